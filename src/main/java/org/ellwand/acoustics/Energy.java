@@ -1,0 +1,17 @@
+package org.ellwand.acoustics;
+
+/** Sums of sound energy. */
+public final class Energy {
+    private static final double PER_DB = Math.log(10) / 10;
+
+    private Energy() {}
+
+    /** 10 lg Σ 10^(L/10): the level of several bands together, in dB. An empty sum is −∞. */
+    public static double sumDb(double... levelsDb) {
+        double sum = 0;
+        for (double level : levelsDb) {
+            sum += Math.exp(level * PER_DB);
+        }
+        return Math.log(sum) / PER_DB;
+    }
+}

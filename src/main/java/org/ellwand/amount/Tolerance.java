@@ -1,0 +1,55 @@
+package org.ellwand.amount;
+
+/** How far from a bare number a value may lie. */
+public sealed interface Tolerance {
+    /** The range around a nominal value, in the nominal's unit. */
+    Interval around(Amount nominal);
+
+    /**
+     * {@code 3 dB} or {@code +3 dB / -2 dB}.
+     *
+     * @param below how far below, not negative, in {@code unit}
+     * @param above how far above, not negative, in {@code unit}
+     */
+    record Absolute(double below, double above, Unit unit) implements Tolerance {
+        public Absolute {
+            if (!(below >= 0) || !(above >= 0)) {
+                throw new IllegalArgumentException("a tolerance is not negative");
+            }
+        }
+
+        @Override
+        public Interval around(Amount nominal) {
+            // A plain dB is a difference of levels and so fits every kind of level.
+            boolean levels = unit == Unit.DB
+                    && (nominal.unit().isLevel() || nominal.unit() == Unit.DB || nominal.unit() == Unit.DB_PER_OCTAVE);
+            double down = levels ? below : unit.convert(below, nominal.unit());
+            double up = levels ? above : unit.convert(above, nominal.unit());
+            return Interval.of(nominal.value() - down, nominal.value() + up, nominal.unit());
+        }
+    }
+
+    /** {@code 10 %} of the nominal value. */
+    record Relative(double percent) implements Tolerance {
+        public Relative {
+            if (!(percent >= 0)) {
+                throw new IllegalArgumentException("a tolerance is not negative");
+            }
+        }
+
+        @Override
+        public Interval around(Amount nominal) {
+            double half = Math.abs(nominal.value()) * percent / 100;
+            return Interval.of(nominal.value() - half, nominal.value() + half, nominal.unit());
+        }
+    }
+
+    /** {@code rounding}: half of the last digit that was printed. */
+    record Rounding() implements Tolerance {
+        @Override
+        public Interval around(Amount nominal) {
+            double half = nominal.halfLastDigit();
+            return Interval.of(nominal.value() - half, nominal.value() + half, nominal.unit());
+        }
+    }
+}

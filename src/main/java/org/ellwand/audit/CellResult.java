@@ -1,0 +1,31 @@
+package org.ellwand.audit;
+
+import java.util.List;
+import java.util.OptionalDouble;
+import org.ellwand.measurement.Conditions;
+
+/**
+ * What was found in one cell.
+ *
+ * @param conditions what all its readings have in common
+ * @param insertions how many insertions were averaged
+ * @param value the rule's statistic of the mean curve, unit of the limit
+ * @param standardUncertainty of {@code value}; for an extreme that of its least probable point
+ * @param probability of the cell's deciding point
+ * @param bands the curve, band by band; empty where the quantity has none
+ * @param inPlaceDb levels of the product in place by band (mean curve), aligned with {@code bands}; empty where none
+ * @param openEarDb levels of the open ear by band, aligned with {@code bands}; empty where none
+ * @param insertionCurves each insertion's own curve, aligned with {@code bands}
+ * @param contributions what makes up the uncertainty of {@code value}, largest first
+ */
+public record CellResult(
+        Conditions conditions,
+        int insertions,
+        double value,
+        OptionalDouble standardUncertainty,
+        OptionalDouble probability,
+        List<Point> bands,
+        List<Double> inPlaceDb,
+        List<Double> openEarDb,
+        List<List<Double>> insertionCurves,
+        List<Contribution> contributions) {}

@@ -1,0 +1,23 @@
+package org.ellwand.audit;
+
+import java.util.List;
+import java.util.Optional;
+import org.ellwand.claim.Claim;
+
+/**
+ * A claim and what became of it.
+ *
+ * @param plain the rule as ruled; absent for a claim without a rule
+ * @param otherwise other fair rules for the same sentence, in the order of the file
+ * @param notes about the claim as a whole ("same under all 3 rules")
+ */
+public record ClaimAudit(Claim claim, Optional<Judgement> plain, List<Judgement> otherwise, List<String> notes) {
+    public Verdict verdict() {
+        return plain.map(Judgement::verdict).orElse(Verdict.UNTESTED);
+    }
+
+    /** Why the verdict is not firm; absent for pass and fail. */
+    public Optional<String> reason() {
+        return plain.isPresent() ? plain.get().reason() : claim.untestedBecause();
+    }
+}

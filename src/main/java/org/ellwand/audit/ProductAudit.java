@@ -1,0 +1,11 @@
+package org.ellwand.audit;
+
+import java.util.List;
+import org.ellwand.claim.Product;
+
+/** A product and what became of its maker's claims, in the order of the file. */
+public record ProductAudit(Product product, List<ClaimAudit> claims) {
+    public long count(Verdict verdict) {
+        return claims.stream().filter(claim -> claim.verdict() == verdict).count();
+    }
+}

@@ -1,0 +1,13 @@
+package org.ellwand.claim;
+
+/** How a rule speaks of several ears or several units. */
+public sealed interface Population {
+    /** Each one that was measured, by itself. */
+    record Each() implements Population {}
+
+    /** The mean, as a statement about people or products. */
+    record Mean() implements Population {}
+
+    /** At least this share of people or products meets the limit. */
+    record Share(double percent) implements Population {}
+}

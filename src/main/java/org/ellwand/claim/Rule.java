@@ -1,0 +1,54 @@
+package org.ellwand.claim;
+
+import java.util.Map;
+import java.util.Optional;
+import org.ellwand.acoustics.Resolution;
+import org.ellwand.acoustics.Weighting;
+import org.ellwand.amount.Interval;
+import org.ellwand.input.Place;
+
+/**
+ * A claim made testable: what the sentence states and what the auditor assumed, together.
+ *
+ * @param name {@code plain}, or the name the auditor gave another interpretation
+ * @param quantity name of the quantity, e.g. {@code attenuation}
+ * @param limit where the value must lie
+ * @param resolution absent: as measured
+ * @param where conditions the readings must meet ({@code setting}, {@code fit}, {@code firmware}, {@code ear},
+ *     {@code side}, {@code unit}, {@code session}, and those that sessions declare), those of the edition included
+ * @param stimulus kind of the stimulus
+ * @param level absent: not restricted
+ * @param referredToField output level only: each band less the open-ear gain
+ * @param ratio whether {@code between} divides instead of subtracting; the limit is then a plain number
+ * @param ears absent: nothing said
+ * @param of name of the figure or the rating
+ * @param method names {@code method} and {@code performance} of a rating, {@code drop}, {@code within} and
+ *     {@code harmonics}: read, kept as text, and used by the quantities that need them
+ * @param stated the keys the sentence fixes, as written; empty for an other interpretation
+ * @param assumed the keys the auditor added, as written; for an other interpretation the keys it overrides
+ * @param table a maker's own printed table, as written
+ */
+public record Rule(
+        String name,
+        String quantity,
+        Interval limit,
+        Optional<Statistic> statistic,
+        Optional<BandChoice> bands,
+        Optional<Resolution> resolution,
+        Optional<Weighting> weighting,
+        Map<String, Choice> where,
+        Optional<String> stimulus,
+        Optional<LevelChoice> level,
+        boolean referredToField,
+        Optional<Between> between,
+        boolean ratio,
+        Optional<Population> ears,
+        Optional<Population> units,
+        Optional<String> of,
+        Optional<Reference> reference,
+        Optional<Target> target,
+        Map<String, String> method,
+        Map<String, String> stated,
+        Map<String, String> assumed,
+        Map<String, String> table,
+        Place place) {}

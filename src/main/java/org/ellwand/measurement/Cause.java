@@ -1,0 +1,36 @@
+package org.ellwand.measurement;
+
+import java.util.List;
+import org.ellwand.amount.Unit;
+
+/**
+ * One source of measurement uncertainty.
+ *
+ * @param name unique in its session
+ * @param sharedBy one draw for each of these
+ * @param independentAcrossBands whether every band has a draw of its own; otherwise one draw moves all bands together
+ * @param unit {@link Unit#DB} (touches levels) or {@link Unit#MILLISECOND} (touches times)
+ * @param sizes standard uncertainties (k = 1); together they cover every frequency once
+ */
+public record Cause(String name, SharedBy sharedBy, boolean independentAcrossBands, Unit unit, List<Size> sizes) {
+    public Cause {
+        sizes = List.copyOf(sizes);
+    }
+
+    /** A size from one frequency (included) to another (excluded), in Hz; 0 and +∞ where open. */
+    public record Size(double fromHz, double toHz, double size) {}
+
+    /** The standard uncertainty at a nominal frequency in Hz, in {@link #unit}. */
+    public double sizeAt(double nominalHz) {
+        for (Size size : sizes) {
+            if (nominalHz >= size.fromHz && nominalHz < size.toHz) {
+                return size.size;
+            }
+        }
+        throw new IllegalArgumentException(name + " has no size at " + nominalHz + " Hz");
+    }
+
+    public boolean isZero() {
+        return sizes.stream().allMatch(s -> s.size == 0);
+    }
+}

@@ -1,0 +1,13 @@
+package org.ellwand.measurement;
+
+import java.util.Optional;
+import org.ellwand.amount.Amount;
+import org.ellwand.input.Place;
+
+/**
+ * A single measured figure.
+ *
+ * @param of what was measured: battery life, mass, …
+ * @param uncertainty standard uncertainty (k = 1), of the value's dimension
+ */
+public record Figure(String of, Amount value, Optional<Amount> uncertainty, Conditions conditions, Place place) {}
