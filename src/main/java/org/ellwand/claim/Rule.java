@@ -14,8 +14,8 @@ import org.ellwand.input.Place;
  * @param quantity name of the quantity, e.g. {@code attenuation}
  * @param limit where the value must lie
  * @param resolution absent: as measured
- * @param where conditions the readings must meet ({@code setting}, {@code fit}, {@code firmware}, {@code ear},
- *     {@code side}, {@code unit}, {@code session}, and those that sessions declare), those of the edition included
+ * @param where conditions the readings must meet, by name (setting, fit, firmware, ear, side, unit, session, and those
+ *     that sessions declare), those of the edition included
  * @param stimulus kind of the stimulus
  * @param level absent: not restricted
  * @param referredToField output level only: each band less the open-ear gain
