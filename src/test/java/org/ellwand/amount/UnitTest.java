@@ -1,0 +1,19 @@
+package org.ellwand.amount;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import org.junit.jupiter.api.Test;
+
+class UnitTest {
+    @Test
+    void spellingsKeepTheirCase() {
+        assertThat(Unit.spelled("mA")).contains(Unit.MILLIAMPERE);
+        assertThat(Unit.spelled("MA")).isEmpty();
+        assertThat(Unit.spelled("dBA")).contains(Unit.DB_A);
+    }
+
+    @Test
+    void hoursConvertToMinutes() {
+        assertThat(Unit.HOUR.convert(1.5, Unit.MINUTE)).isEqualTo(90);
+    }
+}
