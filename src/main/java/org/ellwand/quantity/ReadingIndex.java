@@ -3,13 +3,12 @@ package org.ellwand.quantity;
 import java.util.ArrayList;
 import java.util.IdentityHashMap;
 import java.util.List;
-import java.util.Map;
 import org.ellwand.acoustics.Spectrum;
 import org.ellwand.measurement.Reading;
 
 /** Numbers the readings of a rule, and their bands, so that the inner loops can work on arrays. */
 public final class ReadingIndex {
-    private final Map<Reading, Integer> positions = new IdentityHashMap<>();
+    private final IdentityHashMap<Reading, Integer> positions = new IdentityHashMap<>();
     private final List<Reading> readings = new ArrayList<>();
 
     /** The position of a reading; a reading not seen before gets the next one. */
