@@ -1,10 +1,10 @@
 package org.ellwand.statistics;
 
 import java.util.List;
+import org.apache.commons.math3.analysis.integration.gauss.GaussIntegrator;
 import org.apache.commons.math3.analysis.integration.gauss.GaussIntegratorFactory;
 import org.apache.commons.math3.analysis.solvers.BrentSolver;
 import org.apache.commons.math3.special.Gamma;
-import org.apache.commons.math3.util.Pair;
 
 /**
  * The sum of a normal error and of independent scaled Student t errors.
@@ -90,34 +90,34 @@ public final class MixedErrors implements Errors {
     }
 
     /** Nodes of the chi density 2^(1−ν/2) χ^(ν−1) e^(−χ²/2) / Γ(ν/2), and weights that sum to one. */
-    private record ChiNodes(double[] values, double[] weights) {
+    private static final class ChiNodes {
+        private static final GaussIntegratorFactory RULES = new GaussIntegratorFactory();
+
+        private final double[] values;
+        private final double[] weights;
+
+        private ChiNodes(double[] values, double[] weights) {
+            this.values = values;
+            this.weights = weights;
+        }
+
         static ChiNodes of(int nu, int nodes) {
             double centre = Math.sqrt(nu);
             double from = Math.max(0, centre - TAIL);
             double to = centre + TAIL;
-            Pair<double[], double[]> rule = rule(nodes, from, to);
-            double[] values = rule.getFirst();
-            double[] weights = rule.getSecond();
+            GaussIntegrator rule = RULES.legendre(nodes, from, to);
+            double[] values = new double[nodes];
+            double[] weights = new double[nodes];
             double sum = 0;
             for (int i = 0; i < nodes; i++) {
-                weights[i] *= density(values[i], nu);
+                values[i] = rule.getPoint(i);
+                weights[i] = rule.getWeight(i) * density(values[i], nu);
                 sum += weights[i];
             }
             for (int i = 0; i < nodes; i++) {
                 weights[i] /= sum;
             }
             return new ChiNodes(values, weights);
-        }
-
-        private static Pair<double[], double[]> rule(int nodes, double from, double to) {
-            var integrator = new GaussIntegratorFactory().legendre(nodes, from, to);
-            double[] values = new double[nodes];
-            double[] weights = new double[nodes];
-            for (int i = 0; i < nodes; i++) {
-                values[i] = integrator.getPoint(i);
-                weights[i] = integrator.getWeight(i);
-            }
-            return Pair.create(values, weights);
         }
 
         private static double density(double chi, int nu) {
