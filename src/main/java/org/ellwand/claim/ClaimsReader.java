@@ -186,7 +186,7 @@ public final class ClaimsReader {
                             .orElse(""),
                     requiredDate(edition, problems),
                     edition.text("kept"),
-                    conditions(edition, problems),
+                    conditions(edition),
                     mayBeQuoted(edition, problems));
             if (editions.stream().anyMatch(e -> e.id().equals(read.id()))) {
                 problems.add(edition.valuePlace("id"), "'id': '" + read.id() + "' is the id of an earlier edition");
@@ -196,7 +196,7 @@ public final class ClaimsReader {
         return editions;
     }
 
-    private static Map<String, String> conditions(Fields edition, Problems problems) {
+    private static Map<String, String> conditions(Fields edition) {
         edition.fields("conditions").ifPresent(c -> c.refuseUnknown("'conditions'", EDITION_CONDITIONS));
         return edition.textMap("conditions");
     }
