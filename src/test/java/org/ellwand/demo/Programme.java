@@ -5,7 +5,7 @@ import java.util.List;
 
 /**
  * What is read in a sitting. The open ear twice, and music no louder than 77 dB SPL in it; in place three insertions of
- * each tip, both settings switched in place; the field microphone once.
+ * each tip, counted through the sitting, both settings switched in place; the field microphone once.
  *
  * @param open sounds for the open ear
  * @param inPlace sounds with the product in place
@@ -34,7 +34,8 @@ record Programme(List<Sound> open, List<Sound> inPlace) {
 
     List<Curve> inPlace(Sitting sitting, Fit fit) {
         List<Curve> curves = new ArrayList<>();
-        for (int insertion = 1; insertion <= INSERTIONS; insertion++) {
+        int before = fit.ordinal() * INSERTIONS;
+        for (int insertion = before + 1; insertion <= before + INSERTIONS; insertion++) {
             for (String setting : sitting.device().settings()) {
                 for (Sound sound : inPlace) {
                     curves.add(sitting.inPlace(sound, fit, setting, insertion));
