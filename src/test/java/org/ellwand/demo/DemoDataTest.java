@@ -44,4 +44,26 @@ class DemoDataTest {
                 .hasSize(21)
                 .allMatch(line -> line.matches("\\d+(;\\d+,\\d\\d){9}"));
     }
+
+    /** Better seal: 10 to 20 dB more below 500 Hz (common practice, no source), in the readings themselves. */
+    @Test
+    void betterSealShowsInTheReadings() throws IOException {
+        for (String sheet : List.of("tide-crew-01.csv", "tide-crew-02.csv", "skerry-crew-01.csv")) {
+            List<String> rows = Files.readAllLines(Path.of("measurements", sheet));
+            assertThat(lowLevelDb(rows, "flange") - lowLevelDb(rows, "foam"))
+                    .as(sheet)
+                    .isBetween(10.0, 20.0);
+        }
+    }
+
+    private static double lowLevelDb(List<String> rows, String fit) {
+        return rows.stream()
+                .skip(1)
+                .map(row -> row.split(",", -1))
+                .filter(cells -> cells[1].equals(fit) && cells[2].equals("flood") && cells[3].equals("pink-94"))
+                .filter(cells -> Double.parseDouble(cells[6]) < 500)
+                .mapToDouble(cells -> Double.parseDouble(cells[7]))
+                .average()
+                .orElseThrow();
+    }
 }
