@@ -1,0 +1,32 @@
+package org.ellwand.quantity;
+
+import java.util.Optional;
+import org.ellwand.acoustics.Spectrum;
+import org.ellwand.claim.Reference;
+
+/**
+ * One signed curve: sign · (inPlace · P + openEar · O + field · F + constant), less its own level at the reference.
+ *
+ * @param sign +1 or −1
+ * @param inPlace factor of the mean curve with the product in place
+ * @param openEar factor of the mean open-ear curve
+ * @param field factor of the mean curve at the field microphone
+ * @param constant a curve that was not measured (a target), absent for none
+ * @param reference what the curve is relative to, absent for nothing
+ */
+public record CurvePart(
+        double sign,
+        double inPlace,
+        double openEar,
+        double field,
+        Optional<Spectrum> constant,
+        Optional<Reference> reference) {
+
+    static CurvePart inPlace(double sign) {
+        return new CurvePart(sign, 1, 0, 0, Optional.empty(), Optional.empty());
+    }
+
+    static CurvePart openEar(double sign) {
+        return new CurvePart(sign, 0, 1, 0, Optional.empty(), Optional.empty());
+    }
+}

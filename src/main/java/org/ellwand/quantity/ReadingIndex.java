@@ -1,0 +1,40 @@
+package org.ellwand.quantity;
+
+import java.util.ArrayList;
+import java.util.IdentityHashMap;
+import java.util.List;
+import org.ellwand.acoustics.Spectrum;
+import org.ellwand.measurement.Reading;
+
+/** Numbers the readings of a rule, and their bands, so that the inner loops can work on arrays. */
+public final class ReadingIndex {
+    private final IdentityHashMap<Reading, Integer> positions = new IdentityHashMap<>();
+    private final List<Reading> readings = new ArrayList<>();
+
+    /** The position of a reading; a reading not seen before gets the next one. */
+    public int of(Reading reading) {
+        return positions.computeIfAbsent(reading, unseen -> {
+            readings.add(unseen);
+            return readings.size() - 1;
+        });
+    }
+
+    public List<Reading> readings() {
+        return List.copyOf(readings);
+    }
+
+    public int size() {
+        return readings.size();
+    }
+
+    /** The unperturbed numbers of all readings, in dB. */
+    public double[][] levelsDb() {
+        double[][] levels = new double[readings.size()][];
+        for (int r = 0; r < levels.length; r++) {
+            levels[r] = readings.get(r).spectrum().levels().values().stream()
+                    .mapToDouble(Spectrum.Level::levelDb)
+                    .toArray();
+        }
+        return levels;
+    }
+}
