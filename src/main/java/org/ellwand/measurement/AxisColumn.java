@@ -51,14 +51,14 @@ final class AxisColumn {
         }
         double number = numbers.read(row, column.index());
         if (!numbers.fault().isEmpty()) {
-            return report(row, "\"" + row.text(column.index()) + "\" " + numbers.fault());
+            return report(row, "'" + row.text(column.index()) + "' " + numbers.fault());
         }
         return axis.position(number)
-                .orElseGet(() -> report(row, "\"" + row.text(column.index()) + "\": " + axis.expected(number)));
+                .orElseGet(() -> report(row, "'" + row.text(column.index()) + "': " + axis.expected(number)));
     }
 
     private int report(SheetRow row, String text) {
-        problems.add(new Place(file, row.line(), 0), "column \"" + column.header() + "\": " + text);
+        problems.add(new Place(file, row.line(), 0), "column '" + column.header() + "': " + text);
         return NONE;
     }
 }

@@ -37,12 +37,14 @@ record SheetForm(
 
     AxisColumn axis(SheetColumn column, SheetNumbers numbers) {
         boolean kilo = column.unit().equals(Optional.of(Unit.KHZ));
-        Axis axis = resolution.<Axis>map(r -> new FrequencyAxis(r, kilo ? 1000 : 1)).orElseGet(OrderAxis::new);
+        Axis axis =
+                resolution.<Axis>map(r -> new FrequencyAxis(r, kilo ? 1000 : 1)).orElseGet(OrderAxis::new);
         return new AxisColumn(axis, column, numbers, file, problems);
     }
 
     ValueColumn values(SheetColumn column, SheetNumbers numbers) {
-        String expected = "a level" + valueUnit.map(unit -> " in " + unit.symbol()).orElse("");
+        String expected =
+                "a level" + valueUnit.map(unit -> " in " + unit.symbol()).orElse("");
         return new ValueColumn(column, numbers, expected, file, problems);
     }
 
@@ -52,19 +54,20 @@ record SheetForm(
                 || (resolution.isPresent() && column.unit().get().dimension() == Dimension.FREQUENCY);
         if (!right) {
             String expected = resolution.isPresent() ? "; expected Hz or kHz" : "; an order has no unit";
-            report(line, "column \"" + column.header() + "\" is in " + symbol(column) + expected);
+            report(line, "column '" + column.header() + "' is in " + symbol(column) + expected);
         }
         return right;
     }
 
     /** Whether the unit of a column of numbers fits; reports it where not. */
     boolean isValueUnitRight(SheetColumn column, int line) {
-        boolean right = column.unit().isEmpty() || valueUnit.isEmpty() || column.unit().equals(valueUnit);
+        boolean right =
+                column.unit().isEmpty() || valueUnit.isEmpty() || column.unit().equals(valueUnit);
         if (!right) {
             String wanted = valueUnit.get() == Unit.DB
                     ? "; expected dB"
-                    : ", but \"levels in\" says " + valueUnit.get().symbol();
-            report(line, "column \"" + column.header() + "\" is in " + symbol(column) + wanted);
+                    : ", but 'levels in' says " + valueUnit.get().symbol();
+            report(line, "column '" + column.header() + "' is in " + symbol(column) + wanted);
         }
         return right;
     }

@@ -7,7 +7,9 @@ import java.util.regex.Pattern;
  * points, not both, because {@code 1.250} beside {@code 65,3} might be a thousand.
  */
 final class SheetNumbers {
-    private static final double[] POWERS_OF_TEN = {1, 1e1, 1e2, 1e3, 1e4, 1e5, 1e6, 1e7, 1e8, 1e9, 1e10, 1e11, 1e12, 1e13, 1e14, 1e15};
+    private static final double[] POWERS_OF_TEN = {
+        1, 1e1, 1e2, 1e3, 1e4, 1e5, 1e6, 1e7, 1e8, 1e9, 1e10, 1e11, 1e12, 1e13, 1e14, 1e15
+    };
     private static final int EXACT_DIGITS = 15;
     private static final Pattern NUMBER = Pattern.compile("[+-]?(\\d+\\.?\\d*|\\.\\d+)([eE][+-]?\\d{1,6})?");
     private static final Pattern NOT_FINITE = Pattern.compile("(?i)[+-]?(nan|inf|infinity|∞)");

@@ -8,6 +8,7 @@ import java.util.SortedSet;
 import java.util.TreeMap;
 import java.util.TreeSet;
 import java.util.stream.Collectors;
+import org.ellwand.input.Nearest;
 import org.jspecify.annotations.Nullable;
 
 /** A sheet with one number a row, its conditions in columns beside it. */
@@ -61,7 +62,7 @@ final class TidySheet implements SheetUser {
         } else if (name.isEmpty()) {
             form.report(line, unknown(column));
         } else if (byName.putIfAbsent(name.get(), column) != null) {
-            form.report(line, "column \"" + name.get() + "\" stands twice");
+            form.report(line, "column '" + name.get() + "' stands twice");
         }
     }
 
@@ -77,11 +78,11 @@ final class TidySheet implements SheetUser {
     private String unknown(SheetColumn column) {
         for (String name : List.of(form.axisName(), form.value())) {
             if (column.isWithUnknownUnit(name)) {
-                return "column \"" + column.header() + "\" has no known unit in its brackets";
+                return "column '" + column.header() + "' has no known unit in its brackets";
             }
         }
-        return "column \"" + column.header() + "\" is not known here" + Suggestion.of(column.key(), known())
-                + " Known are " + String.join(", ", known()) + "; any other is listed under \"ignore\"";
+        return "column '" + column.header() + "' is not known here" + Nearest.hint(column.key(), known())
+                + "; known are " + String.join(", ", known()) + "; any other is listed under 'ignore'";
     }
 
     private SortedSet<String> known() {
@@ -94,7 +95,7 @@ final class TidySheet implements SheetUser {
     private Optional<SheetColumn> needed(Map<String, SheetColumn> byName, String name, int line) {
         Optional<SheetColumn> column = Optional.ofNullable(byName.get(name));
         if (column.isEmpty()) {
-            form.report(line, "there is no column \"" + name + "\" in the header");
+            form.report(line, "there is no column '" + name + "' in the header");
         }
         return column;
     }

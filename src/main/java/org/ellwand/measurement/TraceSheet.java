@@ -30,11 +30,11 @@ final class TraceSheet implements SheetUser {
                 form.isValueUnitRight(column, line);
                 levels = form.values(column, numbers);
             } else {
-                form.report(line, "column \"" + column.header() + "\" is not one of time, level, each once");
+                form.report(line, "column '" + column.header() + "' is not one of time, level, each once");
             }
         }
         if (form.problems().size() == before && (times == null || levels == null)) {
-            form.report(line, "there is no column \"" + (times == null ? "time" : "level") + "\" in the header");
+            form.report(line, "there is no column '" + (times == null ? "time" : "level") + "' in the header");
         }
         return form.problems().size() == before;
     }
@@ -44,7 +44,7 @@ final class TraceSheet implements SheetUser {
         factor = unit.map(Unit::factor).orElse(0.0);
         times = new ValueColumn(column, numbers, "a time", form.file(), form.problems());
         if (unit.isEmpty()) {
-            form.report(line, "column \"" + column.header() + "\" needs its unit, as in \"time (s)\" or \"time (ms)\"");
+            form.report(line, "column '" + column.header() + "' needs its unit, as in 'time (s)' or 'time (ms)'");
         }
     }
 
@@ -62,7 +62,7 @@ final class TraceSheet implements SheetUser {
         if (Double.isNaN(time) || Double.isNaN(level)) {
             form.report(row.line(), "a cell is empty; a trace has a time and a level in every row");
         } else if (!timeS.isEmpty() && time <= timeS.get(timeS.size() - 1)) {
-            form.report(row.line(), "\"" + row.text(times.column().index()) + "\": the time does not rise");
+            form.report(row.line(), "'" + row.text(times.column().index()) + "': the time does not rise");
         } else {
             timeS.add(time);
             levelDb.add(level);

@@ -18,7 +18,7 @@ record ValueColumn(SheetColumn column, SheetNumbers numbers, String expected, St
         if (!numbers.fault().isEmpty()) {
             problems.add(
                     new Place(file, row.line(), 0),
-                    "column \"" + column.header() + "\": \"" + row.text(cell) + "\" " + numbers.fault() + "; expected "
+                    "column '" + column.header() + "': '" + row.text(cell) + "' " + numbers.fault() + "; expected "
                             + expected);
         }
         return number;

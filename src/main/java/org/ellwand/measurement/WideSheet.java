@@ -7,6 +7,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
+import org.ellwand.input.Nearest;
 import org.ellwand.input.Place;
 import org.jspecify.annotations.Nullable;
 
@@ -58,7 +59,7 @@ final class WideSheet implements SheetUser {
         } else if (name.isEmpty()) {
             form.report(line, unlisted(column));
         } else if (!met.add(name.get())) {
-            form.report(line, "column \"" + name.get() + "\" stands twice");
+            form.report(line, "column '" + name.get() + "' stands twice");
         } else if (form.isValueUnitRight(column, line)) {
             columns.add(form.values(column, numbers));
             Map<String, String> conditions = wanted.getOrDefault(name.get(), new WideColumn(Map.of(), Place.ofFile("")))
@@ -88,7 +89,7 @@ final class WideSheet implements SheetUser {
 
     private static String missing(String name, List<SheetColumn> header) {
         List<String> names = header.stream().skip(1).map(SheetColumn::header).toList();
-        return "no column is called \"" + name + "\"" + Suggestion.of(name, names);
+        return "no column is called '" + name + "'" + Nearest.hint(name, names);
     }
 
     @Override
