@@ -47,7 +47,7 @@ final class AxisColumn {
 
     private int position(SheetRow row) {
         if (row.isEmpty(column.index())) {
-            return report(row, "is empty; expected a " + axis.column());
+            return report(row, "the cell is empty; expected a " + axis.column());
         }
         double number = numbers.read(row, column.index());
         if (!numbers.fault().isEmpty()) {

@@ -108,6 +108,8 @@ record Sheet(Path path, String file, int headerLine, Found problems) {
                 .fieldSeparator(separator)
                 .extraFieldStrategy(FieldMismatchStrategy.IGNORE)
                 .missingFieldStrategy(FieldMismatchStrategy.IGNORE)
+                .allowUnclosedQuote(false)
+                .allowExtraCharsAfterClosingQuote(false)
                 .build(row, text)
                 .iterator();
     }
@@ -151,7 +153,9 @@ record Sheet(Path path, String file, int headerLine, Found problems) {
         if (cells == columns) {
             user.row(row);
         } else {
-            problems.add(at(row.line()), "the row has " + cells + " cells, the header " + columns);
+            problems.add(
+                    at(row.line()),
+                    "the row has " + cells + (cells == 1 ? " cell" : " cells") + ", the header " + columns);
         }
     }
 

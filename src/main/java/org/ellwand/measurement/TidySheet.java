@@ -29,8 +29,9 @@ final class TidySheet implements SheetUser {
     public boolean header(List<SheetColumn> columns, int line, SheetNumbers numbers) {
         int before = form.problems().size();
         Map<String, SheetColumn> byName = byName(columns, line);
-        Optional<SheetColumn> axisColumn = needed(byName, form.axisName(), line);
-        Optional<SheetColumn> valueColumn = needed(byName, form.value(), line);
+        boolean misnamed = form.problems().size() > before;
+        Optional<SheetColumn> axisColumn = needed(byName, form.axisName(), line, misnamed);
+        Optional<SheetColumn> valueColumn = needed(byName, form.value(), line, misnamed);
         axisColumn.filter(column -> form.isAxisUnitRight(column, line)).ifPresent(c -> axis = form.axis(c, numbers));
         valueColumn
                 .filter(column -> form.isValueUnitRight(column, line))
@@ -92,9 +93,9 @@ final class TidySheet implements SheetUser {
         return known;
     }
 
-    private Optional<SheetColumn> needed(Map<String, SheetColumn> byName, String name, int line) {
+    private Optional<SheetColumn> needed(Map<String, SheetColumn> byName, String name, int line, boolean misnamed) {
         Optional<SheetColumn> column = Optional.ofNullable(byName.get(name));
-        if (column.isEmpty()) {
+        if (column.isEmpty() && !misnamed) {
             form.report(line, "there is no column '" + name + "' in the header");
         }
         return column;
