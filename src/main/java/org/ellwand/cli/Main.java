@@ -69,8 +69,7 @@ public final class Main implements Callable<Integer> {
                 .setParameterExceptionHandler((wrong, ignored) -> failures.printUsage(wrong))
                 .setExecutionExceptionHandler((failure, command, ignored) -> failures.print(failure))
                 .setExpandAtFiles(false)
-                .setAllowOptionsAsOptionParameters(false)
-                .setCaseInsensitiveEnumValuesAllowed(true);
+                .setAllowOptionsAsOptionParameters(false);
         try {
             return line.execute(args);
         } catch (Error fatal) {
