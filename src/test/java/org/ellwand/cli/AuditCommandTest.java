@@ -132,13 +132,18 @@ class AuditCommandTest {
 
     @Test
     void aWrongOptionIsNamedWithTheNearestOne() {
-        assertThat(run(yard.toString(), "--fail-onn=fail"))
+        assertThat(run(yard.toString(), "--fial-on=fail"))
                 .isEqualTo(new CommandLineRun(
                         2,
                         "",
-                        "ellwand audit: Unknown option: '--fail-onn=fail'\n"
-                                + "Possible solutions: --fail-on\n"
+                        "ellwand audit: unknown option --fial-on (did you mean '--fail-on'?)\n"
                                 + "ellwand audit --help shows what is accepted\n"));
+    }
+
+    @Test
+    void aSecondFolderIsOneWordTooMany() {
+        assertThat(run(yard.toString(), "pier").err())
+                .isEqualTo("ellwand audit: 'pier' is one word too many\nellwand audit --help shows what is accepted\n");
     }
 
     @ParameterizedTest

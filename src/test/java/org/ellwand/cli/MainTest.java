@@ -51,8 +51,7 @@ class MainTest {
                 .isEqualTo(new CommandLineRun(
                         2,
                         "",
-                        "ellwand: Unmatched argument at index 0: 'strat'\n"
-                                + "Did you mean: ellwand start?\n"
+                        "ellwand: unknown command strat (did you mean 'start'?)\n"
                                 + "ellwand --help shows what is accepted\n"));
     }
 
