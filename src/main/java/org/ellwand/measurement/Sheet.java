@@ -109,7 +109,6 @@ record Sheet(Path path, String file, int headerLine, Found problems) {
                 .extraFieldStrategy(FieldMismatchStrategy.IGNORE)
                 .missingFieldStrategy(FieldMismatchStrategy.IGNORE)
                 .allowUnclosedQuote(false)
-                .allowExtraCharsAfterClosingQuote(false)
                 .build(row, text)
                 .iterator();
     }
