@@ -58,16 +58,15 @@ record Counted(int ears, int insertions) {
             // A reading without an insertion id is an insertion of its own.
             return session.id() + ": " + reading;
         }
-        String setting = session.settingsSwitchedInPlace() ? "" : reading.get("setting").orElse("");
+        String setting =
+                session.settingsSwitchedInPlace() ? "" : reading.get("setting").orElse("");
         return session.id() + ": " + named(INSERTION, reading) + setting;
     }
 
     private static String named(List<String> names, Conditions reading) {
         StringBuilder text = new StringBuilder();
-        names.forEach(name -> reading.get(name).ifPresent(value -> text.append(name)
-                .append('=')
-                .append(value)
-                .append(';')));
+        names.forEach(name -> reading.get(name)
+                .ifPresent(value -> text.append(name).append('=').append(value).append(';')));
         return text.toString();
     }
 }

@@ -122,11 +122,15 @@ final class CurveFigure {
     private List<Object> legend() {
         List<Object> lines = new ArrayList<>();
         boolean several = cells.stream().anyMatch(cell -> cell.insertionCurves().size() > 1);
-        boolean banded = cells.stream().anyMatch(cell -> cell.bands().stream()
-                .anyMatch(band -> band.lower().isPresent() && band.upper().isPresent()));
+        boolean banded = cells.stream()
+                .anyMatch(cell -> cell.bands().stream()
+                        .anyMatch(
+                                band -> band.lower().isPresent() && band.upper().isPresent()));
         String mean = several ? "Heavy line: mean of the insertions; thin lines: each insertion. " : "";
         lines.add(mean + (banded ? "Tinted: 95 % interval of the measured value." : "The spread is not known."));
-        if (cells.stream().anyMatch(cell -> !CurveShapes.arrows(frame, cell, findings, judgement.rule()).isEmpty())) {
+        if (cells.stream()
+                .anyMatch(cell -> !CurveShapes.arrows(frame, cell, findings, judgement.rule())
+                        .isEmpty())) {
             lines.add("Arrow: only a bound was measured; the true value lies in this direction.");
         }
         return lines;

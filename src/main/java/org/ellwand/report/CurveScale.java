@@ -69,12 +69,11 @@ final class CurveScale {
         double lowest = values.getMin() - FOLLOWED_DB;
         double highest = values.getMax() + FOLLOWED_DB;
         return List.of(
-                Math.max(band.lower().orElse(band.value()), lowest), Math.min(band.upper().orElse(band.value()), highest));
+                Math.max(band.lower().orElse(band.value()), lowest),
+                Math.min(band.upper().orElse(band.value()), highest));
     }
 
     private static List<Double> ends(Interval limit) {
-        return Stream.of(limit.lower(), limit.upper())
-                .filter(Double::isFinite)
-                .toList();
+        return Stream.of(limit.lower(), limit.upper()).filter(Double::isFinite).toList();
     }
 }

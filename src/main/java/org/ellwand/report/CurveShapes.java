@@ -37,7 +37,9 @@ final class CurveShapes {
         if (cell.insertionCurves().size() < 2) {
             return List.of();
         }
-        return cell.insertionCurves().stream().map(curve -> thin(frame, cell, curve)).toList();
+        return cell.insertionCurves().stream()
+                .map(curve -> thin(frame, cell, curve))
+                .toList();
     }
 
     static List<Object> markers(Frame frame, List<Point> bands) {

@@ -46,10 +46,13 @@ final class FigureModel {
         if (!CurveFigure.isCurve(cell)) {
             return value(cell.value(), rule)
                     + cell.standardUncertainty().stream()
-                            .mapToObj(u -> " (U = " + Numbers.withUnit(Numbers.expanded(u), rule.limit().unit()) + ")")
+                            .mapToObj(u -> " (U = "
+                                    + Numbers.withUnit(
+                                            Numbers.expanded(u), rule.limit().unit()) + ")")
                             .collect(Collectors.joining());
         }
-        return "between " + extreme(cell, Comparator.naturalOrder()) + " and " + extreme(cell, Comparator.reverseOrder());
+        return "between " + extreme(cell, Comparator.naturalOrder()) + " and "
+                + extreme(cell, Comparator.reverseOrder());
     }
 
     private static String extreme(CellResult cell, Comparator<Double> order) {
@@ -57,11 +60,14 @@ final class FigureModel {
                 .filter(band -> band.hz().isPresent())
                 .min(Comparator.comparing(Point::value, order))
                 .orElseThrow();
-        return Numbers.fixed(point.value(), 1) + " dB at " + Numbers.hertz(point.hz().getAsDouble());
+        return Numbers.fixed(point.value(), 1) + " dB at "
+                + Numbers.hertz(point.hz().getAsDouble());
     }
 
     private static String value(double value, Rule rule) {
-        return Numbers.withUnit(Numbers.value(value, rule.limit().unit(), rule.limit()), rule.limit().unit());
+        return Numbers.withUnit(
+                Numbers.value(value, rule.limit().unit(), rule.limit()),
+                rule.limit().unit());
     }
 
     private static String sentence(String text) {

@@ -12,8 +12,7 @@ package org.ellwand.report;
  * @param fromY value at the lower edge
  * @param toY value at the upper edge
  */
-record Frame(
-        double left, double top, double width, double height, double fromX, double toX, double fromY, double toY) {
+record Frame(double left, double top, double width, double height, double fromX, double toX, double fromY, double toY) {
     double x(double value) {
         return left + (value - fromX) / (toX - fromX) * width;
     }

@@ -101,9 +101,8 @@ final class Numbers {
     }
 
     private static boolean sameSide(double value, int decimals, Interval limit) {
-        double rounded = new BigDecimal(value)
-                .setScale(decimals, RoundingMode.HALF_UP)
-                .doubleValue();
+        double rounded =
+                new BigDecimal(value).setScale(decimals, RoundingMode.HALF_UP).doubleValue();
         return limit.contains(rounded) == limit.contains(value);
     }
 

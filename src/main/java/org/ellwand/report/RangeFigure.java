@@ -3,6 +3,7 @@ package org.ellwand.report;
 import java.util.DoubleSummaryStatistics;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.stream.IntStream;
 import org.ellwand.amount.Interval;
 import org.ellwand.amount.Unit;
@@ -105,7 +106,7 @@ final class RangeFigure {
     /** The judged interval for the cell that decides; for the others only their standard uncertainty is at hand. */
     private Interval bar(CellResult cell) {
         Unit unit = judgement.rule().limit().unit();
-        boolean decides = cell == Deciding.cell(judgement).orElse(null);
+        boolean decides = Deciding.cell(judgement).equals(Optional.of(cell));
         if (decides && judgement.lower().isPresent() && judgement.upper().isPresent()) {
             double lower = Math.min(judgement.lower().getAsDouble(), cell.value());
             return Interval.of(lower, Math.max(judgement.upper().getAsDouble(), cell.value()), unit);

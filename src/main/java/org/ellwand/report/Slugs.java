@@ -18,7 +18,8 @@ final class Slugs {
     }
 
     private static String plain(String text) {
-        String plain = text.toLowerCase(Locale.ROOT).replaceAll("[^a-z0-9]+", "-").replaceAll("^-|-$", "");
+        String plain =
+                text.toLowerCase(Locale.ROOT).replaceAll("[^a-z0-9]+", "-").replaceAll("^-|-$", "");
         String shortened = plain.length() > 80 ? plain.substring(0, 80) : plain;
         return shortened.isEmpty() ? "x" : shortened;
     }

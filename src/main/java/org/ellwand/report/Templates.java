@@ -68,7 +68,8 @@ final class Templates {
             return text.toString();
         } catch (ParseException e) {
             throw new InputException(
-                    place(e.getTemplateName(), e.getLineNumber(), e.getColumnNumber()), firstLine(e.getEditorMessage()));
+                    place(e.getTemplateName(), e.getLineNumber(), e.getColumnNumber()),
+                    firstLine(e.getEditorMessage()));
         } catch (TemplateException e) {
             throw fault(name, e);
         } catch (TemplateNotFoundException | MalformedTemplateNameException e) {

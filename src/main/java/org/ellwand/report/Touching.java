@@ -18,30 +18,23 @@ final class Touching {
     }
 
     static boolean touches(Finding finding, CellResult cell) {
-        return agrees(cell.conditions(), "session", finding.session())
+        return cell.conditions().get("session").map(finding.session()::equals).orElse(true)
                 && readingAgrees(finding.reading(), cell.conditions())
                 && bandsAgree(finding, cell);
     }
 
     /** A finding's reading is written as its conditions: {@code setting=flood, stimulus=pink-94}. */
     private static boolean readingAgrees(String reading, Conditions cell) {
-        for (String condition : reading.split(", ")) {
-            int equals = condition.indexOf('=');
-            String name = equals < 0 ? "" : condition.substring(0, equals);
-            if (!agrees(cell, name, condition.substring(equals + 1))) {
-                return false;
-            }
-        }
-        return true;
+        String listed = ", " + reading + ", ";
+        return cell.values().entrySet().stream()
+                .filter(condition -> listed.contains(", " + condition.getKey() + "="))
+                .allMatch(condition -> listed.contains(", " + condition.getKey() + "=" + condition.getValue() + ", ")
+                        || isOpenEar(condition.getKey(), reading));
     }
 
-    private static boolean agrees(Conditions cell, String name, String value) {
-        return cell.get(name).map(value::equals).orElse(true) || isOpenEar(name, value);
-    }
-
-    /** The open ear enters every cell of its session. */
-    private static boolean isOpenEar(String name, String value) {
-        return name.equals("device") && value.equals("open ear");
+    /** The open ear enters every cell of its session, whatever device the cell is of. */
+    private static boolean isOpenEar(String name, String reading) {
+        return name.equals("device") && reading.contains("device=open ear");
     }
 
     private static boolean bandsAgree(Finding finding, CellResult cell) {

@@ -44,7 +44,8 @@ final class VerdictTable {
         try (CsvWriter csv = CsvWriter.builder().build(text)) {
             csv.writeRecord(HEADER);
             for (ProductAudit product : audit.products()) {
-                product.claims().forEach(claim -> csv.writeRecord(row(product.product().name(), claim)));
+                product.claims()
+                        .forEach(claim -> csv.writeRecord(row(product.product().name(), claim)));
             }
         } catch (IOException e) {
             throw new UncheckedIOException(e);
