@@ -1,10 +1,13 @@
 package org.ellwand.acoustics;
 
+import java.util.ArrayList;
 import java.util.Collections;
+import java.util.EnumSet;
 import java.util.List;
 import java.util.Map;
 import java.util.NavigableMap;
 import java.util.Optional;
+import java.util.Set;
 import java.util.SortedSet;
 import java.util.TreeMap;
 
@@ -66,6 +69,44 @@ public final class Spectrum {
 
     public Map<Band, Level> levels() {
         return levels;
+    }
+
+    /**
+     * The energy sum over the bands of a coarser resolution. A coarse band exists only where all of its fine bands
+     * do. A sum with a member that is only "at least" is itself "at least", likewise "at most"; a sum with both says
+     * nothing and is left out.
+     *
+     * @throws IllegalArgumentException where the other resolution is finer than this one
+     */
+    public Spectrum sumTo(Resolution coarser) {
+        if (coarser == resolution) {
+            return this;
+        }
+        if (!coarser.isCoarserThan(resolution)) {
+            throw new IllegalArgumentException(resolution.text() + " levels have no " + coarser.text() + " sums");
+        }
+        Map<Band, List<Level>> members = new TreeMap<>();
+        levels.forEach((band, level) -> members.computeIfAbsent(band.within(coarser), b -> new ArrayList<>())
+                .add(level));
+        Map<Band, Level> sums = new TreeMap<>();
+        int wanted = resolution.bandsPerOctave() / coarser.bandsPerOctave();
+        members.forEach((band, fine) -> {
+            if (fine.size() == wanted) {
+                sum(fine).ifPresent(level -> sums.put(band, level));
+            }
+        });
+        return new Spectrum(coarser, sums);
+    }
+
+    private static Optional<Level> sum(List<Level> fine) {
+        Set<Bound> bounds = EnumSet.noneOf(Bound.class);
+        fine.forEach(level -> bounds.add(level.bound()));
+        bounds.remove(Bound.MEASURED);
+        if (bounds.size() > 1) {
+            return Optional.empty();
+        }
+        double sumDb = Energy.sumDb(fine.stream().mapToDouble(Level::levelDb).toArray());
+        return Optional.of(new Level(sumDb, bounds.stream().findFirst().orElse(Bound.MEASURED)));
     }
 
     @Override

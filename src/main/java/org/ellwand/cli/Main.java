@@ -1,10 +1,86 @@
 package org.ellwand.cli;
 
+import java.io.PrintWriter;
+import java.nio.charset.StandardCharsets;
+import java.util.List;
+import java.util.concurrent.Callable;
+import picocli.CommandLine;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.ParameterException;
+import picocli.CommandLine.ScopeType;
+import picocli.CommandLine.Spec;
+
 /** Where the program starts. */
-public final class Main {
+@Command(
+        name = "ellwand",
+        description = "Judges what makers claim about worn acoustic products by what was measured.",
+        versionProvider = Version.class,
+        synopsisSubcommandLabel = "COMMAND",
+        commandListHeading = "%nCommands:%n",
+        exitCodeListHeading = "%nExit codes:%n",
+        exitCodeList = {
+            "0:done",
+            "1:a condition of --fail-on was met",
+            "2:bad input or usage; nothing was written",
+            "3:a failure of the program or the machine"
+        },
+        footer = {"", "Example: make a small example and judge it:", "  ellwand start yard", "  ellwand audit yard"})
+@SuppressWarnings("UnusedVariable") // picocli reads the options
+public final class Main implements Callable<Integer> {
+    @Spec
+    private CommandSpec spec = CommandSpec.create();
+
+    @Option(
+            names = {"-h", "--help"},
+            usageHelp = true,
+            scope = ScopeType.INHERIT,
+            description = "Shows this help.")
+    private boolean help;
+
+    @Option(
+            names = {"-V", "--version"},
+            versionHelp = true,
+            description = "Shows the version.")
+    private boolean version;
+
     private Main() {}
 
     public static void main(String[] args) {
-        System.exit(2);
+        PrintWriter out = new PrintWriter(System.out, true, StandardCharsets.UTF_8);
+        PrintWriter err = new PrintWriter(System.err, true, StandardCharsets.UTF_8);
+        System.exit(run(commands(), out, err, args));
+    }
+
+    /** Every command there is. */
+    private static List<Object> commands() {
+        return List.of(new StartCommand(Example.builtIn()));
+    }
+
+    /** Runs one command line and gives its exit code. */
+    static int run(List<Object> commands, PrintWriter out, PrintWriter err, String... args) {
+        Failures failures = new Failures(err, System.getenv(Failures.DEBUG) != null);
+        CommandLine line = new CommandLine(new Main());
+        commands.forEach(line::addSubcommand);
+        // After the commands are there: these reach down to them.
+        line.setOut(out)
+                .setErr(err)
+                .setParameterExceptionHandler((wrong, ignored) -> failures.printUsage(wrong))
+                .setExecutionExceptionHandler((failure, command, ignored) -> failures.print(failure))
+                .setExpandAtFiles(false)
+                .setAllowOptionsAsOptionParameters(false)
+                .setCaseInsensitiveEnumValuesAllowed(true);
+        try {
+            return line.execute(args);
+        } catch (Error fatal) {
+            return failures.print(fatal);
+        }
+    }
+
+    /** Without a command there is nothing to do. */
+    @Override
+    public Integer call() {
+        throw new ParameterException(spec.commandLine(), "a command is needed");
     }
 }

@@ -18,7 +18,7 @@ public final class Seeds {
         byte[] hash = digest.digest();
         long seed = 0;
         for (int i = 0; i < Long.BYTES; i++) {
-            seed = seed << Byte.SIZE | hash[i] & 0xFF;
+            seed = (seed << Byte.SIZE) | (hash[i] & 0xFF);
         }
         return seed;
     }

@@ -1,0 +1,173 @@
+package org.ellwand.amount;
+
+import java.util.Arrays;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import java.util.stream.Collectors;
+
+/**
+ * Reads the phrases of claims and session files: {@code 18 dB}, {@code 18 ± 3 dB}, {@code 15 to 21 dB},
+ * {@code at least 15 dB}, {@code below 90 dB SPL}. Numbers have a decimal point, an optional sign (also U+2212) and at most
+ * nine digits.
+ */
+public final class Phrases {
+    private static final String NUMBER = "[+-]?(?:\\d+(?:\\.\\d+)?|\\.\\d+)";
+    private static final Pattern AMOUNT = Pattern.compile("(" + NUMBER + ")\\s*(.*)");
+    private static final Pattern PLUS_MINUS = Pattern.compile("(.*?)\\s*(?:±|\\+/-|\\+-)\\s*(.*)");
+    private static final Pattern RANGE = Pattern.compile("(.*?)\\s+to\\s+(.*)");
+    private static final Pattern SIDED = Pattern.compile("(at least|at most|below|above)\\s+(.*)");
+    private static final Pattern UNEQUAL = Pattern.compile("\\+\\s*([\\d.][^/]*?)\\s*/\\s*-\\s*([\\d.].*)");
+    private static final int MOST_DIGITS = 9;
+
+    private Phrases() {}
+
+    /** {@code 18 dB}, {@code 1.5 kHz}; a number alone has {@link Unit#NONE}. */
+    public static Amount amount(String text) throws PhraseException {
+        Matcher matcher = AMOUNT.matcher(normal(text));
+        if (!matcher.matches()) {
+            throw new PhraseException("'" + text + "' is not a number with a unit, as '18 dB'");
+        }
+        return new Amount(number(matcher.group(1), text), unit(matcher.group(2), text), decimals(matcher.group(1)));
+    }
+
+    /** One of the interval phrases; a bare number is marked as such. */
+    public static IntervalPhrase interval(String text) throws PhraseException {
+        String normal = normal(text);
+        Matcher sided = SIDED.matcher(normal);
+        if (sided.matches()) {
+            return new IntervalPhrase(sided(sided.group(1), amount(sided.group(2))), Optional.empty());
+        }
+        Matcher plusMinus = PLUS_MINUS.matcher(normal);
+        if (plusMinus.matches()) {
+            return new IntervalPhrase(around(plusMinus.group(1), plusMinus.group(2), text), Optional.empty());
+        }
+        Matcher range = RANGE.matcher(normal);
+        if (range.matches()) {
+            return new IntervalPhrase(range(range.group(1), range.group(2), text), Optional.empty());
+        }
+        Matcher single = AMOUNT.matcher(normal);
+        if (!single.matches()) {
+            throw new PhraseException("'" + text + "' is not an interval: accepted are '18 dB', '18 dB ± 3 dB',"
+                    + " '15 to 21 dB', 'at least 15 dB', 'at most 3 %', 'below 90 dB SPL', 'above 90 dB SPL'");
+        }
+        Amount bare = amount(text);
+        return new IntervalPhrase(Interval.of(bare.value(), bare.value(), bare.unit()), Optional.of(bare));
+    }
+
+    /** {@code 3 dB}, {@code +3 dB / -2 dB}, {@code 10 %}, {@code rounding}. */
+    public static Tolerance tolerance(String text) throws PhraseException {
+        String normal = normal(text);
+        if (normal.equals("rounding")) {
+            return new Tolerance.Rounding();
+        }
+        Matcher unequal = UNEQUAL.matcher(normal);
+        if (unequal.matches()) {
+            return unequal(unequal.group(1), unequal.group(2), text);
+        }
+        if (!AMOUNT.matcher(normal).matches()) {
+            throw new PhraseException(
+                    "'" + text + "' is not a tolerance: accepted are '3 dB', '+3 dB / -2 dB', '10 %', 'rounding'");
+        }
+        Amount amount = amount(text);
+        refuseNegative(amount.value(), text);
+        return amount.unit() == Unit.PERCENT
+                ? new Tolerance.Relative(amount.value())
+                : new Tolerance.Absolute(amount.value(), amount.value(), amount.unit());
+    }
+
+    private static Tolerance unequal(String above, String below, String text) throws PhraseException {
+        Amount down = amount(below);
+        Amount up = amount(above.matches(NUMBER) ? above + " " + down.unit().symbol() : above);
+        return new Tolerance.Absolute(down.value(), inUnit(up, down.unit(), text), down.unit());
+    }
+
+    private static void refuseNegative(double value, String text) throws PhraseException {
+        if (value < 0) {
+            throw new PhraseException(
+                    "'" + text + "' is negative: a tolerance is how far from the number a value may lie");
+        }
+    }
+
+    private static Interval sided(String side, Amount end) {
+        double value = end.value();
+        return switch (side) {
+            case "at least" -> Interval.atLeast(value, end.unit());
+            case "at most" -> Interval.atMost(value, end.unit());
+            case "above" -> new Interval(value, Double.POSITIVE_INFINITY, true, false, end.unit());
+            default -> new Interval(Double.NEGATIVE_INFINITY, value, false, true, end.unit());
+        };
+    }
+
+    /** The unit may stand once, behind: {@code 18 ± 3 dB}. A plain dB about a level is a difference. */
+    private static Interval around(String centre, String half, String text) throws PhraseException {
+        Amount distance = amount(half);
+        Amount middle = amount(bare(centre) ? centre + " " + distance.unit().symbol() : centre);
+        refuseNegative(distance.value(), text);
+        Tolerance tolerance = distance.unit() == middle.unit() || distance.unit() == Unit.NONE
+                ? new Tolerance.Absolute(distance.value(), distance.value(), middle.unit())
+                : tolerance(half);
+        try {
+            return tolerance.around(middle);
+        } catch (IllegalArgumentException e) {
+            throw new PhraseException("'" + text + "' mixes units: " + e.getMessage());
+        }
+    }
+
+    private static Interval range(String from, String to, String text) throws PhraseException {
+        Amount upper = amount(to);
+        Amount lower = amount(bare(from) ? from + " " + upper.unit().symbol() : from);
+        double low = inUnit(lower, upper.unit(), text);
+        if (low > upper.value()) {
+            throw new PhraseException("'" + text + "' runs downward: the lower end comes first");
+        }
+        return Interval.of(low, upper.value(), upper.unit());
+    }
+
+    private static boolean bare(String text) {
+        return text.matches(NUMBER);
+    }
+
+    private static double inUnit(Amount amount, Unit unit, String text) throws PhraseException {
+        if (amount.unit().dimension() != unit.dimension()) {
+            throw new PhraseException(
+                    "'" + text + "' mixes units: '" + amount.unit().symbol() + "' and '" + unit.symbol() + "'");
+        }
+        return amount.in(unit);
+    }
+
+    private static String normal(String text) {
+        return text.strip().replace('\u2212', '-').replaceAll("\\s+", " ");
+    }
+
+    private static double number(String digits, String text) throws PhraseException {
+        if (digits.chars().filter(Character::isDigit).count() > MOST_DIGITS) {
+            throw new PhraseException("'" + text + "' has more than " + MOST_DIGITS + " digits");
+        }
+        return Double.parseDouble(digits);
+    }
+
+    private static int decimals(String digits) {
+        int point = digits.indexOf('.');
+        return point < 0 ? 0 : digits.length() - point - 1;
+    }
+
+    private static Unit unit(String spelling, String text) throws PhraseException {
+        if (spelling.isEmpty()) {
+            return Unit.NONE;
+        }
+        Optional<Unit> unit = Unit.spelled(spelling);
+        if (unit.isEmpty()) {
+            String known = Arrays.stream(Unit.values())
+                    .filter(u -> u != Unit.NONE)
+                    .map(Unit::symbol)
+                    .collect(Collectors.joining(", "));
+            String what = spelling.startsWith(",")
+                    ? "'" + text + "': numbers have a decimal point, not a comma"
+                    : String.format(Locale.ROOT, "'%s': unknown unit '%s': accepted are %s", text, spelling, known);
+            throw new PhraseException(what);
+        }
+        return unit.get();
+    }
+}

@@ -1,0 +1,121 @@
+package org.ellwand.audit;
+
+import static org.ellwand.audit.JsonForm.NODES;
+import static org.ellwand.audit.JsonForm.text;
+import static org.ellwand.audit.JsonForm.texts;
+import static org.ellwand.audit.JudgementJson.list;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import org.ellwand.check.Finding;
+import org.ellwand.claim.Claim;
+import tools.jackson.databind.JsonNode;
+import tools.jackson.databind.node.ArrayNode;
+import tools.jackson.databind.node.ObjectNode;
+
+/**
+ * The audit's record for machines, {@code audit.json}, version 1. New keys may be added; none changes its meaning.
+ *
+ * <p>Numbers are at full precision and what is absent is {@code null}. The quote of an edition that may not be quoted
+ * is not written; its paraphrase is. The same audit gives the same bytes.
+ */
+public final class AuditJson {
+    public static final String FORMAT = "ellwand-audit";
+    public static final int VERSION = 1;
+
+    private AuditJson() {}
+
+    /** The record in UTF-8, two spaces of indentation, with a line feed at its end. */
+    public static byte[] write(Audit audit) {
+        ObjectNode document = NODES.objectNode().put("format", FORMAT).put("version", VERSION);
+        document.set("inputs", list(audit.inputs(), AuditJson::input));
+        document.set("products", list(audit.products(), AuditJson::product));
+        document.set("findings", list(audit.findings(), AuditJson::finding));
+        return JsonForm.write(document);
+    }
+
+    private static JsonNode input(Audit.Input input) {
+        return NODES.objectNode().put("file", input.file()).put("sha256", input.sha256());
+    }
+
+    private static JsonNode product(ProductAudit product) {
+        ObjectNode node = NODES.objectNode().put("product", product.product().name());
+        node.set("counts", counts(product));
+        node.set("confidence", JsonForm.number(product.product().confidence()));
+        node.set("claims", list(product.claims(), AuditJson::claim));
+        return node;
+    }
+
+    private static JsonNode counts(ProductAudit product) {
+        ObjectNode node = NODES.objectNode();
+        for (Verdict verdict : Verdict.values()) {
+            node.put(verdict.word(), product.count(verdict));
+        }
+        return node;
+    }
+
+    private static JsonNode claim(ClaimAudit audited) {
+        Claim claim = audited.claim();
+        ObjectNode node = NODES.objectNode()
+                .put("id", claim.id())
+                .put("edition", claim.edition().id())
+                .put("topic", claim.topic());
+        boolean quotable = claim.edition().mayBeQuoted();
+        node.set("quote", text(quotable ? Optional.of(claim.quote()) : Optional.empty()));
+        node.set("paraphrase", text(claim.paraphrase()));
+        audited.plain().ifPresentOrElse(plain -> judged(node, plain), () -> unruled(node, audited));
+        node.set("otherwise", list(audited.otherwise(), AuditJson::otherwise));
+        node.set("notes", notes(audited));
+        return node;
+    }
+
+    private static void judged(ObjectNode node, Judgement plain) {
+        node.set("rule", JudgementJson.rule(plain.rule(), plain.text()));
+        JudgementJson.write(node, plain);
+    }
+
+    /** A claim that no rule could be made of has the same keys, so that no reader needs to ask first. */
+    private static void unruled(ObjectNode node, ClaimAudit audited) {
+        node.putNull("rule").put("verdict", audited.verdict().word());
+        for (String key : List.of("probability", "value", "correction", "point", "standardUncertainty", "interval")) {
+            node.putNull(key);
+        }
+        node.set("reason", text(audited.reason()));
+        node.putArray("reasons");
+        node.putArray("cells");
+    }
+
+    private static JsonNode otherwise(Judgement judgement) {
+        ObjectNode node = NODES.objectNode().put("name", judgement.rule().name());
+        node.set("rule", JudgementJson.rule(judgement.rule(), judgement.text()));
+        JudgementJson.write(node, judgement);
+        node.set("notes", texts(judgement.notes()));
+        return node;
+    }
+
+    /** What is to be known of the claim, then of its plain rule. */
+    private static JsonNode notes(ClaimAudit audited) {
+        List<String> notes = new ArrayList<>(audited.notes());
+        audited.plain().ifPresent(plain -> notes.addAll(plain.notes()));
+        return texts(notes);
+    }
+
+    private static JsonNode finding(Finding finding) {
+        ArrayNode bands = NODES.arrayNode();
+        finding.bands().forEach(hz -> bands.add(JsonForm.frequency(hz)));
+        ObjectNode node = NODES.objectNode()
+                .put("check", finding.check())
+                .put("session", finding.session())
+                .put("text", finding.text())
+                .put("consequence", words(finding.consequence()))
+                .put("reading", finding.reading());
+        node.set("bands", bands);
+        return node.put("errs", words(finding.errs()));
+    }
+
+    private static String words(Enum<?> value) {
+        return value.name().toLowerCase(Locale.ROOT).replace('_', ' ');
+    }
+}

@@ -1,0 +1,23 @@
+package org.ellwand.audit;
+
+/**
+ * How an audit is evaluated.
+ *
+ * @param trials Monte Carlo trials where a closed form does not serve; at least 1000
+ */
+public record AuditOptions(int trials) {
+    /** Trials where the user names none. */
+    public static final int DEFAULT_TRIALS = 100_000;
+
+    private static final int FEWEST = 1000;
+
+    public AuditOptions {
+        if (trials < FEWEST) {
+            throw new IllegalArgumentException("at least " + FEWEST + " trials, not " + trials);
+        }
+    }
+
+    public static AuditOptions standard() {
+        return new AuditOptions(DEFAULT_TRIALS);
+    }
+}

@@ -1,0 +1,101 @@
+package org.ellwand.audit;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.stream.Stream;
+import org.ellwand.claim.Claim;
+import org.ellwand.claim.Population;
+import org.ellwand.claim.Product;
+import org.ellwand.claim.Rule;
+import org.ellwand.input.InputException;
+import org.ellwand.input.Problem;
+import org.ellwand.input.Problems;
+import org.ellwand.measurement.Session;
+import org.ellwand.quantity.Quantities;
+import org.ellwand.quantity.Quantity;
+import org.ellwand.quantity.SpectralQuantity;
+
+/** Holds every claim against the readings. */
+public final class Auditor {
+    private final AuditOptions options;
+
+    public Auditor(AuditOptions options) {
+        this.options = options;
+    }
+
+    /**
+     * Judges every claim of the products.
+     *
+     * @param inputs what was read, for the record
+     * @throws InputException where a rule does not fit the readings (several settings match and it names none, …); all
+     *     such rules are reported together
+     */
+    public Audit audit(List<Product> products, List<Session> sessions, List<Audit.Input> inputs) throws InputException {
+        Problems problems = new Problems();
+        List<ProductAudit> audits = new ArrayList<>();
+        for (Product product : products) {
+            List<ClaimAudit> claims = new ArrayList<>();
+            for (Claim claim : product.claims()) {
+                judge(product, claim, sessions, problems).ifPresent(claims::add);
+            }
+            audits.add(new ProductAudit(product, claims));
+        }
+        problems.throwIfAny();
+        return new Audit(inputs, audits, sessions, List.of());
+    }
+
+    private Optional<ClaimAudit> judge(Product product, Claim claim, List<Session> sessions, Problems problems) {
+        try {
+            Optional<Judgement> plain = Optional.empty();
+            if (claim.rule().isPresent()) {
+                plain = Optional.of(judge(product, claim.rule().get(), sessions));
+            }
+            List<Judgement> otherwise = new ArrayList<>();
+            for (Rule rule : claim.otherwise()) {
+                otherwise.add(judge(product, rule, sessions));
+            }
+            return Optional.of(new ClaimAudit(claim, plain, otherwise, agreement(plain, otherwise)));
+        } catch (InputException e) {
+            for (Problem problem : e.problems()) {
+                problems.add(problem.place(), "claim '" + claim.id() + "': " + problem.text());
+            }
+            return Optional.empty();
+        }
+    }
+
+    private Judgement judge(Product product, Rule rule, List<Session> sessions) throws InputException {
+        Optional<Quantity> quantity = Quantities.named(rule.quantity());
+        if (quantity.isEmpty()) {
+            return notYet(rule, rule.quantity());
+        }
+        if (Stream.of(rule.ears(), rule.units())
+                .flatMap(Optional::stream)
+                .anyMatch(Population.Share.class::isInstance)) {
+            return notYet(rule, "a share of people or products");
+        }
+        return quantity.get() instanceof SpectralQuantity spectral
+                ? new RuleJudge(options, product.name(), sessions, product.confidence()).judge(rule, spectral)
+                : new FigureJudge(options, product.name(), sessions, product.confidence()).judge(rule);
+    }
+
+    private static Judgement notYet(Rule rule, String what) {
+        return Judgements.untested(rule, new Reason("not-yet-judged", Map.of("what", what), "not yet judged: " + what));
+    }
+
+    private static List<String> agreement(Optional<Judgement> plain, List<Judgement> otherwise) {
+        if (plain.isEmpty() || otherwise.isEmpty()) {
+            return List.of();
+        }
+        Verdict verdict = plain.get().verdict();
+        List<String> differing = otherwise.stream()
+                .filter(j -> j.verdict() != verdict)
+                .map(j -> j.rule().name() + " (" + j.verdict().word() + ")")
+                .toList();
+        return List.of(
+                differing.isEmpty()
+                        ? "same under all " + (otherwise.size() + 1) + " rules"
+                        : "differs under: " + String.join(", ", differing));
+    }
+}

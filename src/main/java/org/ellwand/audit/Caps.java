@@ -1,0 +1,118 @@
+package org.ellwand.audit;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.TreeSet;
+import java.util.stream.Collectors;
+import org.ellwand.acoustics.Band;
+import org.ellwand.claim.Population;
+import org.ellwand.claim.Rule;
+import org.ellwand.measurement.Reading;
+import org.ellwand.measurement.SharedBy;
+import org.ellwand.pairing.Cell;
+
+/** Why nothing may be firmer than marginal: no firmer verdict for less honesty. */
+final class Caps {
+    private final Rule rule;
+    private final boolean usesOpenEar;
+
+    Caps(Rule rule, boolean usesOpenEar) {
+        this.rule = rule;
+        this.usesOpenEar = usesOpenEar;
+    }
+
+    /** What is missing for a firm verdict about a subject. */
+    List<Reason> of(Subject subject) {
+        List<Reason> reasons = new ArrayList<>();
+        if (!subject.isPopulation()) {
+            insertion(subject, reasons);
+            openEar(subject, reasons);
+        }
+        population(subject, reasons);
+        return reasons;
+    }
+
+    /** Neither an insertion cause nor a second insertion, unless the insertion cancels. */
+    private void insertion(Subject subject, List<Reason> reasons) {
+        boolean cancels = rule.between().isPresent() && subject.repeats().size() == 1;
+        boolean single = subject.repeats().stream().anyMatch(r -> r.count() < 2 && !declaresInsertion(subject, r));
+        if (single && !cancels) {
+            reasons.add(new Reason(
+                    "one-insertion",
+                    Map.of("insertions", subject.insertions()),
+                    "one insertion and no declared insertion uncertainty: measure another insertion, or declare a cause"
+                            + " shared by insertion"));
+        }
+    }
+
+    private static boolean declaresInsertion(Subject subject, Repeats repeats) {
+        return subject.cells().stream()
+                .filter(c -> c.insertions().stream()
+                        .flatMap(i -> i.takes().stream())
+                        .anyMatch(t -> repeats.members().stream()
+                                .anyMatch(m -> m.readings().contains(t))))
+                .allMatch(c -> Surroundings.declares(c.session(), SharedBy.INSERTION));
+    }
+
+    /** A paired quantity with neither a declared reading cause nor a second open-ear take. */
+    private void openEar(Subject subject, List<Reason> reasons) {
+        if (!usesOpenEar || openEarCancels(subject)) {
+            return;
+        }
+        boolean unknown = subject.cells().stream()
+                .anyMatch(c -> !Surroundings.declares(c.session(), SharedBy.READING)
+                        && c.openEar().size() < 2);
+        if (unknown) {
+            reasons.add(new Reason(
+                    "one-open-ear-take",
+                    Map.of(),
+                    "one open-ear take and no declared reading uncertainty: take the open ear twice, or declare a cause"
+                            + " shared by reading"));
+        }
+    }
+
+    private static boolean openEarCancels(Subject subject) {
+        List<Cell> cells = subject.cells();
+        return cells.size() == 2
+                && subject.repeats().size() == 1
+                && subject.repeats().get(0).count() >= 2
+                && cells.get(0).openEar().equals(cells.get(1).openEar())
+                && cells.get(0).values() == Reading.Values.LEVELS;
+    }
+
+    private void population(Subject subject, List<Reason> reasons) {
+        one(
+                subject,
+                reasons,
+                rule.ears().filter(Population.Mean.class::isInstance).isPresent(),
+                SharedBy.EAR);
+        one(
+                subject,
+                reasons,
+                rule.units().filter(Population.Mean.class::isInstance).isPresent(),
+                SharedBy.UNIT);
+    }
+
+    private static void one(Subject subject, List<Reason> reasons, boolean asked, SharedBy sharedBy) {
+        Repeats.Kind kind = sharedBy == SharedBy.EAR ? Repeats.Kind.HEADS : Repeats.Kind.UNITS;
+        boolean observed = subject.repeats().stream().anyMatch(r -> r.kind() == kind);
+        boolean declared = subject.cells().stream().allMatch(c -> Surroundings.declares(c.session(), sharedBy));
+        if (asked && !observed && !declared) {
+            String word = sharedBy == SharedBy.EAR ? "ear" : "unit";
+            reasons.add(new Reason(
+                    "one-" + word,
+                    Map.of(),
+                    "one " + word + " tells nothing of others: measure more, or declare a cause shared by " + word));
+        }
+    }
+
+    /** The bands that a rule asks for and nobody can judge. */
+    static Reason missing(List<Ready> missing) {
+        TreeSet<Band> bands =
+                missing.stream().flatMap(m -> m.missing().stream()).collect(Collectors.toCollection(TreeSet::new));
+        List<Double> hz = bands.stream().map(Band::nominalHz).toList();
+        String list = hz.stream().map(Numbers::plain).collect(Collectors.joining(", "));
+        return new Reason("missing-bands", Map.of("hz", hz), "missing bands: " + list + " Hz");
+    }
+}

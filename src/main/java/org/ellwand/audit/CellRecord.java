@@ -1,0 +1,127 @@
+package org.ellwand.audit;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.Comparator;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.OptionalDouble;
+import org.ellwand.acoustics.Weighting;
+import org.ellwand.amount.Interval;
+import org.ellwand.claim.Rule;
+import org.ellwand.claim.Statistic;
+import org.ellwand.pairing.Cell;
+import org.ellwand.quantity.CellFormula;
+import org.ellwand.quantity.Formula;
+import org.ellwand.quantity.Outcome;
+
+/** Writes down what was found in one cell. */
+final class CellRecord {
+    private final Rule rule;
+    private final Ready ready;
+    private final Preparation preparation;
+    private final boolean known;
+
+    CellRecord(Rule rule, Ready ready, Preparation preparation, boolean known) {
+        this.rule = rule;
+        this.ready = ready;
+        this.preparation = preparation;
+        this.known = known;
+    }
+
+    CellResult of(int subject, Evaluation evaluation, Evaluation curves) {
+        Statistic statistic = rule.statistic().orElseThrow();
+        Estimates estimates = evaluation.subjects().get(subject);
+        Points.One deciding = deciding(evaluation.points().of(subject));
+        double[] curve = curves.subjects().get(subject).value;
+        double value = Extremes.isExtreme(statistic) ? Extremes.of(statistic, curve) : deciding.value();
+        return new CellResult(
+                ready.subject().conditions(),
+                ready.subject().insertions(),
+                value,
+                maybe(deciding.errors().standardUncertainty()),
+                maybe(Ends.of(deciding, rule.limit()).holds()),
+                bands(curves.points().of(subject)),
+                levels(false),
+                levels(true),
+                insertionCurves(),
+                known ? contributions(estimates, deciding.local()) : List.of());
+    }
+
+    private OptionalDouble maybe(double value) {
+        return known ? OptionalDouble.of(value) : OptionalDouble.empty();
+    }
+
+    private Points.One deciding(List<Points.One> points) {
+        Points.One least = points.get(0);
+        double probability = 2;
+        for (Points.One point : points) {
+            double holds = Ends.of(point, rule.limit()).holds();
+            boolean nearer =
+                    holds == probability && Ends.margin(point, rule.limit()) < Ends.margin(least, rule.limit());
+            if (holds < probability || nearer) {
+                least = point;
+                probability = holds;
+            }
+        }
+        return least;
+    }
+
+    private List<Point> bands(List<Points.One> points) {
+        Interval limit = rule.limit();
+        return points.stream().map(p -> PointRecord.of(p, limit, known)).toList();
+    }
+
+    /** Mean levels of a single cell in place, or of its open ear; empty for pairs and means. */
+    private List<Double> levels(boolean openEar) {
+        List<Cell> cells = ready.subject().cells();
+        if (cells.size() != 1
+                || !ready.subject().repeats().stream().allMatch(r -> r.kind() == Repeats.Kind.INSERTIONS)) {
+            return List.of();
+        }
+        return CellFormula.meanLevels(cells.get(0), openEar, ready.resolution(), ready.bands());
+    }
+
+    private List<List<Double>> insertionCurves() {
+        if (ready.subject().repeats().size() != 1) {
+            return List.of();
+        }
+        List<List<Double>> curves = new ArrayList<>();
+        Formula.Task task = new Formula.Task(
+                ready.resolution(),
+                ready.bands(),
+                Outcome.CURVE,
+                rule.weighting().orElse(Weighting.Z));
+        for (Repeats.Member member : ready.subject().repeats().get(0).members()) {
+            double[] out = new double[ready.bands().size()];
+            member.formula()
+                    .computation(task, preparation.index())
+                    .compute(preparation.index().levelsDb(), out);
+            curves.add(Arrays.stream(out).boxed().toList());
+        }
+        return curves;
+    }
+
+    private record Instance(String cause, String instance) {}
+
+    private static List<Contribution> contributions(Estimates estimates, int point) {
+        Map<Instance, Double> squares = new LinkedHashMap<>();
+        for (int f = 0; f < estimates.factors.size(); f++) {
+            Factor factor = estimates.factors.get(f);
+            double effect = estimates.effect[point][f];
+            squares.merge(new Instance(factor.cause(), factor.instance()), effect * effect, Double::sum);
+        }
+        for (Group group : estimates.groups) {
+            double scale = group.scatter(point).scale();
+            squares.merge(new Instance("observed scatter", group.label()), scale * scale, Double::sum);
+        }
+        return squares.entrySet().stream()
+                .filter(e -> e.getValue() > 0)
+                .map(e -> new Contribution(e.getKey().cause(), e.getKey().instance(), Math.sqrt(e.getValue())))
+                .sorted(Comparator.comparingDouble((Contribution c) -> -c.effect())
+                        .thenComparing(Contribution::cause)
+                        .thenComparing(Contribution::instance))
+                .toList();
+    }
+}

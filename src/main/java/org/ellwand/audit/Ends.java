@@ -1,0 +1,42 @@
+package org.ellwand.audit;
+
+import org.ellwand.amount.Interval;
+import org.ellwand.statistics.NormalErrors;
+
+/**
+ * The two ends of a limit as seen from one point: probabilities that the true number lies on the right side.
+ *
+ * @param atLower probability of lying at or above the lower end; 1 where there is none
+ * @param atUpper probability of lying at or below the upper end; 1 where there is none
+ * @param holds probability of both (JCGM 106:2012: conformance probability)
+ */
+record Ends(double atLower, double atUpper, double holds) {
+    private static final double TINY = 1e-12;
+
+    static Ends of(Points.One point, Interval limit) {
+        double lower = limit.hasLower() ? point.errors().atLeast(limit.lower() - point.value()) : 1;
+        double upper = limit.hasUpper() ? point.errors().atMost(limit.upper() - point.value()) : 1;
+        if (isExact(point)) {
+            // An exact value on an open end is outside ("below 3 %").
+            boolean inside = limit.contains(point.value());
+            lower = !inside && point.value() <= limit.lower() ? 0 : lower;
+            upper = !inside && point.value() >= limit.upper() ? 0 : upper;
+        }
+        return new Ends(lower, upper, Math.max(0, lower + upper - 1));
+    }
+
+    private static boolean isExact(Points.One point) {
+        return point.errors() instanceof NormalErrors normal && normal.standardDeviation() == 0;
+    }
+
+    /** Distance to the nearest end in units of the standard uncertainty, negative outside. */
+    static double margin(Points.One point, Interval limit) {
+        double u = Math.max(point.errors().standardUncertainty(), TINY);
+        return Math.min(point.value() - limit.lower(), limit.upper() - point.value()) / u;
+    }
+
+    /** Probability of lying on the right side of the worse end. */
+    double worse() {
+        return Math.min(atLower, atUpper);
+    }
+}

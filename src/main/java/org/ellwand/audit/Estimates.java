@@ -1,0 +1,59 @@
+package org.ellwand.audit;
+
+import java.util.List;
+import org.ellwand.quantity.Computation;
+
+/**
+ * The judged numbers of one subject and everything that moves them. Arrays run over the points of the subject.
+ */
+final class Estimates {
+    final Computation computation;
+    final double[] value;
+    /** The factors that move the subject, and their effect by point. */
+    final List<Factor> factors;
+
+    final double[][] effect;
+    /** The same before observed scatter replaced any. */
+    final double[][] declaredEffect;
+
+    final List<Group> groups;
+    /** Whether observed scatter replaced declared sizes at the point. */
+    final boolean[] observed;
+    /** To be added to the draws of a sum of energies whose repeats were observed. */
+    final double[] centreShift;
+    /** What was found about the repeats, in English. */
+    final List<String> notes;
+
+    Estimates(
+            Computation computation,
+            double[] value,
+            List<Factor> factors,
+            double[][] effect,
+            double[][] declaredEffect,
+            List<Group> groups,
+            boolean[] observed,
+            double[] centreShift,
+            List<String> notes) {
+        this.computation = computation;
+        this.value = value;
+        this.factors = factors;
+        this.effect = effect;
+        this.declaredEffect = declaredEffect;
+        this.groups = groups;
+        this.observed = observed;
+        this.centreShift = centreShift;
+        this.notes = List.copyOf(notes);
+    }
+
+    int size() {
+        return value.length;
+    }
+
+    double normalDeviation(int point) {
+        double square = 0;
+        for (double e : effect[point]) {
+            square += e * e;
+        }
+        return Math.sqrt(square);
+    }
+}

@@ -1,0 +1,388 @@
+package org.ellwand.audit;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.HashMap;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Set;
+import java.util.stream.Collectors;
+import java.util.stream.IntStream;
+import java.util.stream.Stream;
+import org.apache.commons.statistics.distribution.ChiSquaredDistribution;
+import org.ellwand.acoustics.Band;
+import org.ellwand.measurement.Reading;
+import org.ellwand.measurement.Session;
+import org.ellwand.measurement.SharedBy;
+import org.ellwand.pairing.Cell;
+import org.ellwand.quantity.Computation;
+import org.ellwand.quantity.Formula;
+import org.ellwand.quantity.ReadingIndex;
+
+/**
+ * Finds what moves the judged numbers of a subject: the effects of the declared causes, and the scatter of repeats where
+ * none is declared or where it is larger than declared.
+ *
+ * <p>Declared sizes rule where a cause shared by insertion is declared (JCGM 100:2008, 4.2.4: a pooled figure says more
+ * than three repeats). The scatter of each judged number over the insertions is then tested against them:
+ * Σ (x_i − x̄)² / σ² against χ² of n − 1 degrees of freedom, 1 % shared out over the claim's points.
+ */
+final class Estimator {
+    private static final double TEST_LEVEL = 0.01;
+
+    private final ReadingIndex index;
+    private final double[][] levelsDb;
+    private final List<Factor> factors;
+    private final int claimPoints;
+    private final List<List<Band>> bands;
+    private final Map<Integer, Double> criticalSquares = new HashMap<>();
+
+    Estimator(ReadingIndex index, List<Factor> factors, int claimPoints) {
+        this.index = index;
+        this.levelsDb = index.levelsDb();
+        this.factors = factors;
+        this.claimPoints = claimPoints;
+        this.bands = index.readings().stream().map(r -> r.spectrum().bandList()).toList();
+    }
+
+    Estimates estimate(Subject subject, Computation computation, Formula.Task task) {
+        return new Work(subject, computation, task).estimate();
+    }
+
+    /** The working of one subject. */
+    private final class Work {
+        private final Subject subject;
+        private final Computation computation;
+        private final Formula.Task task;
+        private final List<Integer> readings;
+        private final Sensitivity sensitivity;
+        private final double[] value;
+        private final boolean[] observed;
+        private final List<Set<Integer>> covered;
+        private final double[] centreShift;
+        private final List<Factor> mine;
+        private final double[][] effect;
+        private final double[][] declaredEffect;
+        private final List<Group> groups = new ArrayList<>();
+        private final List<String> notes = new ArrayList<>();
+
+        Work(Subject subject, Computation computation, Formula.Task task) {
+            this.subject = subject;
+            this.computation = computation;
+            this.task = task;
+            readings = positions(subject);
+            value = new double[computation.size()];
+            computation.compute(levelsDb, value);
+            sensitivity = Sensitivity.of(computation, levelsDb, readings);
+            observed = new boolean[value.length];
+            covered = IntStream.range(0, value.length)
+                    .<Set<Integer>>mapToObj(p -> new HashSet<>())
+                    .toList();
+            centreShift = new double[value.length];
+            Set<Integer> concerned = Set.copyOf(readings);
+            mine = factors.stream()
+                    .filter(f -> f.entries().stream().anyMatch(e -> concerned.contains(e.reading())))
+                    .toList();
+            effect = new double[value.length][mine.size()];
+            for (int f = 0; f < mine.size(); f++) {
+                for (int p = 0; p < value.length; p++) {
+                    effect[p][f] = sensitivity.effect(mine.get(f), p);
+                }
+            }
+            declaredEffect = Arrays.stream(effect).map(double[]::clone).toArray(double[][]::new);
+        }
+
+        Estimates estimate() {
+            for (Repeats repeats : subject.repeats()) {
+                if (repeats.kind() == Repeats.Kind.INSERTIONS) {
+                    insertions(repeats);
+                } else {
+                    population(repeats);
+                }
+            }
+            if (!subject.isPopulation()) {
+                openEarTakes();
+            }
+            return new Estimates(
+                    computation, value, mine, effect, declaredEffect, groups, observed, centreShift, notes);
+        }
+
+        private void insertions(Repeats repeats) {
+            if (repeats.count() < 2) {
+                return;
+            }
+            double[][] x = numbers(repeats);
+            boolean declared = subject.cells().stream()
+                    .filter(c -> repeats.members().stream().anyMatch(m -> owns(m, c)))
+                    .allMatch(c -> Surroundings.declares(c.session(), SharedBy.INSERTION));
+            List<List<Factor>> scattering = scattering(repeats);
+            boolean[] replaced = new boolean[value.length];
+            int larger = 0;
+            for (int p = 0; p < value.length; p++) {
+                boolean exceeds = declared && exceeds(repeats, scattering, x, p);
+                replaced[p] = !declared || exceeds;
+                larger += exceeds ? 1 : 0;
+            }
+            if (larger > 0) {
+                notes.add(larger(repeats, larger));
+            }
+            replace(repeats, x, replaced);
+        }
+
+        private boolean owns(Repeats.Member member, Cell cell) {
+            return cell.insertions().stream().flatMap(i -> i.takes().stream()).anyMatch(member.readings()::contains);
+        }
+
+        private String larger(Repeats repeats, int points) {
+            return value.length == 1
+                    ? String.format(
+                            Locale.ROOT,
+                            "the %d insertions scatter more than declared: their observed scatter is used",
+                            repeats.count())
+                    : String.format(
+                            Locale.ROOT,
+                            "at %d of %d points the %d insertions scatter more than declared: their observed scatter is"
+                                    + " used there",
+                            points,
+                            value.length,
+                            repeats.count());
+        }
+
+        /** The judged numbers of each repeat by itself. */
+        private double[][] numbers(Repeats repeats) {
+            double[][] x = new double[repeats.count()][value.length];
+            for (int i = 0; i < x.length; i++) {
+                repeats.members().get(i).formula().computation(task, index).compute(levelsDb, x[i]);
+            }
+            return x;
+        }
+
+        private boolean exceeds(Repeats repeats, List<List<Factor>> scattering, double[][] x, int p) {
+            int n = repeats.count();
+            double[] variance = new double[n];
+            for (int i = 0; i < n; i++) {
+                variance[i] = declaredVariance(repeats, scattering, i, p);
+            }
+            double statistic = weightedSquares(x, variance, p);
+            return statistic > criticalSquare(n - 1);
+        }
+
+        /** The insertion and reading causes of each repeat, as far as they move its own readings. */
+        private List<List<Factor>> scattering(Repeats repeats) {
+            return repeats.members().stream()
+                    .map(m -> positions(m.readings()))
+                    .map(own -> mine.stream()
+                            .filter(this::scatters)
+                            .map(f -> f.only(own))
+                            .filter(f -> !f.entries().isEmpty())
+                            .toList())
+                    .toList();
+        }
+
+        private double weightedSquares(double[][] x, double[] variance, int p) {
+            double weights = 0;
+            double sum = 0;
+            for (int i = 0; i < x.length; i++) {
+                if (variance[i] == 0) {
+                    return IntStream.range(0, x.length).allMatch(j -> x[j][p] == x[0][p])
+                            ? 0
+                            : Double.POSITIVE_INFINITY;
+                }
+                weights += 1 / variance[i];
+                sum += x[i][p] / variance[i];
+            }
+            double mean = sum / weights;
+            double squares = 0;
+            for (int i = 0; i < x.length; i++) {
+                squares += (x[i][p] - mean) * (x[i][p] - mean) / variance[i];
+            }
+            return squares;
+        }
+
+        /** What insertion and reading causes let one repeat's number scatter. */
+        private double declaredVariance(Repeats repeats, List<List<Factor>> scattering, int member, int p) {
+            double scale = repeats.count() / repeats.weight();
+            double variance = 0;
+            for (Factor factor : scattering.get(member)) {
+                double effect = sensitivity.effect(factor, p);
+                variance += effect * effect * scale * scale;
+            }
+            return variance;
+        }
+
+        private boolean scatters(Factor factor) {
+            return factor.sharedBy() == SharedBy.INSERTION || factor.sharedBy() == SharedBy.READING;
+        }
+
+        /** Puts the observed scatter in the place of the insertion and reading causes of the readings in place. */
+        private void replace(Repeats repeats, double[][] x, boolean[] replaced) {
+            if (IntStream.range(0, replaced.length).noneMatch(p -> replaced[p])) {
+                return;
+            }
+            Set<Integer> own = positions(repeats.members().stream()
+                    .flatMap(m -> m.readings().stream())
+                    .collect(Collectors.toSet()));
+            int n = x.length;
+            double[][] effects = new double[value.length][n];
+            for (int p = 0; p < value.length; p++) {
+                if (replaced[p]) {
+                    observed[p] = true;
+                    covered.get(p).addAll(own);
+                    scatter(repeats, x, p, effects[p]);
+                    remove(own, p);
+                }
+            }
+            groups.add(new Group(repeats.key(), n - 1, effects));
+        }
+
+        private void scatter(Repeats repeats, double[][] x, int p, double[] effects) {
+            int n = x.length;
+            double mean = Arrays.stream(x).mapToDouble(row -> row[p]).average().orElse(0);
+            for (int i = 0; i < n; i++) {
+                effects[i] = repeats.weight() * (x[i][p] - mean) / Math.sqrt((double) n * (n - 1));
+            }
+            // The draws centre on the mean of the repeats' numbers, moved by n/(n−1) of its distance from the number of
+            // their mean curve; as seen from that number, by 1/(n−1) of the distance.
+            if (!computation.isLinear() && subject.repeats().size() == 1) {
+                centreShift[p] -= (mean - value[p]) / (n - 1);
+            }
+        }
+
+        private void remove(Set<Integer> own, int p) {
+            for (int f = 0; f < mine.size(); f++) {
+                if (scatters(mine.get(f)) && mine.get(f).entries().stream().allMatch(e -> own.contains(e.reading()))) {
+                    effect[p][f] = 0;
+                }
+            }
+        }
+
+        /** Scatter between heads (or units) holds what insertions and readings add; what is common to all stays. */
+        private void population(Repeats repeats) {
+            if (repeats.count() < 2) {
+                return;
+            }
+            double[][] x = numbers(repeats);
+            boolean[] all = new boolean[value.length];
+            Arrays.fill(all, true);
+            double[][] effects = new double[value.length][x.length];
+            for (int p = 0; p < value.length; p++) {
+                observed[p] = true;
+                scatter(repeats, x, p, effects[p]);
+            }
+            groups.add(new Group(repeats.key(), x.length - 1, effects));
+            keepCommon(repeats);
+        }
+
+        private void keepCommon(Repeats repeats) {
+            List<Set<Integer>> members =
+                    repeats.members().stream().map(m -> positions(m.readings())).toList();
+            for (int f = 0; f < mine.size(); f++) {
+                Set<Integer> touched = mine.get(f).entries().stream()
+                        .map(Factor.Entry::reading)
+                        .collect(Collectors.toSet());
+                boolean common = mine.get(f).sharedBy() == SharedBy.SESSION
+                        && members.stream().allMatch(m -> m.stream().anyMatch(touched::contains));
+                if (!common) {
+                    for (int p = 0; p < value.length; p++) {
+                        effect[p][f] = 0;
+                    }
+                }
+            }
+        }
+
+        /** An undeclared reading cause is taken from repeated open-ear takes, for the readings in place too. */
+        private void openEarTakes() {
+            subject.cells().stream()
+                    .filter(c -> !Surroundings.declares(c.session(), SharedBy.READING))
+                    .map(c -> new OpenTakes(c.session(), c.openEar()))
+                    .filter(t -> t.takes().size() >= 2)
+                    .distinct()
+                    .forEach(this::addTakes);
+        }
+
+        private void addTakes(OpenTakes open) {
+            List<Integer> takes = open.takes().stream().map(index::of).toList();
+            int m = takes.size();
+            List<Integer> others = subject.cells().stream()
+                    .filter(c -> c.openEar().equals(open.takes()))
+                    .flatMap(c -> c.insertions().stream())
+                    .flatMap(i -> i.takes().stream())
+                    .map(index::of)
+                    .distinct()
+                    .toList();
+            double[][] effects = new double[value.length][m * (1 + others.size())];
+            List<Map<Band, Double>> deviations = deviations(takes);
+            for (int t = 0; t < m; t++) {
+                for (int r : takes) {
+                    addEffect(effects, t, deviations.get(t), r, 1 / Math.sqrt((double) m * (m - 1)));
+                }
+                for (int o = 0; o < others.size(); o++) {
+                    addEffect(effects, m * (1 + o) + t, deviations.get(t), others.get(o), 1 / Math.sqrt(m - 1.0));
+                }
+            }
+            groups.add(new Group("open ear|" + open.takes().get(0).conditions(), m - 1, effects));
+        }
+
+        /** How far every take lies from the mean of all, by band. */
+        private List<Map<Band, Double>> deviations(List<Integer> takes) {
+            Map<Band, Double> sums = new HashMap<>();
+            Map<Band, Integer> counts = new HashMap<>();
+            for (int t : takes) {
+                for (int b = 0; b < bands.get(t).size(); b++) {
+                    sums.merge(bands.get(t).get(b), levelsDb[t][b], Double::sum);
+                    counts.merge(bands.get(t).get(b), 1, Integer::sum);
+                }
+            }
+            List<Map<Band, Double>> deviations = new ArrayList<>();
+            for (int t : takes) {
+                Map<Band, Double> of = new HashMap<>();
+                for (int b = 0; b < bands.get(t).size(); b++) {
+                    Band band = bands.get(t).get(b);
+                    of.put(band, levelsDb[t][b] - sums.getOrDefault(band, 0.0) / counts.getOrDefault(band, 1));
+                }
+                deviations.add(of);
+            }
+            return deviations;
+        }
+
+        /** What one take's deviation does to every point, were it the error of a reading; less where it is in already. */
+        private void addEffect(double[][] effects, int column, Map<Band, Double> deviation, int reading, double scale) {
+            for (int b = 0; b < bands.get(reading).size(); b++) {
+                double error = scale * deviation.getOrDefault(bands.get(reading).get(b), 0.0);
+                for (int p = 0; p < value.length; p++) {
+                    if (!covered.get(p).contains(reading)) {
+                        effects[p][column] += error * sensitivity.at(reading, b, p);
+                    }
+                }
+            }
+        }
+    }
+
+    /** Below it a sum of squares is no surprise: 1 % shared out over the claim's points. */
+    private double criticalSquare(int degreesOfFreedom) {
+        return criticalSquares.computeIfAbsent(
+                degreesOfFreedom,
+                nu -> ChiSquaredDistribution.of(nu).inverseSurvivalProbability(TEST_LEVEL / claimPoints));
+    }
+
+    private record OpenTakes(Session session, List<Reading> takes) {}
+
+    private List<Integer> positions(Subject subject) {
+        return subject.cells().stream()
+                .flatMap(c -> Stream.of(
+                                c.insertions().stream().flatMap(i -> i.takes().stream()),
+                                c.openEar().stream(),
+                                c.field().stream())
+                        .flatMap(s -> s))
+                .map(index::of)
+                .distinct()
+                .sorted()
+                .toList();
+    }
+
+    private Set<Integer> positions(Set<Reading> readings) {
+        return readings.stream().map(index::of).collect(Collectors.toSet());
+    }
+}

@@ -1,0 +1,114 @@
+package org.ellwand.audit;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import org.ellwand.acoustics.Band;
+import org.ellwand.measurement.Cause;
+import org.ellwand.measurement.Conditions;
+import org.ellwand.measurement.Reading;
+import org.ellwand.measurement.SharedBy;
+import org.ellwand.pairing.Insertion;
+import org.ellwand.quantity.ReadingIndex;
+
+/**
+ * Turns the declared causes of sessions into independent draws: one per instance of what a cause is shared by, one per
+ * band where it is independent across bands. What an insertion shares does not touch the open ear; readings that are
+ * differences already do not move with the session.
+ */
+final class Factors {
+    private final Surroundings surroundings;
+    private final Set<SharedBy> included;
+    private final Map<String, Draft> drafts = new LinkedHashMap<>();
+
+    private record Draft(String cause, String instance, SharedBy sharedBy, List<Factor.Entry> entries) {}
+
+    private Factors(Surroundings surroundings, Set<SharedBy> included) {
+        this.surroundings = surroundings;
+        this.included = included;
+    }
+
+    /** The draws that move the readings of an index. */
+    static List<Factor> of(ReadingIndex index, Surroundings surroundings, Set<SharedBy> included) {
+        Factors factors = new Factors(surroundings, included);
+        List<Reading> readings = index.readings();
+        for (int r = 0; r < readings.size(); r++) {
+            factors.addReading(r, readings.get(r));
+        }
+        return factors.drafts.entrySet().stream()
+                .map(e -> new Factor(
+                        e.getKey(),
+                        e.getValue().cause(),
+                        e.getValue().instance(),
+                        e.getValue().sharedBy(),
+                        List.copyOf(e.getValue().entries())))
+                .toList();
+    }
+
+    private void addReading(int position, Reading reading) {
+        for (Cause cause : Surroundings.causes(surroundings.session(reading))) {
+            if (included.contains(cause.sharedBy())) {
+                instance(cause.sharedBy(), reading).ifPresent(i -> addCause(position, reading, cause, i));
+            }
+        }
+    }
+
+    private void addCause(int position, Reading reading, Cause cause, String instance) {
+        List<Band> bands = reading.spectrum().bandList();
+        for (int b = 0; b < bands.size(); b++) {
+            double size = cause.sizeAt(bands.get(b).nominalHz());
+            if (size != 0) {
+                draft(cause, reading, instance, bands.get(b)).entries().add(new Factor.Entry(position, b, size));
+            }
+        }
+    }
+
+    private Draft draft(Cause cause, Reading reading, String instance, Band band) {
+        String session = reading.get("session").orElse("");
+        String key = session + "|" + cause.name() + "|" + instance
+                + (cause.independentAcrossBands() ? "|" + band.nominalHz() : "");
+        return drafts.computeIfAbsent(
+                key,
+                k -> new Draft(
+                        cause.name(), label(session, cause.sharedBy(), reading), cause.sharedBy(), new ArrayList<>()));
+    }
+
+    /** What identifies the instance; empty where the cause does not touch the reading. */
+    private Optional<String> instance(SharedBy sharedBy, Reading reading) {
+        return switch (sharedBy) {
+            case SESSION -> reading.values() == Reading.Values.LEVELS ? Optional.of("") : Optional.empty();
+            case INSERTION -> surroundings.insertion(reading).map(Insertion::key);
+            case READING -> Optional.of(reading.conditions().toString());
+            case EAR -> inPlace(reading, surroundings.wearer(reading));
+            case UNIT -> inPlace(reading, reading.get("unit").orElse(""));
+        };
+    }
+
+    private static Optional<String> inPlace(Reading reading, String instance) {
+        return reading.isInPlace() ? Optional.of(instance) : Optional.empty();
+    }
+
+    private String label(String session, SharedBy sharedBy, Reading reading) {
+        return switch (sharedBy) {
+            case SESSION -> session;
+            case INSERTION ->
+                session + "/"
+                        + surroundings.insertion(reading).flatMap(Insertion::id).orElse("(unnumbered)");
+            case READING -> session + "/" + brief(reading.conditions());
+            case EAR -> reading.get("ear").orElse("(ear)");
+            case UNIT -> reading.get("unit").orElse("(unit)");
+        };
+    }
+
+    private static String brief(Conditions conditions) {
+        return String.join(
+                " ",
+                conditions
+                        .without(Set.of("session", "ear", "head", "side"))
+                        .values()
+                        .values());
+    }
+}

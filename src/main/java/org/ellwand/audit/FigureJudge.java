@@ -1,0 +1,164 @@
+package org.ellwand.audit;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.TreeSet;
+import org.ellwand.acoustics.Bound;
+import org.ellwand.amount.Dimension;
+import org.ellwand.amount.Unit;
+import org.ellwand.claim.Population;
+import org.ellwand.claim.Rule;
+import org.ellwand.input.InputException;
+import org.ellwand.measurement.Session;
+import org.ellwand.pairing.FigureSelection;
+import org.ellwand.statistics.Errors;
+import org.ellwand.statistics.NormalErrors;
+
+/**
+ * Judges a rule about a single figure: value and standard uncertainty as declared; several figures of one condition are
+ * repeats and averaged. A ratio is judged to first order, u²(a/b) = (u(a)/b)² + (a·u(b)/b²)² (JCGM 100:2008, 5.1.2).
+ */
+final class FigureJudge {
+    private final String product;
+    private final List<Session> sessions;
+    private final double confidence;
+    private final AuditOptions options;
+
+    FigureJudge(AuditOptions options, String product, List<Session> sessions, double confidence) {
+        this.options = options;
+        this.product = product;
+        this.sessions = sessions;
+        this.confidence = confidence;
+    }
+
+    Judgement judge(Rule rule) throws InputException {
+        List<FigureCell> cells = FigureCells.of(rule, new FigureSelection(product, sessions));
+        if (cells.isEmpty()) {
+            return Judgements.untested(rule, new Reason("no-reading", Map.of(), "no reading under these conditions"));
+        }
+        refuseUnit(rule, cells);
+        boolean known = cells.stream().allMatch(c -> c.errors().isPresent());
+        List<Points.One> points = new ArrayList<>();
+        for (int i = 0; i < cells.size(); i++) {
+            points.add(point(i, cells.get(i)));
+        }
+        Decision decision =
+                new Statement(rule.limit(), confidence, new JointTail(List.of(), options.trials())).every(points);
+        return known ? record(rule, cells, points, decision) : unstated(rule, cells, points);
+    }
+
+    private static void refuseUnit(Rule rule, List<FigureCell> cells) throws InputException {
+        Dimension wanted = rule.limit().unit().dimension();
+        Optional<FigureCell> other =
+                cells.stream().filter(c -> c.unit().dimension() != wanted).findFirst();
+        if (other.isPresent()) {
+            throw new InputException(
+                    rule.place(),
+                    "the limit is in '" + symbol(rule.limit().unit()) + "' and the figure in '"
+                            + symbol(other.get().unit()) + "'");
+        }
+    }
+
+    private static String symbol(Unit unit) {
+        return unit == Unit.NONE ? "plain numbers" : unit.symbol();
+    }
+
+    private static Points.One point(int subject, FigureCell cell) {
+        Errors errors = cell.errors().orElse(new NormalErrors(0));
+        return new Points.One(
+                subject,
+                0,
+                1,
+                OptionalDouble.empty(),
+                OptionalDouble.empty(),
+                cell.value(),
+                errors,
+                true,
+                Bound.MEASURED);
+    }
+
+    private Judgement record(Rule rule, List<FigureCell> cells, List<Points.One> points, Decision decision) {
+        List<Reason> reasons = new ArrayList<>();
+        Verdict verdict = decision.verdict();
+        cells.forEach(c -> c.caps().stream().filter(r -> !reasons.contains(r)).forEach(reasons::add));
+        if (!reasons.isEmpty()) {
+            verdict = Verdict.MARGINAL;
+        } else if (verdict == Verdict.MARGINAL) {
+            reasons.add(new Settling(rule.limit(), confidence).of(decision.point(), 0, 1));
+        }
+        Point point = PointRecord.of(decision.point(), rule.limit(), true);
+        return new Judgement(
+                rule,
+                RuleText.of(rule),
+                verdict,
+                OptionalDouble.of(decision.probability()),
+                OptionalDouble.of(decision.point().value()),
+                OptionalDouble.of(0),
+                Optional.of(point),
+                point.standardUncertainty(),
+                point.lower(),
+                point.upper(),
+                reasons,
+                results(rule, cells, points, true),
+                notes(rule, cells));
+    }
+
+    private static Judgement unstated(Rule rule, List<FigureCell> cells, List<Points.One> points) {
+        Points.One worst = points.stream()
+                .min(Comparator.comparingDouble(p -> Ends.margin(p, rule.limit())))
+                .orElseThrow();
+        boolean inside = rule.limit().contains(worst.value());
+        boolean below = worst.value() < rule.limit().lower() || !rule.limit().hasUpper();
+        Reason reason = new Reason(
+                "uncertainty-not-stated",
+                Map.of("value", worst.value()),
+                "uncertainty not stated: the value lies "
+                        + (inside ? "inside the limit" : below ? "below the limit" : "above the limit"));
+        return new Judgement(
+                rule,
+                RuleText.of(rule),
+                Verdict.MARGINAL,
+                OptionalDouble.empty(),
+                OptionalDouble.of(worst.value()),
+                OptionalDouble.empty(),
+                Optional.of(PointRecord.of(worst, rule.limit(), false)),
+                OptionalDouble.empty(),
+                OptionalDouble.empty(),
+                OptionalDouble.empty(),
+                List.of(reason),
+                results(rule, cells, points, false),
+                notes(rule, cells));
+    }
+
+    private static List<CellResult> results(Rule rule, List<FigureCell> cells, List<Points.One> points, boolean known) {
+        List<CellResult> results = new ArrayList<>();
+        for (int i = 0; i < cells.size(); i++) {
+            Point point = PointRecord.of(points.get(i), rule.limit(), known);
+            results.add(new CellResult(
+                    cells.get(i).conditions(),
+                    cells.get(i).count(),
+                    cells.get(i).value(),
+                    point.standardUncertainty(),
+                    point.probability(),
+                    List.of(),
+                    List.of(),
+                    List.of(),
+                    List.of(),
+                    List.of()));
+        }
+        return results;
+    }
+
+    private static List<String> notes(Rule rule, List<FigureCell> cells) {
+        if (rule.units().filter(Population.Each.class::isInstance).isEmpty()) {
+            return List.of();
+        }
+        TreeSet<String> units = new TreeSet<>();
+        cells.forEach(c -> units.add(c.conditions().get("unit").orElse("(unit)")));
+        return List.of("speaks of the units measured, not of the product: " + String.join(", ", units));
+    }
+}

@@ -1,0 +1,89 @@
+package org.ellwand.audit;
+
+import java.util.List;
+import org.ellwand.amount.Interval;
+
+/**
+ * How probable it is, by chance alone, that the worst of several points looks at least as bad as a threshold: every
+ * point sits on its nearest end, and the jointly drawn errors decide (single-step minimum-p, both ends counted).
+ *
+ * <p>The simulation is spared where the simple bounds settle the decision: the joint probability is at least the smallest
+ * probability and at most points times that. Where a point uses observed scatter, the larger of both is asked for, which
+ * is the upper bound.
+ */
+final class JointTail {
+    private static final int BLOCK = 1000;
+
+    private final List<Estimates> subjects;
+    private final int trials;
+
+    JointTail(List<Estimates> subjects, int trials) {
+        this.subjects = subjects;
+        this.trials = trials;
+    }
+
+    /**
+     * The joint probability, or a bound of it that lies on the same side of {@code decisive}.
+     *
+     * @param smallest the smallest probability observed among the points
+     * @param decisive 1 − confidence
+     */
+    double probability(List<Points.One> points, Interval limit, double smallest, double decisive) {
+        double bound = Math.min(1, points.size() * smallest);
+        boolean observed = points.stream().anyMatch(Points.One::observed);
+        if (points.size() == 1 || observed || bound <= decisive) {
+            return bound;
+        }
+        return smallest > decisive ? smallest : simulate(points, limit, smallest);
+    }
+
+    double simulate(List<Points.One> points, Interval limit, double smallest) {
+        Thresholds thresholds = new Thresholds(points, limit, smallest);
+        List<Draws> draws = subjects.stream().map(s -> new Draws(s, BLOCK)).toList();
+        double[][][] errors =
+                subjects.stream().map(s -> new double[s.size()][BLOCK]).toArray(double[][][]::new);
+        int bad = 0;
+        for (int start = 0; start < trials; start += BLOCK) {
+            int count = Math.min(BLOCK, trials - start);
+            for (int s = 0; s < errors.length; s++) {
+                draws.get(s).next(errors[s], count);
+            }
+            for (int t = 0; t < count; t++) {
+                bad += thresholds.anyBeyond(errors, t) ? 1 : 0;
+            }
+        }
+        return (double) bad / trials;
+    }
+
+    /** For each point on its nearest end: the errors at and beyond which it looks as bad as the threshold. */
+    private static final class Thresholds {
+        private final List<Points.One> points;
+        private final double[] down;
+        private final double[] up;
+
+        Thresholds(List<Points.One> points, Interval limit, double smallest) {
+            this.points = points;
+            down = new double[points.size()];
+            up = new double[points.size()];
+            double width = limit.upper() - limit.lower();
+            for (int i = 0; i < down.length; i++) {
+                Points.One point = points.get(i);
+                double out = -point.errors().quantile(smallest);
+                boolean lowerIsNearest = point.value() - limit.lower() <= limit.upper() - point.value();
+                down[i] = -(out + (lowerIsNearest ? 0 : width));
+                up[i] = out + (lowerIsNearest ? width : 0);
+            }
+        }
+
+        boolean anyBeyond(double[][][] errors, int trial) {
+            for (int i = 0; i < down.length; i++) {
+                Points.One point = points.get(i);
+                double error = point.sign() * errors[point.subject()][point.local()][trial];
+                if (error <= down[i] || error >= up[i]) {
+                    return true;
+                }
+            }
+            return false;
+        }
+    }
+}

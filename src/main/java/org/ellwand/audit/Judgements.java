@@ -1,0 +1,32 @@
+package org.ellwand.audit;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import org.ellwand.claim.Rule;
+
+/** Makes judgements that have no numbers. */
+final class Judgements {
+    private Judgements() {}
+
+    static Judgement untested(Rule rule, Reason reason) {
+        return untested(rule, reason, List.of());
+    }
+
+    static Judgement untested(Rule rule, Reason reason, List<String> notes) {
+        return new Judgement(
+                rule,
+                RuleText.of(rule),
+                Verdict.UNTESTED,
+                OptionalDouble.empty(),
+                OptionalDouble.empty(),
+                OptionalDouble.empty(),
+                Optional.empty(),
+                OptionalDouble.empty(),
+                OptionalDouble.empty(),
+                OptionalDouble.empty(),
+                List.of(reason),
+                List.of(),
+                notes);
+    }
+}

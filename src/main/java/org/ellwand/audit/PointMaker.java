@@ -1,0 +1,140 @@
+package org.ellwand.audit;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.OptionalDouble;
+import org.ellwand.acoustics.Band;
+import org.ellwand.acoustics.Bound;
+import org.ellwand.quantity.Outcome;
+import org.ellwand.statistics.DrawnErrors;
+import org.ellwand.statistics.Errors;
+import org.ellwand.statistics.MixedErrors;
+import org.ellwand.statistics.NormalErrors;
+import org.ellwand.statistics.Scatter;
+
+/** Gives every judged number of a subject the distribution of its errors: closed where it may be, else drawn. */
+final class PointMaker {
+    private final double[][] levelsDb;
+    private final int trials;
+    private final boolean energies;
+
+    /**
+     * @param levelsDb unperturbed levels of all readings
+     * @param energies whether what is not linear are sums of energies (and not a ratio)
+     */
+    PointMaker(double[][] levelsDb, int trials, boolean energies) {
+        this.levelsDb = levelsDb;
+        this.trials = trials;
+        this.energies = energies;
+    }
+
+    /**
+     * The points of one subject.
+     *
+     * @param drawn mean of the draws less the value, by point, before they were moved; 0 for linear numbers
+     */
+    record Made(List<Points.One> points, List<Double> drawn) {}
+
+    Made points(int subject, Estimates estimates, Outcome outcome, Ready ready) {
+        double[] drawn = new double[estimates.size()];
+        Errors[] errors = estimates.computation.isLinear() ? closed(estimates) : simulated(estimates, drawn);
+        List<Points.One> points = new ArrayList<>();
+        List<Label> labels = labels(outcome, ready.bands());
+        for (int p = 0; p < errors.length; p++) {
+            Bound bound = outcome == Outcome.CURVE ? ready.bound(ready.bands().get(p)) : Bound.MEASURED;
+            points.add(point(subject, p, estimates, errors[p], labels.get(p), outcome, bound));
+        }
+        return new Made(points, Arrays.stream(drawn).boxed().toList());
+    }
+
+    private record Label(OptionalDouble hz, OptionalDouble lessHz) {}
+
+    private static Points.One point(
+            int subject, int p, Estimates estimates, Errors errors, Label label, Outcome outcome, Bound bound) {
+        double value = estimates.value[p];
+        boolean turned = outcome == Outcome.PAIRS && value < 0;
+        return new Points.One(
+                subject,
+                p,
+                turned ? -1 : 1,
+                turned ? label.lessHz() : label.hz(),
+                turned ? label.hz() : label.lessHz(),
+                turned ? -value : value,
+                turned ? new Turned(errors) : errors,
+                estimates.observed[p],
+                bound);
+    }
+
+    private static List<Label> labels(Outcome outcome, List<Band> bands) {
+        List<Label> labels = new ArrayList<>();
+        for (int i = 0; i < bands.size(); i++) {
+            OptionalDouble hz = OptionalDouble.of(bands.get(i).nominalHz());
+            if (outcome == Outcome.CURVE) {
+                labels.add(new Label(hz, OptionalDouble.empty()));
+            }
+            for (int j = i + 1; j < bands.size() && outcome == Outcome.PAIRS; j++) {
+                labels.add(new Label(hz, OptionalDouble.of(bands.get(j).nominalHz())));
+            }
+        }
+        return labels.isEmpty() ? List.of(new Label(OptionalDouble.empty(), OptionalDouble.empty())) : labels;
+    }
+
+    static Errors[] closed(Estimates estimates) {
+        Errors[] errors = new Errors[estimates.size()];
+        for (int p = 0; p < errors.length; p++) {
+            errors[p] = closed(estimates, p);
+        }
+        return errors;
+    }
+
+    private static Errors closed(Estimates estimates, int p) {
+        List<Scatter> scatters = estimates.groups.stream()
+                .map(g -> g.scatter(p))
+                .filter(s -> s.scale() > 0)
+                .toList();
+        double normal = estimates.normalDeviation(p);
+        return scatters.isEmpty() ? new NormalErrors(normal) : new MixedErrors(normal, scatters);
+    }
+
+    private Errors[] simulated(Estimates estimates, double[] drawn) {
+        double[][] draws = new Simulation(estimates, levelsDb, trials).errors();
+        Errors[] errors = new Errors[draws.length];
+        for (int p = 0; p < draws.length; p++) {
+            drawn[p] = Arrays.stream(draws[p]).average().orElse(0);
+            double shift = energies ? -2 * drawn[p] + estimates.centreShift[p] : 0;
+            for (int t = 0; t < draws[p].length; t++) {
+                draws[p][t] += shift;
+            }
+            errors[p] = isExact(draws[p]) ? new NormalErrors(0) : new DrawnErrors(draws[p]);
+        }
+        return errors;
+    }
+
+    private static boolean isExact(double[] draws) {
+        return Arrays.stream(draws).allMatch(d -> d == 0);
+    }
+
+    /** The errors of a number whose sign was turned. */
+    private record Turned(Errors of) implements Errors {
+        @Override
+        public double atMost(double x) {
+            return of.atLeast(-x);
+        }
+
+        @Override
+        public double atLeast(double x) {
+            return of.atMost(-x);
+        }
+
+        @Override
+        public double quantile(double probability) {
+            return -of.quantile(1 - probability);
+        }
+
+        @Override
+        public double standardUncertainty() {
+            return of.standardUncertainty();
+        }
+    }
+}

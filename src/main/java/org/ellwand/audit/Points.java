@@ -1,0 +1,54 @@
+package org.ellwand.audit;
+
+import java.util.List;
+import java.util.OptionalDouble;
+import org.ellwand.acoustics.Bound;
+import org.ellwand.statistics.Errors;
+
+/**
+ * The judged numbers of a rule, over all of its subjects, ready for a statement about them.
+ *
+ * @param all in order of subject, then of band
+ */
+record Points(List<One> all) {
+    Points {
+        all = List.copyOf(all);
+    }
+
+    int size() {
+        return all.size();
+    }
+
+    One get(int i) {
+        return all.get(i);
+    }
+
+    /** The points of one subject. */
+    List<One> of(int subject) {
+        return all.stream().filter(p -> p.subject() == subject).toList();
+    }
+
+    /**
+     * One judged number.
+     *
+     * @param subject which subject it belongs to
+     * @param local its place among the subject's points
+     * @param sign −1 where the number was turned round to be positive (a pair of bands)
+     * @param hz nominal band centre
+     * @param lessHz band that is subtracted
+     * @param value unit of the limit
+     * @param errors what is to be added to the value
+     * @param observed whether observed scatter stands for declared sizes
+     * @param bound whether the value is measured, or only bounds the true number
+     */
+    record One(
+            int subject,
+            int local,
+            int sign,
+            OptionalDouble hz,
+            OptionalDouble lessHz,
+            double value,
+            Errors errors,
+            boolean observed,
+            Bound bound) {}
+}

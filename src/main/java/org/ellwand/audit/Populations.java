@@ -1,0 +1,144 @@
+package org.ellwand.audit;
+
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.TreeMap;
+import java.util.function.Function;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import org.ellwand.claim.Population;
+import org.ellwand.claim.Rule;
+import org.ellwand.input.InputException;
+import org.ellwand.measurement.Conditions;
+import org.ellwand.measurement.Reading;
+import org.ellwand.measurement.Stimulus;
+import org.ellwand.pairing.Cell;
+import org.ellwand.quantity.Formula;
+
+/** Averages subjects over ears (first within a head, then over heads) and over units, as statements about all of them. */
+final class Populations {
+    private static final Set<String> WEARER = Set.of("session", "head", "ear", "side", "stimulus");
+    private static final Set<String> UNIT = Set.of("session", "unit", "stimulus");
+
+    private Populations() {}
+
+    static List<Subject> combine(Rule rule, List<Subject> single) throws InputException {
+        boolean ears = rule.ears().filter(Population.Mean.class::isInstance).isPresent();
+        boolean units = rule.units().filter(Population.Mean.class::isInstance).isPresent();
+        if (!ears && !units) {
+            return single;
+        }
+        if (ears) {
+            refuseHeadless(rule, single);
+        }
+        Set<String> averaged = new HashSet<>(ears ? WEARER : Set.of());
+        averaged.addAll(units ? UNIT : Set.of());
+        Map<String, List<Subject>> groups = new TreeMap<>();
+        for (Subject subject : single) {
+            String key = subject.conditions().without(averaged) + "|" + sound(subject);
+            groups.computeIfAbsent(key, k -> new ArrayList<>()).add(subject);
+        }
+        List<Subject> combined = new ArrayList<>();
+        groups.forEach((key, members) -> combined.add(average(key, members, ears, units)));
+        return combined;
+    }
+
+    private static void refuseHeadless(Rule rule, List<Subject> single) throws InputException {
+        List<Cell> cells = single.stream().flatMap(s -> s.cells().stream()).toList();
+        boolean several = cells.stream().map(Cell::wearer).distinct().count() > 1;
+        if (several && cells.stream().anyMatch(c -> c.part("head").isEmpty())) {
+            throw new InputException(
+                    rule.place(),
+                    "'ears: mean' over several ears needs 'head' in the session files: two ears of one head are not two"
+                            + " independent ears");
+        }
+    }
+
+    private static String sound(Subject subject) {
+        return subject.cells().stream()
+                .map(c -> c.stimulus().map(Populations::sound).orElse(""))
+                .collect(Collectors.joining(" / "));
+    }
+
+    private static String sound(Stimulus stimulus) {
+        return stimulus.kind()
+                + stimulus.levels().stream()
+                        .map(a -> " " + a.value() + " " + a.unit().symbol())
+                        .sorted()
+                        .collect(Collectors.joining());
+    }
+
+    private static Subject average(String key, List<Subject> members, boolean ears, boolean units) {
+        Map<String, List<Subject>> byHead =
+                ears ? by(members, s -> s.cells().get(0).part("head")) : Map.of();
+        Map<String, List<Subject>> byUnit =
+                units ? by(members, s -> s.cells().get(0).part("unit")) : Map.of();
+        List<Repeats> repeats = new ArrayList<>();
+        if (byHead.size() > 1) {
+            repeats.add(repeats(key, Repeats.Kind.HEADS, byHead));
+        }
+        if (byUnit.size() > 1) {
+            repeats.add(repeats(key, Repeats.Kind.UNITS, byUnit));
+        }
+        if (repeats.isEmpty()) {
+            members.forEach(m -> m.repeats().forEach(r -> repeats.add(lighter(r, members.size()))));
+        }
+        return new Subject(
+                common(members),
+                members.stream().flatMap(m -> m.cells().stream()).toList(),
+                members.stream().mapToInt(Subject::insertions).sum(),
+                mean(members, units),
+                repeats);
+    }
+
+    private static Map<String, List<Subject>> by(List<Subject> members, Function<Subject, String> part) {
+        return members.stream().collect(Collectors.groupingBy(part, TreeMap::new, Collectors.toList()));
+    }
+
+    private static Repeats repeats(String key, Repeats.Kind kind, Map<String, List<Subject>> groups) {
+        List<Repeats.Member> members = groups.values().stream()
+                .map(g -> new Repeats.Member(mean(g, false), readings(g)))
+                .toList();
+        return new Repeats(kind + "|" + key, kind, 1, members);
+    }
+
+    private static Repeats lighter(Repeats repeats, int of) {
+        return new Repeats(repeats.key(), repeats.kind(), repeats.weight() / of, repeats.members());
+    }
+
+    /** Over units, then over heads, then over the ears of a head. */
+    private static Formula mean(List<Subject> members, boolean overUnits) {
+        if (overUnits) {
+            return nested(by(members, s -> s.cells().get(0).part("unit")), g -> mean(g, false));
+        }
+        return nested(
+                by(members, s -> s.cells().get(0).part("head")),
+                head -> nested(
+                        by(head, s -> s.cells().get(0).wearer()),
+                        ear -> new Formula.Mean(
+                                ear.stream().map(Subject::formula).toList())));
+    }
+
+    private static Formula nested(Map<String, List<Subject>> groups, Function<List<Subject>, Formula> each) {
+        return new Formula.Mean(groups.values().stream().map(each).toList());
+    }
+
+    private static Set<Reading> readings(List<Subject> subjects) {
+        return subjects.stream()
+                .flatMap(s -> s.cells().stream())
+                .flatMap(c ->
+                        Stream.concat(c.insertions().stream().flatMap(i -> i.takes().stream()), c.openEar().stream()))
+                .collect(Collectors.toSet());
+    }
+
+    private static Conditions common(List<Subject> members) {
+        Map<String, String> common =
+                new LinkedHashMap<>(members.get(0).conditions().values());
+        members.forEach(m -> common.entrySet().retainAll(m.conditions().values().entrySet()));
+        return Conditions.of(common);
+    }
+}

@@ -1,0 +1,152 @@
+package org.ellwand.audit;
+
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.TreeSet;
+import org.ellwand.acoustics.Band;
+import org.ellwand.acoustics.Bound;
+import org.ellwand.acoustics.Resolution;
+import org.ellwand.claim.Population;
+import org.ellwand.claim.Rule;
+import org.ellwand.claim.Statistic;
+import org.ellwand.input.InputException;
+import org.ellwand.measurement.Reading;
+import org.ellwand.measurement.SharedBy;
+import org.ellwand.pairing.Cell;
+import org.ellwand.quantity.Bandwidth;
+import org.ellwand.quantity.CurvePart;
+import org.ellwand.quantity.ReadingIndex;
+import org.ellwand.quantity.SpectralQuantity;
+
+/** The subjects of a rule made ready: readings numbered, bands sorted into those that serve and those that are missing. */
+final class Preparation {
+    private static final Set<Statistic> OF_BANDS = Set.of(Statistic.EVERY_BAND, Statistic.LOWEST, Statistic.HIGHEST);
+
+    private final Rule rule;
+    private final SpectralQuantity quantity;
+    private final ReadingIndex index = new ReadingIndex();
+    private final Surroundings surroundings = new Surroundings();
+    private final List<Ready> ready = new ArrayList<>();
+    private final Set<String> dropped;
+
+    Preparation(Rule rule, SpectralQuantity quantity, Subjects.Built built) throws InputException {
+        this.rule = rule;
+        this.quantity = quantity;
+        this.dropped = new LinkedHashSet<>(built.dropped());
+        for (Subject subject : built.subjects()) {
+            prepare(subject);
+        }
+    }
+
+    List<Ready> ready() {
+        return List.copyOf(ready);
+    }
+
+    List<String> dropped() {
+        return List.copyOf(dropped);
+    }
+
+    ReadingIndex index() {
+        return index;
+    }
+
+    /** The independent draws of all declared causes; those shared by ear or unit only in statements about them. */
+    List<Factor> factors() {
+        Set<SharedBy> included = new TreeSet<>(Set.of(SharedBy.SESSION, SharedBy.INSERTION, SharedBy.READING));
+        if (rule.ears().filter(Population.Mean.class::isInstance).isPresent()) {
+            included.add(SharedBy.EAR);
+        }
+        if (rule.units().filter(Population.Mean.class::isInstance).isPresent()) {
+            included.add(SharedBy.UNIT);
+        }
+        return Factors.of(index, surroundings, included);
+    }
+
+    private void prepare(Subject subject) throws InputException {
+        TreeSet<Resolution> measured = new TreeSet<>();
+        for (Cell cell : subject.cells()) {
+            surroundings.add(cell);
+            cell.insertions()
+                    .forEach(i -> i.takes().forEach(t -> {
+                        index.of(t);
+                        measured.add(t.spectrum().resolution());
+                    }));
+            cell.openEar().forEach(index::of);
+            cell.field().forEach(index::of);
+        }
+        refuseFiner(subject, measured.first());
+        if (rule.resolution().isEmpty() && measured.size() > 1) {
+            dropped.add("readings of different resolutions are to be compared: name a resolution");
+            return;
+        }
+        Ready made = bands(subject, rule.resolution().orElse(measured.first()));
+        if (made.bands().isEmpty()) {
+            dropped.add("no band of the rule was measured (" + subject.conditions() + ")");
+        } else {
+            ready.add(made);
+        }
+    }
+
+    private void refuseFiner(Subject subject, Resolution coarsest) throws InputException {
+        if (rule.resolution().filter(coarsest::isCoarserThan).isPresent()) {
+            throw new InputException(
+                    rule.place(),
+                    "resolution '" + rule.resolution().get().text() + "' is finer than measured: session "
+                            + subject.cells().get(0).session().id() + " was measured in " + coarsest.text()
+                            + " bands");
+        }
+    }
+
+    private Ready bands(Subject subject, Resolution resolution) {
+        TreeSet<Band> any = new TreeSet<>(subject.formula().anyBands(resolution));
+        List<Band> present = new ArrayList<>();
+        List<Band> missing = new ArrayList<>();
+        Map<Band, Bound> bounds = new HashMap<>();
+        for (Band band : Bandwidth.bands(rule.bands().orElseThrow(), resolution, any)) {
+            boolean there = subject.formula().has(band, resolution);
+            Bound bound = there ? bound(subject, band, resolution) : Bound.MEASURED;
+            boolean serves = bound == Bound.MEASURED
+                    || (OF_BANDS.contains(statistic()) && rule.between().isEmpty());
+            (there && serves ? present : missing).add(band);
+            bounds.put(band, bound);
+        }
+        return new Ready(subject, resolution, present, missing, bounds);
+    }
+
+    private Statistic statistic() {
+        return rule.statistic().orElseThrow();
+    }
+
+    /** The bound that readings in place leave of the quantity; a bound turns round with the sign of its factor. */
+    private Bound bound(Subject subject, Band band, Resolution resolution) {
+        Bound reading = subject.cells().stream()
+                .flatMap(c -> c.insertions().stream())
+                .flatMap(i -> i.takes().stream())
+                .map(t -> bound(t, band, resolution))
+                .filter(b -> b != Bound.MEASURED)
+                .findFirst()
+                .orElse(Bound.MEASURED);
+        return sign() < 0 ? reading.negated() : reading;
+    }
+
+    private double sign() {
+        return quantity.parts(rule).stream().mapToDouble(Preparation::inPlace).sum();
+    }
+
+    private static double inPlace(CurvePart part) {
+        return part.sign() * part.inPlace();
+    }
+
+    private static Bound bound(Reading reading, Band band, Resolution resolution) {
+        return reading.spectrum().levels().entrySet().stream()
+                .filter(e -> e.getKey().within(resolution).equals(band))
+                .map(e -> e.getValue().bound())
+                .filter(b -> b != Bound.MEASURED)
+                .findFirst()
+                .orElse(Bound.MEASURED);
+    }
+}

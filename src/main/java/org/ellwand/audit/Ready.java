@@ -1,0 +1,20 @@
+package org.ellwand.audit;
+
+import java.util.List;
+import java.util.Map;
+import org.ellwand.acoustics.Band;
+import org.ellwand.acoustics.Bound;
+import org.ellwand.acoustics.Resolution;
+
+/**
+ * A subject with the bands it can be judged over.
+ *
+ * @param bands measured in every reading concerned
+ * @param missing asked for and not there, or of no use
+ * @param bounds bands whose number only bounds the quantity
+ */
+record Ready(Subject subject, Resolution resolution, List<Band> bands, List<Band> missing, Map<Band, Bound> bounds) {
+    Bound bound(Band band) {
+        return bounds.getOrDefault(band, Bound.MEASURED);
+    }
+}

@@ -1,0 +1,221 @@
+package org.ellwand.audit;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.TreeSet;
+import org.ellwand.amount.Interval;
+import org.ellwand.claim.Population;
+import org.ellwand.claim.Rule;
+import org.ellwand.claim.Statistic;
+import org.ellwand.input.InputException;
+import org.ellwand.measurement.Cause;
+import org.ellwand.measurement.Session;
+import org.ellwand.pairing.Cell;
+import org.ellwand.quantity.Outcome;
+import org.ellwand.quantity.SpectralQuantity;
+
+/** Judges one rule about a spectral quantity: readings, points, decision, record. */
+final class RuleJudge {
+    private final AuditOptions options;
+    private final String product;
+    private final List<Session> sessions;
+    private final double confidence;
+
+    RuleJudge(AuditOptions options, String product, List<Session> sessions, double confidence) {
+        this.options = options;
+        this.product = product;
+        this.sessions = sessions;
+        this.confidence = confidence;
+    }
+
+    Judgement judge(Rule rule, SpectralQuantity quantity) throws InputException {
+        Preparation preparation = new Preparation(rule, quantity, Subjects.of(rule, quantity, product, sessions));
+        if (preparation.ready().isEmpty()) {
+            return Judgements.untested(rule, nothing(preparation));
+        }
+        return new Work(rule, quantity, preparation).judgement();
+    }
+
+    private static Reason nothing(Preparation preparation) {
+        return preparation.dropped().isEmpty()
+                ? new Reason("no-reading", Map.of(), "no reading under these conditions")
+                : new Reason("no-usable-reading", Map.of(), String.join("; ", new TreeSet<>(preparation.dropped())));
+    }
+
+    private final class Work {
+        private final Rule rule;
+        private final Interval limit;
+        private final Statistic statistic;
+        private final Preparation preparation;
+        private final List<Ready> ready;
+        private final Evaluation evaluation;
+        private final Evaluation curves;
+        private final Caps caps;
+        private final boolean known;
+
+        Work(Rule rule, SpectralQuantity quantity, Preparation preparation) {
+            this.rule = rule;
+            this.preparation = preparation;
+            limit = rule.limit();
+            statistic = rule.statistic().orElseThrow();
+            ready = preparation.ready();
+            evaluation = Evaluation.of(preparation, rule, outcome(), options.trials());
+            curves = evaluation.outcome() == Outcome.CURVE
+                    ? evaluation
+                    : Evaluation.of(preparation, rule, Outcome.CURVE, options.trials());
+            caps = new Caps(rule, quantity.parts(rule).stream().anyMatch(p -> p.openEar() != 0));
+            known = ready.stream()
+                    .flatMap(r -> r.subject().cells().stream())
+                    .noneMatch(c -> Surroundings.isUnknown(c.session()));
+        }
+
+        private Outcome outcome() {
+            return switch (statistic) {
+                case MEAN -> Outcome.MEAN;
+                case SLOPE -> Outcome.SLOPE;
+                case OVERALL -> Outcome.OVERALL;
+                case SPREAD -> Outcome.PAIRS;
+                case EVERY_BAND, LOWEST, HIGHEST, MEDIAN -> Outcome.CURVE;
+            };
+        }
+
+        Judgement judgement() {
+            JointTail tail = new JointTail(evaluation.subjects(), options.trials());
+            Decision decision = new Conclusion(statistic, limit, confidence, ready, evaluation, tail).decide();
+            List<Reason> reasons = new ArrayList<>();
+            Verdict verdict = decision.verdict();
+            if (ready.stream().anyMatch(r -> !r.missing().isEmpty())) {
+                reasons.add(Caps.missing(ready));
+            }
+            ready.forEach(r -> caps.of(r.subject()).stream()
+                    .filter(c -> !reasons.contains(c))
+                    .forEach(reasons::add));
+            if (!known) {
+                reasons.clear();
+                reasons.add(notStated(decision));
+            }
+            boolean capped = reasons.stream().anyMatch(r -> !r.key().equals("missing-bands"));
+            if (capped) {
+                verdict = Verdict.MARGINAL;
+            }
+            if (verdict == Verdict.MARGINAL && reasons.isEmpty()) {
+                reasons.add(settling(decision));
+            }
+            if (verdict != Verdict.MARGINAL) {
+                reasons.clear();
+            }
+            return record(decision.withVerdict(verdict), reasons);
+        }
+
+        /** Nothing tells the spread: on which side the value lies is all that can be said. */
+        private Reason notStated(Decision decision) {
+            double value = value(decision);
+            String side = limit.contains(value)
+                    ? "inside the limit"
+                    : value < limit.lower() || !limit.hasUpper() ? "below the limit" : "above the limit";
+            return new Reason(
+                    "uncertainty-not-stated", Map.of("value", value), "uncertainty not stated: the value lies " + side);
+        }
+
+        private Reason settling(Decision decision) {
+            Estimates subject = evaluation.subjects().get(decision.point().subject());
+            double square = 0;
+            for (int f = 0; f < subject.factors.size(); f++) {
+                boolean divides = switch (subject.factors.get(f).sharedBy()) {
+                    case INSERTION -> true;
+                    case SESSION, READING, EAR, UNIT -> false;
+                };
+                double effect = subject.effect[decision.point().local()][f];
+                square += divides ? effect * effect : 0;
+            }
+            for (Group group : subject.groups) {
+                double scale = group.scatter(decision.point().local()).scale();
+                square += group.key().startsWith("insertions") ? scale * scale : 0;
+            }
+            Subject of = ready.get(decision.point().subject()).subject();
+            return new Settling(deciding(), confidence).of(decision.point(), Math.sqrt(square), of.insertions());
+        }
+
+        /** The limit as the deciding point sees it: a spread of at most 6 dB lets no pair of bands differ by more. */
+        private Interval deciding() {
+            return limit;
+        }
+
+        private Judgement record(Decision decision, List<Reason> reasons) {
+            Point point = PointRecord.of(decision.point(), limit, known);
+            double correction = Extremes.isExtreme(statistic)
+                    ? Extremes.correction(
+                            statistic, curves.subjects().get(decision.point().subject()), options.trials())
+                    : drawn(decision);
+            return new Judgement(
+                    rule,
+                    RuleText.of(rule),
+                    decision.verdict(),
+                    known ? OptionalDouble.of(decision.probability()) : OptionalDouble.empty(),
+                    OptionalDouble.of(value(decision)),
+                    known ? OptionalDouble.of(correction) : OptionalDouble.empty(),
+                    Optional.of(point),
+                    point.standardUncertainty(),
+                    point.lower(),
+                    point.upper(),
+                    reasons,
+                    cells(),
+                    notes());
+        }
+
+        private double drawn(Decision decision) {
+            return evaluation
+                    .drawn()
+                    .get(decision.point().subject())
+                    .get(decision.point().local());
+        }
+
+        private double value(Decision decision) {
+            return Extremes.isExtreme(statistic)
+                    ? Extremes.of(
+                            statistic, curves.subjects().get(decision.point().subject()).value)
+                    : decision.point().value();
+        }
+
+        private List<CellResult> cells() {
+            List<CellResult> cells = new ArrayList<>();
+            for (int s = 0; s < ready.size(); s++) {
+                cells.add(new CellRecord(rule, ready.get(s), preparation, known).of(s, evaluation, curves));
+            }
+            return cells;
+        }
+
+        private List<String> notes() {
+            TreeSet<String> notes = new TreeSet<>();
+            for (Ready each : ready) {
+                each.subject().cells().forEach(c -> notes.addAll(c.notes()));
+                each.subject().cells().forEach(c -> notes.addAll(zeros(c)));
+            }
+            evaluation.subjects().forEach(e -> notes.addAll(e.notes));
+            preparation.dropped().forEach(d -> notes.add("not used: " + d));
+            if (rule.ears().filter(Population.Each.class::isInstance).isPresent()) {
+                notes.add("speaks of the ears measured, not of people: " + distinct("ear"));
+            }
+            if (rule.units().filter(Population.Each.class::isInstance).isPresent()) {
+                notes.add("speaks of the units measured, not of the product: " + distinct("unit"));
+            }
+            return List.copyOf(notes);
+        }
+
+        private String distinct(String condition) {
+            TreeSet<String> values = new TreeSet<>();
+            ready.forEach(r -> r.subject().cells().forEach(c -> values.add(c.part(condition))));
+            return String.join(", ", values);
+        }
+
+        private static List<String> zeros(Cell cell) {
+            return Surroundings.causes(cell.session()).stream()
+                    .filter(Cause::isZero)
+                    .map(c -> "declared as 0 dB in session " + cell.session().id() + ": " + c.name())
+                    .toList();
+        }
+    }
+}

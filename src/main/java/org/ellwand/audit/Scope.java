@@ -1,0 +1,191 @@
+package org.ellwand.audit;
+
+import java.util.ArrayList;
+import java.util.Collection;
+import java.util.List;
+import java.util.Set;
+import java.util.function.Predicate;
+import java.util.stream.Stream;
+import org.ellwand.claim.Claim;
+import org.ellwand.claim.Product;
+import org.ellwand.input.InputException;
+import org.ellwand.input.Place;
+import org.ellwand.input.Problem;
+import org.ellwand.measurement.Conditions;
+import org.ellwand.measurement.Reading;
+import org.ellwand.measurement.Session;
+
+/**
+ * What an audit is narrowed to. An empty set narrows nothing.
+ *
+ * @param products names of products
+ * @param editions ids of editions: only their claims are judged
+ * @param firmwares only what was measured with one of these is used, and claims of editions that speak of another are
+ *     left out
+ * @param sessions ids of sessions: only their readings are used
+ */
+public record Scope(Set<String> products, Set<String> editions, Set<String> firmwares, Set<String> sessions) {
+    public Scope {
+        products = Set.copyOf(products);
+        editions = Set.copyOf(editions);
+        firmwares = Set.copyOf(firmwares);
+        sessions = Set.copyOf(sessions);
+    }
+
+    /** Everything. */
+    public static Scope all() {
+        return new Scope(Set.of(), Set.of(), Set.of(), Set.of());
+    }
+
+    /**
+     * Refuses names that nothing bears, so that a slip of the pen does not end in an audit of nothing.
+     *
+     * @throws InputException naming the option and what there is
+     */
+    public void check(List<Product> all, List<Session> measured) throws InputException {
+        List<Problem> problems = new ArrayList<>();
+        missing("product", products, all.stream().map(Product::name), problems);
+        missing(
+                "edition",
+                editions,
+                all.stream().flatMap(p -> p.editions().stream()).map(e -> e.id()),
+                problems);
+        missing("firmware", firmwares, measured.stream().flatMap(Scope::firmwaresOf), problems);
+        missing("session", sessions, measured.stream().map(Session::id), problems);
+        if (!problems.isEmpty()) {
+            throw new InputException(problems);
+        }
+    }
+
+    private static void missing(String what, Set<String> asked, Stream<String> there, List<Problem> problems) {
+        List<String> known = there.distinct().sorted().toList();
+        for (String name : asked.stream().sorted().toList()) {
+            if (!known.contains(name)) {
+                String others = known.isEmpty() ? "none is named" : "there is " + String.join(", ", known);
+                problems.add(
+                        new Problem(Place.ofFile("--" + what), "no " + what + " is called '" + name + "'; " + others));
+            }
+        }
+    }
+
+    private static Stream<String> firmwaresOf(Session session) {
+        return conditionsOf(session).flatMap(conditions -> conditions.get("firmware").stream());
+    }
+
+    private static Stream<Conditions> conditionsOf(Session session) {
+        return Stream.of(
+                        session.readings().stream().map(Reading::conditions),
+                        session.traces().stream().map(trace -> trace.conditions()),
+                        session.harmonics().stream().map(harmonic -> harmonic.conditions()),
+                        session.figures().stream().map(figure -> figure.conditions()))
+                .flatMap(conditions -> conditions);
+    }
+
+    /** The products in scope, each with its claims in scope; a product of which no claim is left is left out. */
+    public List<Product> products(List<Product> all) {
+        return all.stream()
+                .filter(product -> takes(products, product.name()))
+                .map(this::narrowed)
+                .filter(product -> !product.claims().isEmpty() || (editions.isEmpty() && firmwares.isEmpty()))
+                .toList();
+    }
+
+    private Product narrowed(Product p) {
+        return new Product(
+                p.file(),
+                p.name(),
+                p.maker(),
+                p.about(),
+                p.confidence(),
+                p.samples(),
+                p.disclosure(),
+                p.recommendation(),
+                p.asked(),
+                p.reply(),
+                p.editions(),
+                kept(p.claims(), this::takes));
+    }
+
+    private boolean takes(Claim claim) {
+        String firmware = claim.edition().conditions().get("firmware");
+        return takes(editions, claim.edition().id()) && (firmware == null || takes(firmwares, firmware));
+    }
+
+    /** The sessions in scope, each with its readings in scope; open ears and field levels have no firmware and stay. */
+    public List<Session> sessions(List<Session> all) {
+        return all.stream()
+                .filter(session -> takes(sessions, session.id()))
+                .map(this::narrowed)
+                .toList();
+    }
+
+    private Session narrowed(Session s) {
+        return new Session(
+                s.id(),
+                s.file(),
+                s.measured(),
+                s.rig(),
+                s.place(),
+                s.resolution(),
+                s.levelsIn(),
+                s.stimuli(),
+                s.openEarScaled(),
+                s.settingsSwitchedInPlace(),
+                s.declaredConditions(),
+                s.uncertainty(),
+                kept(s.readings(), reading -> !reading.isInPlace() || takes(reading.conditions())),
+                kept(s.traces(), trace -> takes(trace.conditions())),
+                kept(s.harmonics(), harmonic -> takes(harmonic.conditions())),
+                kept(s.figures(), figure -> takes(figure.conditions())),
+                s.dataFiles());
+    }
+
+    private boolean takes(Conditions conditions) {
+        return firmwares.isEmpty()
+                || conditions.get("firmware").filter(firmwares::contains).isPresent();
+    }
+
+    private static boolean takes(Set<String> names, String name) {
+        return names.isEmpty() || names.contains(name);
+    }
+
+    private static <T> List<T> kept(Collection<T> all, Predicate<T> wanted) {
+        return all.stream().filter(wanted).toList();
+    }
+
+    /** The audit with a note at every claim, where the scope left out readings: nobody is to take it for a whole one. */
+    public Audit noted(Audit audit) {
+        List<String> notes = notes();
+        if (notes.isEmpty()) {
+            return audit;
+        }
+        List<ProductAudit> noted = audit.products().stream()
+                .map(product -> new ProductAudit(
+                        product.product(),
+                        product.claims().stream()
+                                .map(claim -> noted(claim, notes))
+                                .toList()))
+                .toList();
+        return new Audit(audit.inputs(), noted, audit.sessions(), audit.findings());
+    }
+
+    private static ClaimAudit noted(ClaimAudit claim, List<String> notes) {
+        List<String> more = new ArrayList<>(notes);
+        more.addAll(claim.notes());
+        return new ClaimAudit(claim.claim(), claim.plain(), claim.otherwise(), List.copyOf(more));
+    }
+
+    private List<String> notes() {
+        List<String> notes = new ArrayList<>();
+        note("sessions", sessions, notes);
+        note("firmwares", firmwares, notes);
+        return notes;
+    }
+
+    private static void note(String what, Set<String> names, List<String> notes) {
+        if (!names.isEmpty()) {
+            String list = String.join(", ", names.stream().sorted().toList());
+            notes.add("other " + what + " than " + list + " were left out of this audit on request");
+        }
+    }
+}

@@ -1,0 +1,29 @@
+package org.ellwand.cli;
+
+import java.nio.file.Files;
+import java.nio.file.Path;
+import org.ellwand.input.InputException;
+import org.ellwand.input.Place;
+
+/** The folder that a command works on. */
+final class AuditedFolder {
+    private AuditedFolder() {}
+
+    /** @throws InputException if the folder is none, or holds no claims or measurements */
+    static void check(Path folder) throws InputException {
+        if (!Files.exists(folder)) {
+            throw new InputException(Place.ofFile(folder.toString()), "no such folder");
+        }
+        if (!Files.isDirectory(folder)) {
+            throw new InputException(
+                    Place.ofFile(folder.toString()), "is a file; give the folder that holds claims/ and measurements/");
+        }
+        for (String needed : new String[] {"claims", "measurements"}) {
+            if (!Files.isDirectory(folder.resolve(needed))) {
+                throw new InputException(
+                        Place.ofFile(folder.toString()),
+                        "holds no folder " + needed + "/; 'ellwand start FOLDER' makes an example of one that does");
+            }
+        }
+    }
+}

@@ -1,0 +1,93 @@
+package org.ellwand.cli;
+
+import java.io.IOException;
+import java.io.PrintWriter;
+import java.io.UncheckedIOException;
+import java.nio.file.AccessDeniedException;
+import java.nio.file.FileSystemException;
+import java.nio.file.NoSuchFileException;
+import org.ellwand.input.InputException;
+import org.ellwand.input.Problem;
+import picocli.CommandLine;
+import picocli.CommandLine.ParameterException;
+import picocli.CommandLine.UnmatchedArgumentException;
+
+/** What went wrong, as lines on standard error and an exit code; never a stack trace, unless a developer asks for it. */
+final class Failures {
+    /** Environment variable: where it is set, what was not foreseen is printed with its stack trace. */
+    static final String DEBUG = "ELLWAND_DEBUG";
+
+    private final PrintWriter err;
+    private final boolean debug;
+
+    Failures(PrintWriter err, boolean debug) {
+        this.err = err;
+        this.debug = debug;
+    }
+
+    /** What a command threw. */
+    int print(Throwable failure) {
+        if (failure instanceof InputException input) {
+            for (Problem problem : input.problems()) {
+                line(problem.toString());
+            }
+            return ExitCode.BAD_INPUT;
+        }
+        if (failure instanceof UncheckedIOException wrapped && wrapped.getCause() != null) {
+            return print(wrapped.getCause());
+        }
+        line(failure instanceof IOException io ? text(io) : unforeseen(failure));
+        trace(failure);
+        return ExitCode.FAILURE;
+    }
+
+    /** What somebody wrote on the command line and no command understands. */
+    int printUsage(ParameterException wrong) {
+        CommandLine command = wrong.getCommandLine();
+        String name = command.getCommandSpec().qualifiedName();
+        line(name + ": " + wrong.getMessage());
+        UnmatchedArgumentException.printSuggestions(wrong, err);
+        line(name + " --help shows what is accepted");
+        return ExitCode.BAD_INPUT;
+    }
+
+    private void trace(Throwable failure) {
+        if (debug) {
+            failure.printStackTrace(err);
+        }
+        err.flush();
+    }
+
+    /** One line, whatever was in the input: a terminal is not to be steered by a file's content. */
+    private void line(String text) {
+        err.println(text.replaceAll("\\R", " ").replaceAll("\\p{Cntrl}", "?"));
+        err.flush();
+    }
+
+    private static String text(IOException failure) {
+        if (failure instanceof FileSystemException file && file.getFile() != null) {
+            return file.getFile() + ": " + why(file);
+        }
+        String message = failure.getMessage();
+        return "ellwand: " + (message == null ? failure.getClass().getSimpleName() : message);
+    }
+
+    private static String why(FileSystemException failure) {
+        if (failure instanceof NoSuchFileException) {
+            return "no such file";
+        }
+        if (failure instanceof AccessDeniedException) {
+            return "no permission";
+        }
+        String reason = failure.getReason();
+        return reason == null ? failure.getClass().getSimpleName() : reason;
+    }
+
+    private String unforeseen(Throwable failure) {
+        if (failure instanceof OutOfMemoryError) {
+            return "ellwand: not enough memory; java -Xmx2g -jar ellwand.jar gives it more";
+        }
+        String hint = debug ? "" : "; with " + DEBUG + "=1 in the environment it says where";
+        return "ellwand: a fault of the program: " + failure + hint;
+    }
+}

@@ -1,0 +1,128 @@
+package org.ellwand.measurement;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.TreeMap;
+import org.ellwand.acoustics.Band;
+import org.ellwand.acoustics.Resolution;
+import org.ellwand.acoustics.Spectrum;
+import org.ellwand.amount.Unit;
+import org.ellwand.input.Place;
+
+/** Turns the sheets of a session into its readings. */
+final class CurveReader {
+    private final ConditionFiller filler;
+    private final Set<String> conditions;
+    private final Optional<Resolution> resolution;
+    private final Optional<Unit> levelsIn;
+    private final Found problems;
+    private final List<Reading> readings = new ArrayList<>();
+    private final List<HarmonicReading> harmonics = new ArrayList<>();
+
+    CurveReader(
+            ConditionFiller filler,
+            Set<String> conditions,
+            Optional<Resolution> resolution,
+            Optional<Unit> levelsIn,
+            Found problems) {
+        this.filler = filler;
+        this.conditions = conditions;
+        this.resolution = resolution;
+        this.levelsIn = levelsIn;
+        this.problems = problems;
+    }
+
+    List<Reading> readings() {
+        return List.copyOf(readings);
+    }
+
+    List<HarmonicReading> harmonics() {
+        return List.copyOf(harmonics);
+    }
+
+    void read(DataEntry entry) {
+        boolean wanting = !entry.isHarmonics() && resolution.isEmpty();
+        if (wanting || problems.isEnough()) {
+            return;
+        }
+        for (SheetCurve curve : curves(entry)) {
+            Place place = new Place(entry.file().relative(), curve.line(), 0);
+            filler.fill(entry.defaults(), curve.cells(), place).ifPresent(filled -> add(entry, curve, filled, place));
+        }
+    }
+
+    /** The curves of a sheet, none where the sheet has a problem. */
+    private List<SheetCurve> curves(DataEntry entry) {
+        int before = problems.size();
+        Sheet sheet = new Sheet(entry.file().path(), entry.file().relative(), entry.headerLine(), problems);
+        List<SheetCurve> curves;
+        if (entry.layout() == DataEntry.Layout.COLUMNS) {
+            WideSheet wide = new WideSheet(form(entry), entry.columns());
+            sheet.read(wide);
+            curves = wide.curves();
+        } else {
+            TidySheet tidy = new TidySheet(form(entry));
+            sheet.read(tidy);
+            curves = problems.size() > before ? List.of() : tidy.curves();
+        }
+        return problems.size() > before ? List.of() : curves;
+    }
+
+    private SheetForm form(DataEntry entry) {
+        boolean differences = !entry.isHarmonics() && !entry.isLevels();
+        return new SheetForm(
+                entry.file().relative(),
+                entry.isHarmonics() ? Optional.empty() : resolution,
+                entry.layout() == DataEntry.Layout.ATTENUATION ? "attenuation" : "level",
+                differences ? Optional.of(Unit.DB) : levelsIn,
+                conditions,
+                entry.ignored(),
+                problems);
+    }
+
+    private void add(DataEntry entry, SheetCurve curve, Conditions filled, Place place) {
+        filler.checkTake(filled, place);
+        String device = filled.get(ConditionNames.DEVICE).orElse("");
+        if (!curve.numbers().hasNumbers()) {
+            problems.add(place, "no level at all in this reading: " + filled);
+        } else if (entry.isHarmonics()) {
+            filler.once(
+                    "row of harmonics"
+                            + entry.fundamental().map(f -> " of " + f.value()).orElse(""),
+                    filled,
+                    place);
+            harmonics.add(new HarmonicReading(filled, entry.fundamental(), byOrder(curve.numbers()), place));
+        } else if (entry.isLevels() && filled.get(ConditionNames.STIMULUS).isEmpty()) {
+            problems.add(place, "no stimulus: a level says nothing without the sound it was measured under");
+        } else if (!entry.isLevels() && !ConditionFiller.isInPlace(device)) {
+            problems.add(place, "'device: " + device + "' has no attenuation and no insertion gain");
+        } else {
+            filler.once("reading", filled, place);
+            readings.add(new Reading(filled, entry.values(), spectrum(curve.numbers()), place));
+        }
+    }
+
+    private Spectrum spectrum(SheetReading numbers) {
+        Resolution bands = resolution.orElseThrow();
+        Map<Band, Spectrum.Level> levels = new TreeMap<>();
+        for (int i = 0; i < numbers.size(); i++) {
+            if (Double.isFinite(numbers.value(i))) {
+                levels.put(new Band(bands, numbers.at(i)), Spectrum.Level.measured(numbers.value(i)));
+            }
+        }
+        return new Spectrum(bands, levels);
+    }
+
+    private static Map<Integer, Double> byOrder(SheetReading numbers) {
+        Map<Integer, Double> levels = new TreeMap<>();
+        for (int i = 0; i < numbers.size(); i++) {
+            if (Double.isFinite(numbers.value(i))) {
+                levels.put(numbers.at(i), numbers.value(i));
+            }
+        }
+        return java.util.Collections.unmodifiableMap(levels);
+    }
+}

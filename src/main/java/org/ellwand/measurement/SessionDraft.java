@@ -1,0 +1,154 @@
+package org.ellwand.measurement;
+
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.SortedMap;
+import java.util.TreeMap;
+import java.util.TreeSet;
+import org.ellwand.acoustics.Resolution;
+import org.ellwand.amount.Unit;
+
+/** One session file as it is being read. */
+final class SessionDraft {
+    private static final List<String> KEYS = List.of(
+            "session",
+            "measured",
+            "rig",
+            "place",
+            "product",
+            "resolution",
+            "levels in",
+            "stimuli",
+            "open ear",
+            "settings switched",
+            "conditions",
+            "uncertainty",
+            "data",
+            "traces",
+            "figures");
+    private static final Map<String, Boolean> OPEN_EAR = words("measured", false, "scaled", true);
+    private static final Map<String, Boolean> SWITCHED = words("in place", true, "between insertions", false);
+    private static final Map<String, Resolution> RESOLUTIONS = resolutions();
+
+    private final String file;
+    private final Keys keys;
+    private final Found problems;
+    private final DataFiles files;
+    private final Set<String> declared;
+    private final Set<String> conditions;
+    private final Set<String> dataFiles = new LinkedHashSet<>();
+
+    SessionDraft(Path folder, String file, Keys keys) {
+        this.file = file;
+        this.keys = keys;
+        this.problems = keys.problems();
+        this.files = new DataFiles(folder, file, problems);
+        this.declared = declared();
+        this.conditions = ConditionNames.with(declared);
+    }
+
+    private static Map<String, Boolean> words(String first, boolean a, String second, boolean b) {
+        SortedMap<String, Boolean> words = new TreeMap<>();
+        words.put(first, a);
+        words.put(second, b);
+        return words;
+    }
+
+    private static Map<String, Resolution> resolutions() {
+        Map<String, Resolution> words = new java.util.LinkedHashMap<>();
+        for (Resolution resolution : Resolution.values()) {
+            words.put(resolution.text(), resolution);
+        }
+        return words;
+    }
+
+    private Set<String> declared() {
+        Set<String> names = new TreeSet<>();
+        for (String name : keys.texts("conditions")) {
+            if (KEYS.contains(name) || ConditionNames.BUILT_IN.contains(name) || ConditionNames.TAKEN.contains(name)) {
+                problems.add(
+                        keys.placeOf("conditions"),
+                        "'" + name + "' is a name with a meaning of its own; call the condition something else");
+            } else if (!names.add(name)) {
+                problems.add(keys.placeOf("conditions"), "'" + name + "' is declared twice");
+            }
+        }
+        return names;
+    }
+
+    /** The session; of no use where a problem was reported. */
+    Session read() {
+        keys.onlyKnown("a session", ConditionNames.after(KEYS, conditions));
+        keys.need("session", "give the session a name");
+        String id = keys.text("session").orElse("");
+        Map<String, Stimulus> stimuli = StimulusReader.read(keys);
+        ConditionFiller filler = new ConditionFiller(id, defaults(), stimuli, problems);
+        Optional<Resolution> resolution = keys.choice("resolution", RESOLUTIONS);
+        Optional<Unit> levelsIn = keys.choice("levels in", Map.of("dB SPL", Unit.DB_SPL));
+        Uncertainty uncertainty =
+                new UncertaintyReader(resolution.orElse(Resolution.THIRD_OCTAVE), problems).read(keys);
+        List<DataEntry> entries = entries();
+        needForCurves(entries);
+        CurveReader curves = new CurveReader(filler, conditions, resolution, levelsIn, problems);
+        entries.forEach(curves::read);
+        Optional<Boolean> switched = keys.choice("settings switched", SWITCHED);
+        if (!keys.has("settings switched")) {
+            new SwitchCheck(keys.placeOfKey("data"), problems).check(curves.readings());
+        }
+        List<Trace> traces = new TraceReader(filler, conditions, files, dataFiles, levelsIn).read(keys);
+        List<Figure> figures = new FigureReader(filler, conditions).read(keys);
+        return new Session(
+                id,
+                file,
+                keys.text("measured"),
+                keys.text("rig"),
+                keys.text("place"),
+                resolution,
+                levelsIn,
+                stimuli,
+                keys.choice("open ear", OPEN_EAR).orElse(false),
+                switched.orElse(false),
+                declared,
+                uncertainty,
+                curves.readings(),
+                traces,
+                curves.harmonics(),
+                figures,
+                List.copyOf(dataFiles));
+    }
+
+    private Map<String, String> defaults() {
+        SortedMap<String, String> defaults = keys.conditions(conditions);
+        keys.text("product").ifPresent(product -> defaults.putIfAbsent(ConditionNames.DEVICE, product));
+        return defaults;
+    }
+
+    private List<DataEntry> entries() {
+        List<DataEntry> entries = new ArrayList<>();
+        for (Keys entry : keys.mappings("data")) {
+            DataEntry.read(entry, conditions, files).ifPresent(data -> {
+                entries.add(data);
+                dataFiles.add(data.file().relative());
+            });
+        }
+        return entries;
+    }
+
+    private void needForCurves(List<DataEntry> entries) {
+        if (keys.has("data")) {
+            keys.need("uncertainty", UncertaintyReader.NEEDED);
+        }
+        if (entries.stream().anyMatch(entry -> !entry.isHarmonics())) {
+            keys.need("resolution", "expected one of " + String.join(", ", RESOLUTIONS.keySet()));
+        }
+        if (entries.stream().anyMatch(DataEntry::isLevels)) {
+            keys.need("levels in", "write 'dB SPL' where the bands carry no frequency weighting");
+            keys.need("stimuli", "say what sounds the levels were measured under");
+        }
+    }
+}

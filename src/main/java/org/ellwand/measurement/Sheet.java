@@ -1,0 +1,172 @@
+package org.ellwand.measurement;
+
+import de.siegmar.fastcsv.reader.CsvParseException;
+import de.siegmar.fastcsv.reader.CsvReader;
+import de.siegmar.fastcsv.reader.FieldMismatchStrategy;
+import java.io.BufferedReader;
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.charset.CharacterCodingException;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.Iterator;
+import java.util.List;
+import org.ellwand.input.Place;
+
+/**
+ * A data file of separated values, read row by row. The header line decides the separator: the one of tab, semicolon and
+ * comma that it holds most of.
+ *
+ * @param path where it lies
+ * @param file how messages name it
+ * @param headerLine 1-based line of the header, 0 for the first line that is not empty
+ */
+record Sheet(Path path, String file, int headerLine, Found problems) {
+    private static final int LONGEST_HEADER = 1 << 20;
+
+    /** Hands every row to a user; reports what hinders it. */
+    void read(SheetUser user) {
+        try (BufferedReader text = SheetText.open(path)) {
+            read(text, user);
+        } catch (CharacterCodingException e) {
+            reportBadByte();
+        } catch (IOException e) {
+            problems.add(Place.ofFile(file), "cannot be read: " + e.getMessage());
+        }
+    }
+
+    private void read(BufferedReader text, SheetUser user) throws IOException {
+        int linesAbove = skipToHeader(text);
+        text.mark(LONGEST_HEADER);
+        String header = text.readLine();
+        if (header == null) {
+            problems.add(
+                    Place.ofFile(file),
+                    linesAbove == 0 || headerLine == 0
+                            ? "is empty; expected a header line and rows below it"
+                            : "has no line " + headerLine + ", which should be its header");
+            return;
+        }
+        text.reset();
+        char separator = separator(header);
+        SheetRow row = new SheetRow(linesAbove);
+        try {
+            readRows(rows(text, separator, row), user, new SheetNumbers(separator != ','));
+        } catch (CsvParseException e) {
+            problems.add(at(row.line()), "a quote opens here or stands in a cell and is not closed as it should be");
+        } catch (UncheckedIOException e) {
+            throw e.getCause();
+        }
+    }
+
+    private int skipToHeader(BufferedReader text) throws IOException {
+        int skipped = 0;
+        if (headerLine > 0) {
+            while (skipped < headerLine - 1 && text.readLine() != null) {
+                skipped++;
+            }
+            return skipped;
+        }
+        text.mark(LONGEST_HEADER);
+        String line = text.readLine();
+        while (line != null && line.isBlank()) {
+            skipped++;
+            text.mark(LONGEST_HEADER);
+            line = text.readLine();
+        }
+        if (line != null) {
+            text.reset();
+        }
+        return skipped;
+    }
+
+    private static char separator(String header) {
+        char most = ',';
+        long count = 0;
+        for (char candidate : new char[] {'\t', ';', ','}) {
+            long found = countOutsideQuotes(header, candidate);
+            if (found > count) {
+                most = candidate;
+                count = found;
+            }
+        }
+        return most;
+    }
+
+    private static long countOutsideQuotes(String header, char wanted) {
+        boolean quoted = false;
+        long count = 0;
+        for (int i = 0; i < header.length(); i++) {
+            quoted ^= header.charAt(i) == '"';
+            count += !quoted && header.charAt(i) == wanted ? 1 : 0;
+        }
+        return count;
+    }
+
+    private static Iterator<SheetRow> rows(BufferedReader text, char separator, SheetRow row) {
+        return CsvReader.builder()
+                .fieldSeparator(separator)
+                .extraFieldStrategy(FieldMismatchStrategy.IGNORE)
+                .missingFieldStrategy(FieldMismatchStrategy.IGNORE)
+                .allowUnclosedQuote(false)
+                .build(row, text)
+                .iterator();
+    }
+
+    private void readRows(Iterator<SheetRow> rows, SheetUser user, SheetNumbers numbers) {
+        SheetRow header = rows.next();
+        List<SheetColumn> columns = columns(header);
+        if (!user.header(columns, header.line(), numbers)) {
+            return;
+        }
+        boolean any = false;
+        while (rows.hasNext() && !problems.isEnough()) {
+            SheetRow row = rows.next();
+            if (!row.isBlank()) {
+                any = true;
+                use(row, columns.size(), user);
+            }
+        }
+        if (!any) {
+            problems.add(Place.ofFile(file), "has a header and no row below it");
+        }
+    }
+
+    /** Columns without a header at the right end are what spreadsheets leave behind; they must be empty. */
+    private static List<SheetColumn> columns(SheetRow header) {
+        List<SheetColumn> columns = new ArrayList<>();
+        for (int i = 0; i < header.size(); i++) {
+            columns.add(SheetColumn.of(header.text(i), i));
+        }
+        while (!columns.isEmpty() && columns.get(columns.size() - 1).isBlank()) {
+            columns.remove(columns.size() - 1);
+        }
+        return columns;
+    }
+
+    private void use(SheetRow row, int columns, SheetUser user) {
+        int cells = row.size();
+        while (cells > columns && row.isEmpty(cells - 1)) {
+            cells--;
+        }
+        if (cells == columns) {
+            user.row(row);
+        } else {
+            problems.add(
+                    at(row.line()),
+                    "the row has " + cells + (cells == 1 ? " cell" : " cells") + ", the header " + columns);
+        }
+    }
+
+    private void reportBadByte() {
+        try {
+            problems.add(at(SheetText.lineOfBadByte(path)), "is not UTF-8 text here; save the file as UTF-8");
+        } catch (IOException e) {
+            problems.add(Place.ofFile(file), "cannot be read: " + e.getMessage());
+        }
+    }
+
+    private Place at(int line) {
+        return new Place(file, line, 0);
+    }
+}

@@ -1,0 +1,103 @@
+package org.ellwand.measurement;
+
+import java.util.regex.Pattern;
+
+/**
+ * Reads the numbers of one sheet. A sheet whose separator is not a comma may have decimal commas; one sheet has commas or
+ * points, not both, because {@code 1.250} beside {@code 65,3} might be a thousand.
+ */
+final class SheetNumbers {
+    private static final double[] POWERS_OF_TEN = {
+        1, 1e1, 1e2, 1e3, 1e4, 1e5, 1e6, 1e7, 1e8, 1e9, 1e10, 1e11, 1e12, 1e13, 1e14, 1e15
+    };
+    private static final int EXACT_DIGITS = 15;
+    private static final Pattern NUMBER = Pattern.compile("[+-]?(\\d+\\.?\\d*|\\.\\d+)([eE][+-]?\\d{1,6})?");
+    private static final Pattern NOT_FINITE = Pattern.compile("(?i)[+-]?(nan|inf|infinity|∞)");
+
+    private final boolean commaAllowed;
+    private char mark;
+    private int markLine;
+    private String fault = "";
+
+    SheetNumbers(boolean commaAllowed) {
+        this.commaAllowed = commaAllowed;
+    }
+
+    /** What was wrong with the last number read, empty where nothing was. */
+    String fault() {
+        return fault;
+    }
+
+    /** The number of a cell, NaN with a {@link #fault} where it is none. */
+    double read(SheetRow row, int cell) {
+        fault = "";
+        char[] chars = row.chars();
+        int end = row.end(cell);
+        int at = row.start(cell);
+        boolean negative = at < end && isMinus(chars[at]);
+        if (negative || (at < end && chars[at] == '+')) {
+            at++;
+        }
+        long digits = 0;
+        int count = 0;
+        int decimals = 0;
+        boolean behindMark = false;
+        for (; at < end && count <= EXACT_DIGITS; at++) {
+            char c = chars[at];
+            if (c >= '0' && c <= '9') {
+                digits = 10 * digits + (c - '0');
+                count++;
+                decimals += behindMark ? 1 : 0;
+            } else if (!behindMark && isMark(c)) {
+                behindMark = true;
+                if (!agrees(c, row.line())) {
+                    return Double.NaN;
+                }
+            } else {
+                break;
+            }
+        }
+        // Up to fifteen digits are exact in binary, so this quotient is the nearest number there is.
+        return at == end && count > 0 && count <= EXACT_DIGITS
+                ? (negative ? -digits : digits) / POWERS_OF_TEN[decimals]
+                : readSlowly(row.text(cell));
+    }
+
+    private static boolean isMinus(char c) {
+        return c == '-' || c == '\u2212';
+    }
+
+    private boolean isMark(char c) {
+        return c == '.' || (c == ',' && commaAllowed);
+    }
+
+    private boolean agrees(char c, int line) {
+        if (mark == 0) {
+            mark = c;
+            markLine = line;
+        } else if (mark != c) {
+            fault = "has a decimal " + name(c) + ", but line " + markLine + " has a decimal " + name(mark)
+                    + "; a sheet keeps to one of them";
+        }
+        return mark == c;
+    }
+
+    private static String name(char mark) {
+        return mark == ',' ? "comma" : "point";
+    }
+
+    private double readSlowly(String text) {
+        String plain = text.replace('\u2212', '-');
+        if (commaAllowed) {
+            plain = plain.replace(',', '.');
+        }
+        boolean number = NUMBER.matcher(plain).matches();
+        double value = number ? Double.parseDouble(plain) : Double.NaN;
+        if (!Double.isFinite(value)) {
+            boolean infinite = number || NOT_FINITE.matcher(plain).matches();
+            fault = infinite ? "is not a finite number" : "is not a number";
+            return Double.NaN;
+        }
+        return value;
+    }
+}

@@ -1,0 +1,77 @@
+package org.ellwand.measurement;
+
+import java.io.BufferedReader;
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.InputStreamReader;
+import java.nio.ByteBuffer;
+import java.nio.CharBuffer;
+import java.nio.charset.CharsetDecoder;
+import java.nio.charset.CoderResult;
+import java.nio.charset.CodingErrorAction;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+
+/** The text of a data file: UTF-8, with or without a mark at its start; a byte that is not UTF-8 is an error. */
+final class SheetText {
+    private static final char MARK = '\uFEFF';
+    private static final int BUFFER = 1 << 16;
+
+    private SheetText() {}
+
+    /** Reading it throws a {@link java.nio.charset.CharacterCodingException} at a byte that is not UTF-8. */
+    static BufferedReader open(Path path) throws IOException {
+        BufferedReader reader =
+                new BufferedReader(new InputStreamReader(Files.newInputStream(path), strictDecoder()), BUFFER);
+        reader.mark(1);
+        if (reader.read() != MARK) {
+            reader.reset();
+        }
+        return reader;
+    }
+
+    /** The 1-based line of the first byte that is not UTF-8. */
+    static int lineOfBadByte(Path path) throws IOException {
+        CharsetDecoder decoder = strictDecoder();
+        ByteBuffer bytes = ByteBuffer.allocate(BUFFER);
+        CharBuffer chars = CharBuffer.allocate(BUFFER);
+        LineCount lines = new LineCount();
+        try (InputStream in = Files.newInputStream(path)) {
+            boolean end = false;
+            while (!end) {
+                int read = in.read(bytes.array(), bytes.position(), bytes.remaining());
+                bytes.position(bytes.position() + Math.max(read, 0)).flip();
+                CoderResult result = decoder.decode(bytes, chars, read < 0);
+                lines.add(chars.flip());
+                end = read < 0 || result.isError();
+                bytes.compact();
+                chars.clear();
+            }
+        }
+        return lines.line;
+    }
+
+    private static CharsetDecoder strictDecoder() {
+        return StandardCharsets.UTF_8
+                .newDecoder()
+                .onMalformedInput(CodingErrorAction.REPORT)
+                .onUnmappableCharacter(CodingErrorAction.REPORT);
+    }
+
+    /** Counts lines that end in LF, CR or both. */
+    private static final class LineCount {
+        private int line = 1;
+        private char last;
+
+        void add(CharBuffer chars) {
+            while (chars.hasRemaining()) {
+                char c = chars.get();
+                if (c == '\r' || (c == '\n' && last != '\r')) {
+                    line++;
+                }
+                last = c;
+            }
+        }
+    }
+}

@@ -1,0 +1,138 @@
+package org.ellwand.measurement;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.SortedSet;
+import java.util.TreeMap;
+import java.util.TreeSet;
+import java.util.stream.Collectors;
+import org.ellwand.input.Nearest;
+import org.jspecify.annotations.Nullable;
+
+/** A sheet with one number a row, its conditions in columns beside it. */
+final class TidySheet implements SheetUser {
+    private final SheetForm form;
+    private final List<SheetColumn> conditions = new ArrayList<>();
+    private final List<CellTexts> texts = new ArrayList<>();
+    private final SheetReadings readings = new SheetReadings();
+    private @Nullable AxisColumn axis;
+    private @Nullable ValueColumn values;
+    private int[] key = {};
+
+    TidySheet(SheetForm form) {
+        this.form = form;
+    }
+
+    @Override
+    public boolean header(List<SheetColumn> columns, int line, SheetNumbers numbers) {
+        int before = form.problems().size();
+        Map<String, SheetColumn> byName = byName(columns, line);
+        boolean misnamed = form.problems().size() > before;
+        Optional<SheetColumn> axisColumn = needed(byName, form.axisName(), line, misnamed);
+        Optional<SheetColumn> valueColumn = needed(byName, form.value(), line, misnamed);
+        axisColumn.filter(column -> form.isAxisUnitRight(column, line)).ifPresent(c -> axis = form.axis(c, numbers));
+        valueColumn
+                .filter(column -> form.isValueUnitRight(column, line))
+                .ifPresent(c -> values = form.values(c, numbers));
+        byName.forEach((name, column) -> {
+            if (form.conditions().contains(name)) {
+                conditions.add(column);
+                texts.add(new CellTexts());
+            }
+        });
+        key = new int[conditions.size()];
+        return form.problems().size() == before;
+    }
+
+    private Map<String, SheetColumn> byName(List<SheetColumn> columns, int line) {
+        Map<String, SheetColumn> byName = new TreeMap<>();
+        for (SheetColumn column : columns) {
+            if (!form.ignores(column)) {
+                add(column, byName, line);
+            }
+        }
+        return byName;
+    }
+
+    private void add(SheetColumn column, Map<String, SheetColumn> byName, int line) {
+        Optional<String> name = nameOf(column);
+        if (column.isBlank()) {
+            form.report(line, "column " + (column.index() + 1) + " has no name");
+        } else if (name.isEmpty()) {
+            form.report(line, unknown(column));
+        } else if (byName.putIfAbsent(name.get(), column) != null) {
+            form.report(line, "column '" + name.get() + "' stands twice");
+        }
+    }
+
+    private Optional<String> nameOf(SheetColumn column) {
+        String whole = SheetColumn.key(column.header());
+        Optional<String> condition = form.conditions().stream()
+                .filter(name -> SheetColumn.key(name).equals(whole))
+                .findFirst();
+        boolean number = column.key().equals(form.axisName()) || column.key().equals(form.value());
+        return condition.isPresent() || !number ? condition : Optional.of(column.key());
+    }
+
+    private String unknown(SheetColumn column) {
+        for (String name : List.of(form.axisName(), form.value())) {
+            if (column.isWithUnknownUnit(name)) {
+                return "column '" + column.header() + "' has no known unit in its brackets";
+            }
+        }
+        return "column '" + column.header() + "' is not known here" + Nearest.hint(column.key(), known())
+                + "; known are " + String.join(", ", known()) + "; any other is listed under 'ignore'";
+    }
+
+    private SortedSet<String> known() {
+        SortedSet<String> known = new TreeSet<>(form.conditions());
+        known.add(form.axisName());
+        known.add(form.value());
+        return known;
+    }
+
+    private Optional<SheetColumn> needed(Map<String, SheetColumn> byName, String name, int line, boolean misnamed) {
+        Optional<SheetColumn> column = Optional.ofNullable(byName.get(name));
+        if (column.isEmpty() && !misnamed) {
+            form.report(line, "there is no column '" + name + "' in the header");
+        }
+        return column;
+    }
+
+    @Override
+    public void row(SheetRow row) {
+        if (axis == null || values == null) {
+            throw new IllegalStateException("a row before its header");
+        }
+        int position = axis.read(row);
+        double value = values.read(row);
+        if (position == AxisColumn.NONE) {
+            return;
+        }
+        for (int i = 0; i < key.length; i++) {
+            key[i] = texts.get(i).id(row, conditions.get(i).index());
+        }
+        int before = readings.with(key, row.line()).add(position, value, row.line());
+        if (before > 0) {
+            form.reportTwice(row.line(), axis.axis().name(position), before);
+        }
+    }
+
+    /** The curves, in the order in which they begin. */
+    List<SheetCurve> curves() {
+        return readings.all().stream().map(this::curve).collect(Collectors.toList());
+    }
+
+    private SheetCurve curve(SheetReading reading) {
+        Map<String, String> cells = new TreeMap<>();
+        for (int i = 0; i < conditions.size(); i++) {
+            if (reading.key()[i] != 0) {
+                String name = nameOf(conditions.get(i)).orElseThrow();
+                cells.put(name, texts.get(i).text(reading.key()[i]));
+            }
+        }
+        return new SheetCurve(cells, reading.line(), reading);
+    }
+}

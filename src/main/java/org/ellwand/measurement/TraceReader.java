@@ -1,0 +1,114 @@
+package org.ellwand.measurement;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import org.ellwand.amount.Amount;
+import org.ellwand.amount.Dimension;
+import org.ellwand.amount.Unit;
+import org.ellwand.input.Place;
+
+/** Reads {@code traces} and their sheets. */
+final class TraceReader {
+    private static final List<String> KEYS = List.of("file", "header line", "step");
+    private static final List<String> STEP_KEYS = List.of("at", "from", "to");
+    private static final String LEVEL = "a level such as '55 dB SPL'";
+
+    private final ConditionFiller filler;
+    private final Set<String> conditions;
+    private final DataFiles files;
+    private final Set<String> dataFiles;
+    private final Optional<Unit> levelsIn;
+
+    /** A step of the sound's level. */
+    private record Step(Amount at, Amount from, Amount to) {}
+
+    TraceReader(
+            ConditionFiller filler,
+            Set<String> conditions,
+            DataFiles files,
+            Set<String> dataFiles,
+            Optional<Unit> levelsIn) {
+        this.filler = filler;
+        this.conditions = conditions;
+        this.files = files;
+        this.dataFiles = dataFiles;
+        this.levelsIn = levelsIn;
+    }
+
+    List<Trace> read(Keys session) {
+        List<Trace> traces = new ArrayList<>();
+        session.mappings("traces").forEach(keys -> trace(keys).ifPresent(traces::add));
+        return List.copyOf(traces);
+    }
+
+    private Optional<Trace> trace(Keys keys) {
+        Found problems = keys.problems();
+        int before = problems.size();
+        keys.onlyKnown("a trace", ConditionNames.after(KEYS, conditions));
+        keys.need("file", "name the data file");
+        keys.need("step", "say when the level steps, from where and to where");
+        Optional<DataFiles.DataFile> file = keys.text("file").flatMap(f -> files.find(f, keys.placeOf("file")));
+        Optional<Step> step = keys.mapping("step").flatMap(TraceReader::step);
+        Optional<Conditions> filled = filler.fill(keys.conditions(conditions), java.util.Map.of(), keys.place());
+        filled.ifPresent(conditionsOfIt -> filler.checkTake(conditionsOfIt, keys.place()));
+        int headerLine = keys.count("header line").orElse(0);
+        file.ifPresent(f -> dataFiles.add(f.relative()));
+        if (problems.size() > before || file.isEmpty() || step.isEmpty() || filled.isEmpty()) {
+            return Optional.empty();
+        }
+        filler.once(
+                "trace of a step from " + step.get().from.value() + " to "
+                        + step.get().to.value(),
+                filled.get(),
+                keys.place());
+        TraceSheet sheet = sheet(file.get(), headerLine, step.get(), problems);
+        if (problems.size() == before) {
+            checkStepInside(step.get(), sheet.timeS(), keys);
+        }
+        return Optional.of(new Trace(
+                filled.get(),
+                step.get().at,
+                step.get().from,
+                step.get().to,
+                sheet.timeS(),
+                sheet.levelDb(),
+                Place.ofFile(file.get().relative())));
+    }
+
+    private TraceSheet sheet(DataFiles.DataFile file, int headerLine, Step step, Found problems) {
+        Unit unit = levelsIn.orElse(step.from.unit());
+        TraceSheet sheet = new TraceSheet(new SheetForm(
+                file.relative(), Optional.empty(), "level", Optional.of(unit), Set.of(), Set.of(), problems));
+        new Sheet(file.path(), file.relative(), headerLine, problems).read(sheet);
+        return sheet;
+    }
+
+    private static Optional<Step> step(Keys keys) {
+        keys.onlyKnown("a step", STEP_KEYS);
+        keys.need("at", "give the time of the step");
+        keys.need("from", "give the level before the step");
+        keys.need("to", "give the level after the step");
+        Optional<Amount> at = keys.amount("at", unit -> unit.dimension() == Dimension.TIME, "a time such as '1.000 s'");
+        Optional<Amount> from = keys.amount("from", Unit::isLevel, LEVEL);
+        Optional<Amount> to = keys.amount("to", Unit::isLevel, LEVEL);
+        if (at.isEmpty() || from.isEmpty() || to.isEmpty()) {
+            return Optional.empty();
+        }
+        if (from.get().unit() != to.get().unit()
+                || from.get().value() == to.get().value()) {
+            keys.problems().add(keys.place(), "a step goes from one level to another of the same weighting");
+            return Optional.empty();
+        }
+        return Optional.of(new Step(at.get(), from.get(), to.get()));
+    }
+
+    private static void checkStepInside(Step step, List<Double> timeS, Keys keys) {
+        double at = step.at.in(Unit.SECOND);
+        if (timeS.size() < 2 || at <= timeS.get(0) || at >= timeS.get(timeS.size() - 1)) {
+            String span = timeS.isEmpty() ? "nowhere" : timeS.get(0) + " s to " + timeS.get(timeS.size() - 1) + " s";
+            keys.problems().add(keys.placeOf("step"), "the step lies outside the trace, which runs from " + span);
+        }
+    }
+}

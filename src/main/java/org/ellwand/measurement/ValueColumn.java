@@ -1,0 +1,26 @@
+package org.ellwand.measurement;
+
+import org.ellwand.input.Place;
+
+/**
+ * Reads a column of levels.
+ *
+ * @param expected what stands in it, for a message: {@code a level in dB SPL}
+ */
+record ValueColumn(SheetColumn column, SheetNumbers numbers, String expected, String file, Found problems) {
+    /** The number of a row; NaN where the cell is empty or (reported) wrong. */
+    double read(SheetRow row) {
+        int cell = column.index();
+        if (row.isEmpty(cell)) {
+            return Double.NaN;
+        }
+        double number = numbers.read(row, cell);
+        if (!numbers.fault().isEmpty()) {
+            problems.add(
+                    new Place(file, row.line(), 0),
+                    "column '" + column.header() + "': '" + row.text(cell) + "' " + numbers.fault() + "; expected "
+                            + expected);
+        }
+        return number;
+    }
+}

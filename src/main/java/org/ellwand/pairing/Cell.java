@@ -1,0 +1,54 @@
+package org.ellwand.pairing;
+
+import java.util.List;
+import java.util.Optional;
+import org.ellwand.measurement.Conditions;
+import org.ellwand.measurement.Reading;
+import org.ellwand.measurement.Session;
+import org.ellwand.measurement.Stimulus;
+
+/**
+ * What one number is computed from: readings that are equal in every condition but insertion and take.
+ *
+ * @param conditions what they have in common
+ * @param insertions at least one
+ * @param values what the numbers of the readings in place are
+ * @param openEar takes of the open ear that belongs to them; empty where there is none
+ * @param field takes of the field microphone; empty where there is none
+ * @param openEarShiftDb to be added to the open ear, where it was measured at another level
+ * @param notes what a reader must know of this cell
+ */
+public record Cell(
+        Session session,
+        Conditions conditions,
+        List<Insertion> insertions,
+        Reading.Values values,
+        List<Reading> openEar,
+        List<Reading> field,
+        double openEarShiftDb,
+        List<String> notes) {
+    public Cell {
+        insertions = List.copyOf(insertions);
+        openEar = List.copyOf(openEar);
+        field = List.copyOf(field);
+        notes = List.copyOf(notes);
+    }
+
+    public Optional<Stimulus> stimulus() {
+        return session.stimulusOf(conditions);
+    }
+
+    /** This cell with one of its insertions only. */
+    public Cell only(Insertion insertion) {
+        return new Cell(session, conditions, List.of(insertion), values, openEar, field, openEarShiftDb, notes);
+    }
+
+    /** Who wears it: head, ear and side together. */
+    public String wearer() {
+        return part("head") + "/" + part("ear") + "/" + part("side");
+    }
+
+    public String part(String condition) {
+        return conditions.get(condition).orElse("");
+    }
+}

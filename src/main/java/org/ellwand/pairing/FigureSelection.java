@@ -1,0 +1,59 @@
+package org.ellwand.pairing;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.TreeMap;
+import org.ellwand.claim.Between;
+import org.ellwand.claim.Rule;
+import org.ellwand.input.InputException;
+import org.ellwand.measurement.Conditions;
+import org.ellwand.measurement.Figure;
+import org.ellwand.measurement.Session;
+
+/** From a rule to the single figures it speaks of, in groups that are equal in every condition but insertion and take. */
+public final class FigureSelection {
+    private final String product;
+    private final List<Session> sessions;
+
+    public FigureSelection(String product, List<Session> sessions) {
+        this.product = product;
+        this.sessions = List.copyOf(sessions);
+    }
+
+    /** The groups of a rule, in order of their conditions. */
+    public Map<Conditions, List<Figure>> select(Rule rule) throws InputException {
+        return select(rule, Filter.of(rule, product));
+    }
+
+    /** The groups of the first (or the second) value of a comparison. */
+    public Map<Conditions, List<Figure>> side(Rule rule, boolean first) throws InputException {
+        Between between = rule.between().orElseThrow();
+        String value = first ? between.first() : between.second();
+        return select(rule, Filter.of(rule, product).with(between.condition(), value, Optional.empty()));
+    }
+
+    private Map<Conditions, List<Figure>> select(Rule rule, Filter filter) throws InputException {
+        Map<String, List<Figure>> groups = new TreeMap<>();
+        List<Conditions> matched = new ArrayList<>();
+        for (Session session : sessions) {
+            for (Figure figure : session.figures()) {
+                if (rule.of().equals(Optional.of(figure.of()))
+                        && filter.meetsDevice(figure.conditions())
+                        && filter.meetsNames(figure.conditions())) {
+                    Conditions key = figure.conditions().without(Set.of("insertion", "take"));
+                    matched.add(key);
+                    groups.computeIfAbsent(key.toString(), k -> new ArrayList<>())
+                            .add(figure);
+                }
+            }
+        }
+        Unsaid.refuse(rule, matched);
+        Map<Conditions, List<Figure>> found = new LinkedHashMap<>();
+        groups.values().forEach(g -> found.put(g.get(0).conditions().without(Set.of("insertion", "take")), g));
+        return found;
+    }
+}

@@ -1,0 +1,118 @@
+package org.ellwand.pairing;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.SortedSet;
+import java.util.TreeMap;
+import java.util.TreeSet;
+import org.ellwand.claim.Rule;
+import org.ellwand.input.InputException;
+import org.ellwand.measurement.Conditions;
+import org.ellwand.measurement.Reading;
+import org.ellwand.measurement.Session;
+
+/** From a rule to the cells it speaks of. */
+public final class Selection {
+    private final String product;
+    private final List<Session> sessions;
+
+    public Selection(String product, List<Session> sessions) {
+        this.product = product;
+        this.sessions = List.copyOf(sessions);
+    }
+
+    /**
+     * The cells of a rule without {@code between}, or of one side of it.
+     *
+     * @param needsOpenEar whether a cell without an open ear is of no use
+     * @throws InputException where readings of several settings, fits, firmwares, ears or units match and the rule says
+     *     nothing of it
+     */
+    public Selected select(Rule rule, boolean needsOpenEar) throws InputException {
+        return select(rule, Filter.of(rule, product), needsOpenEar);
+    }
+
+    Selected select(Rule rule, Filter filter, boolean needsOpenEar) throws InputException {
+        List<Cell> cells = new ArrayList<>();
+        SortedSet<String> dropped = new TreeSet<>();
+        List<Conditions> matched = new ArrayList<>();
+        for (Session session : sessions) {
+            Map<Conditions, List<Reading>> groups = group(session, filter);
+            groups.values().forEach(g -> matched.add(g.get(0).conditions()));
+            for (Map.Entry<Conditions, List<Reading>> group : groups.entrySet()) {
+                cell(session, group.getKey(), group.getValue(), needsOpenEar, dropped)
+                        .ifPresent(cells::add);
+            }
+        }
+        Unsaid.refuse(rule, matched);
+        cells.sort(Comparator.comparing(cell -> cell.conditions().toString()));
+        return new Selected(cells, List.copyOf(dropped));
+    }
+
+    private static Map<Conditions, List<Reading>> group(Session session, Filter filter) {
+        Map<Conditions, List<Reading>> groups = new LinkedHashMap<>();
+        for (Reading reading : session.readings()) {
+            if (filter.meets(session, reading.conditions())) {
+                Conditions key = reading.conditions()
+                        .without(Set.of("insertion", "take"))
+                        .with("values", reading.values().name());
+                groups.computeIfAbsent(key, k -> new ArrayList<>()).add(reading);
+            }
+        }
+        return groups;
+    }
+
+    private static Optional<Cell> cell(
+            Session session, Conditions key, List<Reading> readings, boolean needsOpenEar, Set<String> dropped) {
+        Reading first = readings.get(0);
+        Optional<OpenEars.Partner> partner = OpenEars.of(session, first);
+        boolean differences = first.values() != Reading.Values.LEVELS;
+        if (needsOpenEar && !differences && partner.isEmpty()) {
+            dropped.add("no open-ear reading of the same ear and stimulus in session " + session.id());
+            return Optional.empty();
+        }
+        List<String> notes = new ArrayList<>();
+        if (needsOpenEar && !differences) {
+            partner.flatMap(OpenEars.Partner::note).ifPresent(notes::add);
+        }
+        return Optional.of(new Cell(
+                session,
+                key.without(Set.of("values")),
+                insertions(session, readings),
+                first.values(),
+                partner.map(OpenEars.Partner::takes).orElse(List.of()),
+                partner.map(OpenEars.Partner::field).orElse(List.of()),
+                partner.map(OpenEars.Partner::shiftDb).orElse(0.0),
+                notes));
+    }
+
+    private static List<Insertion> insertions(Session session, List<Reading> readings) {
+        Map<String, List<Reading>> byKey = new LinkedHashMap<>();
+        readings.forEach(r -> byKey.computeIfAbsent(insertionKey(session, r), k -> new ArrayList<>())
+                .add(r));
+        return byKey.entrySet().stream()
+                .map(e -> new Insertion(e.getKey(), e.getValue().get(0).get("insertion"), e.getValue()))
+                .sorted(Comparator.comparing(Insertion::key))
+                .toList();
+    }
+
+    /** Ids hold within session, ear, side, unit and fit (and product); a reading without one is its own insertion. */
+    private static String insertionKey(Session session, Reading reading) {
+        Map<String, String> parts = new TreeMap<>();
+        List<String> scope = new ArrayList<>(List.of("session", "head", "ear", "side", "unit", "fit", "device"));
+        if (!session.settingsSwitchedInPlace()) {
+            scope.add("setting");
+        }
+        if (reading.get("insertion").isEmpty()) {
+            return reading.conditions().toString();
+        }
+        scope.add("insertion");
+        scope.forEach(name -> reading.get(name).ifPresent(value -> parts.put(name, value)));
+        return Conditions.of(parts).toString();
+    }
+}

@@ -1,0 +1,55 @@
+package org.ellwand.quantity;
+
+import java.util.Arrays;
+import java.util.List;
+import java.util.stream.Stream;
+import org.ellwand.acoustics.Band;
+import org.ellwand.acoustics.Resolution;
+import org.ellwand.pairing.Cell;
+
+/** A spectral quantity of one cell. */
+public record CellFormula(Cell cell, List<CurvePart> parts) implements Formula {
+    @Override
+    public Computation computation(Task task, ReadingIndex index) {
+        return new SpectralComputation(task, cell, parts, index);
+    }
+
+    @Override
+    public boolean has(Band band, Resolution resolution) {
+        SpectralComputation.Roles roles = roles(resolution);
+        return parts.stream().allMatch(part -> roles.have(band, part) && hasReference(roles, part, resolution));
+    }
+
+    private static boolean hasReference(SpectralComputation.Roles roles, CurvePart part, Resolution resolution) {
+        return part.reference().stream()
+                .flatMap(r -> SpectralComputation.referenceBands(r, resolution).stream())
+                .allMatch(b -> roles.have(b, part));
+    }
+
+    @Override
+    public List<Band> anyBands(Resolution resolution) {
+        SpectralComputation.Roles roles = roles(resolution);
+        return Stream.of(roles.inPlace()).flatMap(c -> c.anyBands().stream()).toList();
+    }
+
+    private SpectralComputation.Roles roles(Resolution resolution) {
+        return SpectralComputation.Roles.of(cell, resolution, new ReadingIndex());
+    }
+
+    /**
+     * Mean levels of a cell's readings in place, or of its open ear as shifted, in dB.
+     *
+     * @param bands where one of them is not there, nothing is returned
+     */
+    public static List<Double> meanLevels(Cell cell, boolean openEar, Resolution resolution, List<Band> bands) {
+        ReadingIndex index = new ReadingIndex();
+        SpectralComputation.Roles roles = SpectralComputation.Roles.of(cell, resolution, index);
+        Curve curve = openEar ? roles.openEar() : roles.inPlace();
+        if (!bands.stream().allMatch(curve::has)) {
+            return List.of();
+        }
+        double[] mean = new double[bands.size()];
+        curve.addTo(mean, 1, index.levelsDb(), curve.locate(bands));
+        return Arrays.stream(mean).boxed().toList();
+    }
+}

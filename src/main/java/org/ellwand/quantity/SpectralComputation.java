@@ -1,0 +1,227 @@
+package org.ellwand.quantity;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Optional;
+import org.ellwand.acoustics.Band;
+import org.ellwand.acoustics.Resolution;
+import org.ellwand.acoustics.Spectrum;
+import org.ellwand.amount.Interval;
+import org.ellwand.amount.Unit;
+import org.ellwand.claim.Reference;
+import org.ellwand.measurement.Reading;
+import org.ellwand.pairing.Cell;
+import org.ellwand.pairing.Insertion;
+
+/**
+ * The curve of one cell, and the statistics of it that are one number.
+ *
+ * <p>Mean: arithmetic mean in dB over the bands. Slope: Σ (x − x̄) y / Σ (x − x̄)² with x = log2 of the exact mid-band
+ * frequency. Overall: Σ over the parts of sign · 10 lg Σ 10^((L + W)/10), W the frequency weighting at the exact
+ * mid-band frequency.
+ */
+final class SpectralComputation implements Computation {
+    private static final double PER_DB = Math.log(10) / 10;
+
+    private final Outcome outcome;
+    private final List<Part> parts;
+    private final double[] weightingDb;
+    private final double[] slopeWeights;
+    private final double[] curve;
+    private final double[] part;
+    private final boolean linear;
+
+    SpectralComputation(Formula.Task task, Cell cell, List<CurvePart> curveParts, ReadingIndex index) {
+        Roles roles = Roles.of(cell, task.resolution(), index);
+        outcome = task.outcome();
+        parts = curveParts.stream().map(p -> new Part(p, roles, task)).toList();
+        int size = task.bands().size();
+        weightingDb = task.bands().stream()
+                .mapToDouble(b -> task.weighting().atDb(b.exactHz()))
+                .toArray();
+        slopeWeights = slopeWeights(task.bands());
+        curve = new double[size];
+        part = new double[size];
+        linear = outcome != Outcome.OVERALL && parts.stream().noneMatch(Part::sumsBands);
+    }
+
+    /** The mean curves of a cell by role. */
+    record Roles(Curve inPlace, Curve openEar, Curve field) {
+        static Roles of(Cell cell, Resolution resolution, ReadingIndex index) {
+            List<List<Reading>> takes =
+                    cell.insertions().stream().map(Insertion::takes).toList();
+            return new Roles(
+                    new Curve(takes, resolution, 0, index),
+                    new Curve(group(cell.openEar()), resolution, cell.openEarShiftDb(), index),
+                    new Curve(group(cell.field()), resolution, cell.openEarShiftDb(), index));
+        }
+
+        private static List<List<Reading>> group(List<Reading> takes) {
+            return takes.isEmpty() ? List.of() : List.of(takes);
+        }
+
+        boolean have(Band band, CurvePart part) {
+            return (part.inPlace() == 0 || inPlace.has(band))
+                    && (part.openEar() == 0 || openEar.has(band))
+                    && (part.field() == 0 || field.has(band))
+                    && part.constant().map(c -> c.at(band).isPresent()).orElse(true);
+        }
+    }
+
+    @Override
+    public int size() {
+        return outcome.size(curve.length);
+    }
+
+    @Override
+    public boolean isLinear() {
+        return linear;
+    }
+
+    @Override
+    public void compute(double[][] levelsDb, double[] out) {
+        Arrays.fill(curve, 0);
+        double overall = 0;
+        for (Part each : parts) {
+            each.compute(levelsDb, part);
+            if (outcome == Outcome.OVERALL) {
+                overall += each.sign() * overall(part);
+            } else {
+                add(each.sign());
+            }
+        }
+        switch (outcome) {
+            case CURVE -> System.arraycopy(curve, 0, out, 0, curve.length);
+            case PAIRS -> pairs(out);
+            case MEAN -> out[0] = Arrays.stream(curve).sum() / curve.length;
+            case SLOPE -> out[0] = slope();
+            case OVERALL -> out[0] = overall;
+        }
+    }
+
+    private void add(double sign) {
+        for (int b = 0; b < curve.length; b++) {
+            curve[b] += sign * part[b];
+        }
+    }
+
+    private void pairs(double[] out) {
+        int at = 0;
+        for (int i = 0; i < curve.length; i++) {
+            for (int j = i + 1; j < curve.length; j++) {
+                out[at++] = curve[i] - curve[j];
+            }
+        }
+    }
+
+    private double overall(double[] levels) {
+        double sum = 0;
+        for (int b = 0; b < levels.length; b++) {
+            sum += Math.exp((levels[b] + weightingDb[b]) * PER_DB);
+        }
+        return Math.log(sum) / PER_DB;
+    }
+
+    private double slope() {
+        double sum = 0;
+        for (int b = 0; b < curve.length; b++) {
+            sum += slopeWeights[b] * curve[b];
+        }
+        return sum;
+    }
+
+    private static double[] slopeWeights(List<Band> bands) {
+        double[] x = bands.stream()
+                .mapToDouble(b -> Math.log(b.exactHz()) / Math.log(2))
+                .toArray();
+        double mean = Arrays.stream(x).average().orElse(0);
+        double square = Arrays.stream(x).map(v -> (v - mean) * (v - mean)).sum();
+        return Arrays.stream(x).map(v -> square == 0 ? 0 : (v - mean) / square).toArray();
+    }
+
+    /** A curve part with its places looked up once. */
+    private static final class Part {
+        private final double sign;
+        private final List<Term> terms = new ArrayList<>();
+        private final double[] constant;
+        private final Optional<ReferenceTerm> reference;
+
+        Part(CurvePart part, Roles roles, Formula.Task task) {
+            sign = part.sign();
+            addTerm(part.inPlace(), roles.inPlace(), task.bands());
+            addTerm(part.openEar(), roles.openEar(), task.bands());
+            addTerm(part.field(), roles.field(), task.bands());
+            constant = constants(part.constant(), task.bands());
+            reference = part.reference().map(r -> new ReferenceTerm(part, roles, task, r));
+        }
+
+        private void addTerm(double factor, Curve curve, List<Band> bands) {
+            if (factor != 0) {
+                terms.add(new Term(factor, curve, curve.locate(bands)));
+            }
+        }
+
+        double sign() {
+            return sign;
+        }
+
+        boolean sumsBands() {
+            return terms.stream().anyMatch(t -> t.curve().sumsBands());
+        }
+
+        void compute(double[][] levelsDb, double[] out) {
+            System.arraycopy(constant, 0, out, 0, out.length);
+            for (Term term : terms) {
+                term.curve().addTo(out, term.factor(), levelsDb, term.at());
+            }
+            if (reference.isPresent()) {
+                double level = reference.get().level(levelsDb);
+                for (int b = 0; b < out.length; b++) {
+                    out[b] -= level;
+                }
+            }
+        }
+    }
+
+    /** A curve with its factor. */
+    @SuppressWarnings("ArrayRecordComponent") // An index looked up once for the inner loop; never compared.
+    private record Term(double factor, Curve curve, int[][][] at) {}
+
+    /** The mean level of a part over its reference bands. */
+    private static final class ReferenceTerm {
+        private final Part part;
+        private final double[] scratch;
+
+        ReferenceTerm(CurvePart part, Roles roles, Formula.Task task, Reference reference) {
+            List<Band> bands = referenceBands(reference, task.resolution());
+            CurvePart absolute =
+                    new CurvePart(1, part.inPlace(), part.openEar(), part.field(), part.constant(), Optional.empty());
+            this.part = new Part(
+                    absolute, roles, new Formula.Task(task.resolution(), bands, task.outcome(), task.weighting()));
+            scratch = new double[bands.size()];
+        }
+
+        double level(double[][] levelsDb) {
+            part.compute(levelsDb, scratch);
+            return Arrays.stream(scratch).sum() / scratch.length;
+        }
+    }
+
+    private static double[] constants(Optional<Spectrum> constant, List<Band> bands) {
+        return bands.stream()
+                .mapToDouble(b -> constant.flatMap(c -> c.at(b))
+                        .map(Spectrum.Level::levelDb)
+                        .orElse(0.0))
+                .toArray();
+    }
+
+    /** The bands whose mean a response is relative to. */
+    static List<Band> referenceBands(Reference reference, Resolution resolution) {
+        if (reference instanceof Reference.MeanOf mean) {
+            return Bandwidth.bands(mean.hz(), resolution);
+        }
+        double hz = ((Reference.At) reference).frequencyHz();
+        return Bandwidth.bands(Interval.of(hz, hz, Unit.HZ), resolution);
+    }
+}

@@ -1,0 +1,154 @@
+package org.ellwand.audit;
+
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import org.ellwand.acoustics.Band;
+import org.ellwand.acoustics.Resolution;
+import org.ellwand.acoustics.Spectrum;
+import org.ellwand.amount.Amount;
+import org.ellwand.amount.Unit;
+import org.ellwand.claim.ClaimsReader;
+import org.ellwand.claim.Product;
+import org.ellwand.input.InputException;
+import org.ellwand.input.Place;
+import org.ellwand.measurement.Cause;
+import org.ellwand.measurement.Conditions;
+import org.ellwand.measurement.Reading;
+import org.ellwand.measurement.Session;
+import org.ellwand.measurement.SharedBy;
+import org.ellwand.measurement.Stimulus;
+import org.ellwand.measurement.Uncertainty;
+import org.ellwand.quantity.Quantities;
+
+/** Invented sessions and claims for tests, made in memory. */
+final class Bench {
+    static final Resolution THIRD = Resolution.THIRD_OCTAVE;
+
+    private final String id;
+    private final Resolution resolution;
+    private final List<Cause> causes = new ArrayList<>();
+    private final List<Reading> readings = new ArrayList<>();
+    private boolean scaled;
+    private boolean unknown;
+
+    Bench(String id, Resolution resolution) {
+        this.id = id;
+        this.resolution = resolution;
+    }
+
+    Bench cause(String name, double sizeDb, SharedBy sharedBy, boolean independent) {
+        causes.add(new Cause(
+                name, sharedBy, independent, Unit.DB, List.of(new Cause.Size(0, Double.POSITIVE_INFINITY, sizeDb))));
+        return this;
+    }
+
+    Bench scaled() {
+        scaled = true;
+        return this;
+    }
+
+    Bench unknown() {
+        unknown = true;
+        return this;
+    }
+
+    /** A reading under {@code key=value} conditions; levels in dB at consecutive bands from a nominal frequency. */
+    Bench reading(String conditions, double firstHz, double... levelsDb) {
+        Map<String, String> values = new LinkedHashMap<>(Map.of("session", id, "ear", "crew-01-left"));
+        for (String part : conditions.split(",")) {
+            values.put(part.split("=")[0].strip(), part.split("=")[1].strip());
+        }
+        Map<Band, Spectrum.Level> levels = new LinkedHashMap<>();
+        int first = Band.nearest(resolution, firstHz).index();
+        for (int i = 0; i < levelsDb.length; i++) {
+            levels.put(new Band(resolution, first + i), Spectrum.Level.measured(levelsDb[i]));
+        }
+        readings.add(new Reading(
+                Conditions.of(values),
+                Reading.Values.LEVELS,
+                new Spectrum(resolution, levels),
+                new Place("made.csv", readings.size() + 2, 1)));
+        return this;
+    }
+
+    Session session() {
+        Map<String, Stimulus> stimuli = new LinkedHashMap<>();
+        stimulus(stimuli, "n62", 62);
+        stimulus(stimuli, "n94", 94);
+        return new Session(
+                id,
+                "measurements/" + id + ".yaml",
+                Optional.of("2026-06-11"),
+                Optional.empty(),
+                Optional.empty(),
+                Optional.of(resolution),
+                Optional.of(Unit.DB_SPL),
+                stimuli,
+                scaled,
+                true,
+                Set.of(),
+                unknown ? new Uncertainty.Unknown() : new Uncertainty.Declared(causes, false),
+                readings,
+                List.of(),
+                List.of(),
+                List.of(),
+                List.of());
+    }
+
+    private static void stimulus(Map<String, Stimulus> stimuli, String id, double levelDb) {
+        stimuli.put(id, new Stimulus(id, "pink noise", List.of(new Amount(levelDb, Unit.DB_SPL, 0)), Optional.empty()));
+    }
+
+    /** A product with one claim; {@code rule} is what stands under {@code stated}. */
+    static Product product(String rule, String... otherwise) {
+        String yaml = """
+                product: Skerry
+                about: Invented
+                editions: [{id: box, source: Box, dated: 2025}]
+                claims:
+                  - id: one
+                    edition: box
+                    quote: "Invented."
+                    stated: {%s}
+                """.formatted(rule)
+                + (otherwise.length == 0 ? "" : "    otherwise:\n")
+                + String.join(
+                        "",
+                        List.of(otherwise).stream()
+                                .map(o -> "      - {" + o + "}\n")
+                                .toList());
+        try {
+            Path folder = Files.createTempDirectory("claims");
+            Files.createDirectories(folder.resolve("claims"));
+            Files.writeString(folder.resolve("claims/skerry.yaml"), yaml);
+            return new ClaimsReader(folder, Quantities.forms(), Set.of())
+                    .readAll()
+                    .get(0);
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        } catch (InputException e) {
+            throw new IllegalArgumentException(e);
+        }
+    }
+
+    static Judgement judge(String rule, Session... sessions) {
+        return judge(product(rule), sessions);
+    }
+
+    static Judgement judge(Product product, Session... sessions) {
+        try {
+            Audit audit = new Auditor(AuditOptions.standard()).audit(List.of(product), List.of(sessions), List.of());
+            return audit.products().get(0).claims().get(0).plain().orElseThrow();
+        } catch (InputException e) {
+            throw new IllegalArgumentException(e);
+        }
+    }
+}
