@@ -14,13 +14,18 @@ import org.apache.commons.math3.special.Gamma;
  * against the exact t and against simulation).
  */
 public final class MixedErrors implements Errors {
-    private static final int FINE_NODES = 64;
-    private static final int COARSE_NODES = 24;
-    private static final double TAIL = 9;
-    private static final double QUANTILE_ACCURACY = 1e-10;
+    private static final int FINE_NODES = 32;
+    private static final int COARSE_NODES = 16;
+    private static final double TAIL = 5.5;
+    private static final double QUANTILE_ACCURACY = 1e-8;
+    private static final int MOST_STEPS = 1000;
 
     private final double[] deviations;
     private final double[] weights;
+    /** A length of the size of the errors, for brackets; 0 where there are none. */
+    private final double scale;
+
+    private double uncertainty = Double.NaN;
 
     public MixedErrors(double normalDeviation, List<Scatter> scatters) {
         double[] variance = {normalDeviation * normalDeviation};
@@ -43,6 +48,8 @@ public final class MixedErrors implements Errors {
         for (int i = 0; i < variance.length; i++) {
             variance[i] = Math.sqrt(variance[i]);
         }
+        this.scale = Math.sqrt(normalDeviation * normalDeviation
+                + scatters.stream().mapToDouble(t -> t.scale() * t.scale()).sum());
         this.deviations = variance;
         this.weights = weight;
     }
@@ -63,30 +70,30 @@ public final class MixedErrors implements Errors {
 
     @Override
     public double quantile(double probability) {
-        if (probability == 0.5) {
+        if (probability == 0.5 || scale == 0) {
             return 0;
         }
-        if (probability < 0.5) {
-            return -quantile(1 - probability);
-        }
-        double high = scaleHint();
-        if (high == 0) {
-            return 0;
-        }
-        while (atMost(high) < probability) {
-            high *= 2;
-        }
-        return new BrentSolver(QUANTILE_ACCURACY, QUANTILE_ACCURACY).solve(1000, x -> atMost(x) - probability, 0, high);
+        return probability < 0.5 ? -upper(1 - probability) : upper(probability);
     }
 
-    private double scaleHint() {
-        double largest = 0;
-        for (double deviation : deviations) {
-            if (Double.isFinite(deviation)) {
-                largest = Math.max(largest, Math.min(deviation, 1e3));
-            }
+    /** Brackets the quantile, then closes in by secants that never leave the bracket. */
+    private double upper(double probability) {
+        double low = 0;
+        double high = scale;
+        while (atMost(high) < probability) {
+            low = high;
+            high *= 2;
         }
-        return largest;
+        return new BrentSolver(QUANTILE_ACCURACY, QUANTILE_ACCURACY * scale)
+                .solve(MOST_STEPS, x -> atMost(x) - probability, low, high);
+    }
+
+    @Override
+    public double standardUncertainty() {
+        if (Double.isNaN(uncertainty)) {
+            uncertainty = upper(0.5 + CENTRAL_SHARE / 2);
+        }
+        return uncertainty;
     }
 
     /** Nodes of the chi density 2^(1−ν/2) χ^(ν−1) e^(−χ²/2) / Γ(ν/2), and weights that sum to one. */
