@@ -1,0 +1,53 @@
+package org.ellwand.cli;
+
+import java.io.IOException;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.Collection;
+import java.util.List;
+import java.util.Set;
+import java.util.stream.Collectors;
+import org.ellwand.audit.Audit;
+import org.ellwand.audit.AuditOptions;
+import org.ellwand.audit.Auditor;
+import org.ellwand.audit.Inputs;
+import org.ellwand.audit.Scope;
+import org.ellwand.claim.ClaimsReader;
+import org.ellwand.claim.Product;
+import org.ellwand.input.InputException;
+import org.ellwand.measurement.Session;
+import org.ellwand.measurement.SessionReader;
+import org.ellwand.quantity.Quantities;
+
+/**
+ * What a folder holds, read.
+ *
+ * @param inputs every file that was read, whether a scope leaves out what it says or not
+ */
+record FolderContents(List<Product> products, List<Session> sessions, List<Audit.Input> inputs) {
+    /**
+     * Reads the sessions, then the claims, which may speak of conditions that the sessions declare.
+     *
+     * @throws InputException with what is wrong in the sessions, or else with what is wrong in the claims
+     */
+    static FolderContents read(Path folder) throws InputException, IOException {
+        List<Session> sessions = SessionReader.readAll(folder);
+        Set<String> declared = sessions.stream()
+                .flatMap(session -> session.declaredConditions().stream())
+                .collect(Collectors.toUnmodifiableSet());
+        ClaimsReader claims = new ClaimsReader(folder, Quantities.forms(), declared);
+        List<Product> products = claims.readAll();
+        Collection<String> files = new ArrayList<>(claims.sheets());
+        products.forEach(product -> files.add(product.file()));
+        sessions.forEach(session -> files.add(session.file()));
+        sessions.forEach(session -> files.addAll(session.dataFiles()));
+        return new FolderContents(products, sessions, Inputs.hash(folder, files));
+    }
+
+    /** Judges what is in scope. */
+    Audit judged(Scope scope, int trials) throws InputException {
+        scope.check(products, sessions);
+        Auditor auditor = new Auditor(new AuditOptions(trials));
+        return scope.noted(auditor.audit(scope.products(products), scope.sessions(sessions), inputs));
+    }
+}

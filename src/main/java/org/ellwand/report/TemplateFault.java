@@ -1,0 +1,62 @@
+package org.ellwand.report;
+
+import freemarker.core.Environment;
+import freemarker.core.InvalidReferenceException;
+import freemarker.template.TemplateException;
+import freemarker.template.TemplateHashModel;
+import freemarker.template.TemplateHashModelEx;
+import freemarker.template.TemplateModel;
+import freemarker.template.TemplateModelException;
+import freemarker.template.TemplateModelIterator;
+import freemarker.template.TemplateScalarModel;
+import java.io.Writer;
+import java.util.ArrayList;
+import java.util.List;
+
+/** An error in a template, with the names that were to be had where it happened. */
+final class TemplateFault extends TemplateException {
+    private static final long serialVersionUID = 1L;
+
+    private final String available;
+
+    private TemplateFault(TemplateException cause, Environment environment, String available) {
+        super("template error", cause, environment);
+        this.available = available;
+    }
+
+    /** Called by the engine while the names of the template can still be asked. */
+    static void rethrow(TemplateException fault, Environment environment, Writer out) throws TemplateException {
+        throw new TemplateFault(fault, environment, available(fault, environment));
+    }
+
+    String available() {
+        return available;
+    }
+
+    private static String available(TemplateException fault, Environment environment) throws TemplateModelException {
+        String blamed = fault instanceof InvalidReferenceException ? fault.getBlamedExpressionString() : null;
+        String path = blamed == null || blamed.lastIndexOf('.') < 0 ? "" : blamed.substring(0, blamed.lastIndexOf('.'));
+        TemplateModel owner = environment.getDataModel();
+        for (String name : path.isEmpty() ? List.<String>of() : List.of(path.split("\\."))) {
+            owner = owner == environment.getDataModel() ? environment.getVariable(name) : member(owner, name);
+        }
+        String where = path.isEmpty() ? "at the top" : "in " + path;
+        return owner instanceof TemplateHashModelEx hash ? where + ": " + String.join(", ", keys(hash)) : "";
+    }
+
+    private static TemplateModel member(TemplateModel owner, String name) throws TemplateModelException {
+        TemplateModel found = owner instanceof TemplateHashModel hash ? hash.get(name) : null;
+        return found == null ? TemplateModel.NOTHING : found;
+    }
+
+    private static List<String> keys(TemplateHashModelEx hash) throws TemplateModelException {
+        List<String> names = new ArrayList<>();
+        TemplateModelIterator keys = hash.keys().iterator();
+        while (keys.hasNext()) {
+            if (keys.next() instanceof TemplateScalarModel name) {
+                names.add(name.getAsString());
+            }
+        }
+        return names;
+    }
+}
