@@ -18,7 +18,7 @@ import tools.jackson.databind.node.ObjectNode;
 public final class ClaimsSchema {
     private static final JsonNodeFactory NODES = JsonNodeFactory.instance;
     private static final String ID = "^[A-Za-z0-9-]+$";
-    private static final String DATE = "^\\d{4}(-\\d{2}(-\\d{2})?)?$";
+    private static final String DATE = "^\\d{4}(-(0[1-9]|1[0-2])(-(0[1-9]|[12]\\d|3[01]))?)?$";
 
     private final List<QuantityForm> forms;
     private final Set<String> declaredConditions;
@@ -113,7 +113,7 @@ public final class ClaimsSchema {
             case COMPARED_BY -> words(List.of("difference", "ratio"));
             case METHOD -> words(MethodReader.METHODS);
             case BETWEEN -> between();
-            default -> key.isCondition() ? names() : text();
+            default -> key.isCondition() ? (key.takesAll() ? names() : namesWithoutAll()) : text();
         };
     }
 
@@ -191,6 +191,12 @@ public final class ClaimsSchema {
         ObjectNode node = NODES.objectNode();
         node.put("type", "array").put("minItems", least);
         node.set("items", item);
+        return node;
+    }
+
+    private static ObjectNode namesWithoutAll() {
+        ObjectNode node = names();
+        node.putObject("not").put("const", "all");
         return node;
     }
 
