@@ -7,6 +7,7 @@ import java.util.Collection;
 import java.util.List;
 import java.util.Set;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.ellwand.audit.Audit;
 import org.ellwand.audit.AuditOptions;
 import org.ellwand.audit.Auditor;
@@ -14,6 +15,7 @@ import org.ellwand.audit.Inputs;
 import org.ellwand.audit.Scope;
 import org.ellwand.claim.ClaimsReader;
 import org.ellwand.claim.Product;
+import org.ellwand.claim.Target;
 import org.ellwand.input.InputException;
 import org.ellwand.measurement.Session;
 import org.ellwand.measurement.SessionReader;
@@ -35,13 +37,24 @@ record FolderContents(List<Product> products, List<Session> sessions, List<Audit
         Set<String> declared = sessions.stream()
                 .flatMap(session -> session.declaredConditions().stream())
                 .collect(Collectors.toUnmodifiableSet());
-        ClaimsReader claims = new ClaimsReader(folder, Quantities.forms(), declared);
-        List<Product> products = claims.readAll();
-        Collection<String> files = new ArrayList<>(claims.sheets());
+        List<Product> products = new ClaimsReader(Quantities.forms(), declared).readAll(folder);
+        Collection<String> files = new ArrayList<>(targets(products));
         products.forEach(product -> files.add(product.file()));
         sessions.forEach(session -> files.add(session.file()));
         sessions.forEach(session -> files.addAll(session.dataFiles()));
         return new FolderContents(products, sessions, Inputs.hash(folder, files));
+    }
+
+    /** The curve sheets that rules name. */
+    private static List<String> targets(List<Product> products) {
+        return products.stream()
+                .flatMap(product -> product.claims().stream())
+                .flatMap(claim -> Stream.concat(claim.rule().stream(), claim.otherwise().stream()))
+                .flatMap(rule -> rule.target().stream())
+                .filter(Target.Sheet.class::isInstance)
+                .map(target -> ((Target.Sheet) target).file())
+                .distinct()
+                .toList();
     }
 
     /** Judges what is in scope. */

@@ -36,7 +36,7 @@ class DemoVerdictsTest {
     private static Stream<DynamicTest> verdicts(Path folder, Path expected) throws IOException, InputException {
         Audit audit = new Auditor(AuditOptions.standard())
                 .audit(
-                        new ClaimsReader(folder, Quantities.forms(), Set.of()).readAll(),
+                        new ClaimsReader(Quantities.forms(), Set.of()).readAll(folder),
                         SessionReader.readAll(folder),
                         List.of());
         try (CsvReader<NamedCsvRecord> rows = CsvReader.builder().ofNamedCsvRecord(expected)) {
