@@ -54,7 +54,7 @@ public final class Main implements Callable<Integer> {
     }
 
     /** Every command there is. */
-    private static List<Object> commands(PrintWriter err) {
+    static List<Object> commands(PrintWriter err) {
         Progress progress = new Progress(err, Progress.errIsTerminal());
         return List.of(new AuditCommand(new FolderSteps(), progress), new StartCommand(Example.builtIn()));
     }
