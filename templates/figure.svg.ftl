@@ -36,7 +36,7 @@
 <#list s.thin as line><polyline points="${line}" fill="none" stroke="${colour}" stroke-width="0.8" stroke-opacity="0.6"/></#list>
 <#list s.lines as line><polyline points="${line}" fill="none" stroke="${colour}" stroke-width="2.1" stroke-linejoin="round"<#if dashes[s.number % dashes?size] != ""> stroke-dasharray="${dashes[s.number % dashes?size]}"</#if>/></#list>
 <#list s.arrows as a><path d="M${a.x} ${a.y} L${a.x} ${a.tip}" fill="none" stroke="${colour}" stroke-width="1.6"/><polyline points="-3.5,0 0,0 3.5,0" transform="translate(${a.x} ${a.barb})" fill="none" stroke="${colour}" stroke-width="1.6"/></#list>
-<#list s.markers as m><@mark s.number m.x m.y colour/></#list>
+<#list s.markers as m><@mark shape=s.number x=m.x y=m.y colour=colour/></#list>
 </g>
 </#list>
 </g>
@@ -45,7 +45,7 @@
 </#list>
 <#list figure.series as s>
 <#assign colour = colours[s.number % colours?size]>
-<g class="e-series-${s.number % colours?size}"><@mark s.number (s.nameX?number - 10) (s.nameY?number) colour/><text class="e-ink" x="${s.nameX}" y="${s.nameY}" dy="4" fill="#2b2f33">${s.name}</text></g>
+<g class="e-series-${s.number % colours?size}"><@mark shape=s.number x=(s.nameX?number - 10) y=s.nameY colour=colour/><text class="e-ink" x="${s.nameX}" y="${s.nameY}" dy="4" fill="#2b2f33">${s.name}</text></g>
 </#list>
 <#else>
 <#list figure.claimed as c>
@@ -61,7 +61,7 @@
 <#list figure.rows as r>
 <#assign colour = colours[r.number % colours?size]>
 <text class="e-ink" x="${p.left?number - 12}" y="${r.y}" dy="4" text-anchor="end" fill="#2b2f33">${r.name}</text>
-<g class="e-series-${r.number % colours?size}"><#if r.hasBar><line x1="${r.from}" y1="${r.y}" x2="${r.to}" y2="${r.y}" stroke="${colour}" stroke-width="2"/><line x1="${r.from}" y1="-5" x2="${r.from}" y2="5" transform="translate(0 ${r.y})" stroke="${colour}" stroke-width="2"/><line x1="${r.to}" y1="-5" x2="${r.to}" y2="5" transform="translate(0 ${r.y})" stroke="${colour}" stroke-width="2"/></#if><@mark r.number r.x r.y colour/></g>
+<g class="e-series-${r.number % colours?size}"><#if r.hasBar><line x1="${r.from}" y1="${r.y}" x2="${r.to}" y2="${r.y}" stroke="${colour}" stroke-width="2"/><line x1="${r.from}" y1="-5" x2="${r.from}" y2="5" transform="translate(0 ${r.y})" stroke="${colour}" stroke-width="2"/><line x1="${r.to}" y1="-5" x2="${r.to}" y2="5" transform="translate(0 ${r.y})" stroke="${colour}" stroke-width="2"/></#if><@mark shape=r.number x=r.x y=r.y colour=colour/></g>
 </#list>
 </#if>
 <rect class="e-ink" x="${p.left}" y="${p.top}" width="${p.width}" height="${p.height}" fill="none" stroke="#2b2f33" stroke-width="1"/>

@@ -5,6 +5,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Stream;
 import org.ellwand.audit.Audit;
+import org.ellwand.audit.CellResult;
 import org.ellwand.audit.ClaimAudit;
 import org.ellwand.audit.Judgement;
 import org.ellwand.audit.ProductAudit;
@@ -117,12 +118,19 @@ final class ClaimModel {
                 .map();
     }
 
-    /** {@code 1 ear, 3 insertions}; empty where nothing was measured with the product in place. */
+    /** {@code 1 ear, 3 insertions}, {@code 2 figures}; empty where nothing was measured. */
     private String sample() {
-        return plain.map(p -> ConditionText.counted(p, name(), audit.sessions()))
-                .filter(counted -> counted.insertions() > 0)
-                .map(Counted::text)
-                .orElse("");
+        return plain.filter(p -> !p.cells().isEmpty()).map(this::sample).orElse("");
+    }
+
+    private String sample(Judgement judgement) {
+        if (judgement.rule().quantity().equals("figure")) {
+            int figures =
+                    judgement.cells().stream().mapToInt(CellResult::insertions).sum();
+            return Phrases.count(figures, "figure", "figures");
+        }
+        Counted counted = ConditionText.counted(judgement, name(), audit.sessions());
+        return counted.insertions() > 0 ? counted.text() : "";
     }
 
     private String name() {

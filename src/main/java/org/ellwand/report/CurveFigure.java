@@ -96,7 +96,10 @@ final class CurveFigure {
     }
 
     private static List<Point> curve(CellResult cell) {
-        return cell.bands().stream().filter(band -> band.hz().isPresent()).toList();
+        return cell.bands().stream()
+                .filter(band -> band.hz().isPresent())
+                .sorted(Comparator.comparingDouble(band -> band.hz().getAsDouble()))
+                .toList();
     }
 
     /** Names stand beside the ends of their curves, pushed apart where they would touch. */

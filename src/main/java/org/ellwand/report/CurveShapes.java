@@ -1,6 +1,7 @@
 package org.ellwand.report;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
@@ -88,7 +89,9 @@ final class CurveShapes {
     private static String thin(Frame frame, CellResult cell, List<Double> curve) {
         return joined(IntStream.range(0, Math.min(curve.size(), cell.bands().size()))
                 .filter(i -> cell.bands().get(i).hz().isPresent())
-                .mapToObj(i -> at(frame, cell.bands().get(i), curve.get(i))));
+                .boxed()
+                .sorted(Comparator.comparingDouble(i -> lg(cell.bands().get(i))))
+                .map(i -> at(frame, cell.bands().get(i), curve.get(i))));
     }
 
     private static String area(Frame frame, List<Point> run) {

@@ -26,6 +26,10 @@ final class TemplateFault extends TemplateException {
 
     /** Called by the engine while the names of the template can still be asked. */
     static void rethrow(TemplateException fault, Environment environment, Writer out) throws TemplateException {
+        // Comes by again on its way out of every macro and include.
+        if (fault instanceof TemplateFault) {
+            throw fault;
+        }
         throw new TemplateFault(fault, environment, available(fault, environment));
     }
 
@@ -34,8 +38,11 @@ final class TemplateFault extends TemplateException {
     }
 
     private static String available(TemplateException fault, Environment environment) throws TemplateModelException {
-        String blamed = fault instanceof InvalidReferenceException ? fault.getBlamedExpressionString() : null;
-        String path = blamed == null || blamed.lastIndexOf('.') < 0 ? "" : blamed.substring(0, blamed.lastIndexOf('.'));
+        String blamed = fault.getBlamedExpressionString();
+        if (!(fault instanceof InvalidReferenceException) || blamed == null) {
+            return "";
+        }
+        String path = blamed.substring(0, Math.max(blamed.lastIndexOf('.'), 0));
         TemplateModel owner = environment.getDataModel();
         for (String name : path.isEmpty() ? List.<String>of() : List.of(path.split("\\."))) {
             owner = owner == environment.getDataModel() ? environment.getVariable(name) : member(owner, name);

@@ -104,6 +104,6 @@ final class Templates {
     private static String firstLine(String text) {
         String trimmed = text.strip();
         int end = trimmed.indexOf('\n');
-        return end < 0 ? trimmed : trimmed.substring(0, end).strip();
+        return (end < 0 ? trimmed : trimmed.substring(0, end)).replaceAll("[:\\s]+$", "");
     }
 }
