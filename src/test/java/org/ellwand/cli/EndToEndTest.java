@@ -85,11 +85,11 @@ class EndToEndTest {
     @CsvSource(
             delimiter = '|',
             value = {
-                "claims/my-product.yaml|'quote: \"Stops'|'quot: \"Stops'|claims/my-product.yaml:38:5: ",
-                "claims/my-product.yaml|at least 18 dB}|at least 18 dBX}|claims/my-product.yaml:19:",
+                "claims/my-product.yaml|'quote: \"Stops'|'quot: \"Stops'|claims/my-product.yaml:33:5: 'quote' is missing",
+                "claims/my-product.yaml|at least 18 dB}|at least 18 dBX}|claims/my-product.yaml:18:45: ",
                 "claims/my-product.yaml|'quantity: attenuation, limit: 21'|'quantity: atenuation, limit: 21'"
-                        + "|claims/my-product.yaml:29:",
-                "claims/my-product.yaml|edition: box|edition: tin|claims/my-product.yaml:17:",
+                        + "|claims/my-product.yaml:28:25: ",
+                "claims/my-product.yaml|edition: box|edition: tin|claims/my-product.yaml:16:14: ",
                 "claims/my-product.yaml|', statistic: mean}'|}|claims/my-product.yaml:",
                 "claims/my-product.yaml|'maker: Its maker'|'\tmaker: x'|claims/my-product.yaml:3:",
                 "claims/my-product.yaml|'maker: Its maker'|'maker: &a x'|claims/my-product.yaml:3:",
