@@ -3,7 +3,11 @@ package org.ellwand.cli;
 import java.io.PrintWriter;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
+import java.util.Map;
+import java.util.Set;
 import java.util.concurrent.Callable;
+import org.ellwand.claim.ClaimsSchema;
+import org.ellwand.quantity.Quantities;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
@@ -56,7 +60,10 @@ public final class Main implements Callable<Integer> {
     /** Every command there is. */
     static List<Object> commands(PrintWriter err) {
         Progress progress = new Progress(err, Progress.errIsTerminal());
-        return List.of(new AuditCommand(new FolderSteps(), progress), new StartCommand(Example.builtIn()));
+        return List.of(
+                new AuditCommand(new FolderSteps(), progress),
+                new SchemaCommand(Map.of("claims", () -> ClaimsSchema.text(Quantities.forms(), Set.of()))),
+                new StartCommand(Example.builtIn()));
     }
 
     /** Runs one command line and gives its exit code. */
