@@ -16,7 +16,7 @@ import org.ellwand.statistics.Scatter;
 /** Gives every judged number of a subject the distribution of its errors: closed where it may be, else drawn. */
 final class PointMaker {
     /** With the control variate so many draws give a probability to 0.002; held in the tests against the plain draws. */
-    private static final int ENOUGH_WITH_CONTROL = 20_000;
+    private static final int ENOUGH_WITH_CONTROL = 10_000;
 
     private final double[][] levelsDb;
     private final int trials;

@@ -2,7 +2,9 @@ package org.ellwand.audit;
 
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import org.ellwand.quantity.Computation;
 import org.ellwand.statistics.NormalStream;
 import org.ellwand.statistics.Seeds;
@@ -17,9 +19,9 @@ final class Simulation {
 
     private final Estimates estimates;
     private final Computation computation;
-    private final double[][] levelsDb;
     private final double[][] perturbed;
     private final boolean[] active;
+    private final List<Slot> slots;
     private final double[][] errors;
     private final double[][] linear;
 
@@ -30,9 +32,9 @@ final class Simulation {
     Simulation(Estimates estimates, double[][] levelsDb, int trials) {
         this.estimates = estimates;
         this.computation = estimates.computation;
-        this.levelsDb = levelsDb;
         this.perturbed = Arrays.stream(levelsDb).map(double[]::clone).toArray(double[][]::new);
         this.active = active();
+        this.slots = slots();
         this.errors = new double[estimates.size()][trials];
         this.linear = new double[estimates.size()][trials];
         run(trials);
@@ -73,39 +75,85 @@ final class Simulation {
 
     private void block(double[][] z, double[][] grouped, int start, int count) {
         double[] out = new double[estimates.size()];
+        linearErrors(z, grouped, start, count);
+        shifts(z, count);
         for (int t = 0; t < count; t++) {
-            perturb(z, t);
+            for (Slot slot : slots) {
+                perturbed[slot.reading][slot.band] = slot.levelDb + slot.errorDb[t];
+            }
             computation.compute(perturbed, out);
             for (int p = 0; p < out.length; p++) {
-                double replaced = 0;
-                double sum = 0;
-                for (int f = 0; f < z.length; f++) {
-                    if (active[f]) {
-                        sum += estimates.effect[p][f] * z[f][t];
-                        replaced += (estimates.declaredEffect[p][f] - estimates.effect[p][f]) * z[f][t];
-                    }
-                }
-                errors[p][start + t] = out[p] - estimates.value[p] + grouped[p][t] - replaced;
-                linear[p][start + t] = sum + grouped[p][t];
+                errors[p][start + t] += out[p] - estimates.value[p];
             }
         }
     }
 
-    private void perturb(double[][] z, int t) {
-        for (int f = 0; f < z.length; f++) {
-            if (active[f]) {
-                for (Factor.Entry entry : estimates.factors.get(f).entries()) {
-                    perturbed[entry.reading()][entry.band()] = levelsDb[entry.reading()][entry.band()];
+    /** Sets the linear errors, and what of the nonlinear ones is linear: groups, less what observed scatter replaced. */
+    private void linearErrors(double[][] z, double[][] grouped, int start, int count) {
+        for (int p = 0; p < errors.length; p++) {
+            System.arraycopy(grouped[p], 0, errors[p], start, count);
+            System.arraycopy(grouped[p], 0, linear[p], start, count);
+            for (int f = 0; f < z.length; f++) {
+                if (active[f]) {
+                    double effect = estimates.effect[p][f];
+                    addScaled(linear[p], start, z[f], effect, count);
+                    addScaled(errors[p], start, z[f], effect - estimates.declaredEffect[p][f], count);
                 }
             }
         }
-        for (int f = 0; f < z.length; f++) {
+    }
+
+    private static void addScaled(double[] target, int start, double[] z, double factor, int count) {
+        for (int t = 0; factor != 0 && t < count; t++) {
+            target[start + t] += factor * z[t];
+        }
+    }
+
+    private void shifts(double[][] z, int count) {
+        for (Slot slot : slots) {
+            Arrays.fill(slot.errorDb, 0, count, 0);
+            for (int i = 0; i < slot.factors.length; i++) {
+                addScaled(slot.errorDb, 0, z[slot.factors[i]], slot.sizesDb[i], count);
+            }
+        }
+    }
+
+    /** A number of a reading, the draws that move it, and how far they do in a block of trials. */
+    private static final class Slot {
+        private final int reading;
+        private final int band;
+        private final double levelDb;
+        private final int[] factors;
+        private final double[] sizesDb;
+        private final double[] errorDb = new double[BLOCK];
+
+        Slot(int reading, int band, double levelDb, List<Integer> factors, List<Double> sizesDb) {
+            this.reading = reading;
+            this.band = band;
+            this.levelDb = levelDb;
+            this.factors = factors.stream().mapToInt(i -> i).toArray();
+            this.sizesDb = sizesDb.stream().mapToDouble(d -> d).toArray();
+        }
+    }
+
+    private record Moved(int reading, int band) {}
+
+    private List<Slot> slots() {
+        Map<Moved, List<Integer>> drawn = new LinkedHashMap<>();
+        Map<Moved, List<Double>> sizes = new LinkedHashMap<>();
+        for (int f = 0; f < active.length; f++) {
             if (active[f]) {
                 for (Factor.Entry entry : estimates.factors.get(f).entries()) {
-                    perturbed[entry.reading()][entry.band()] += entry.sizeDb() * z[f][t];
+                    Moved number = new Moved(entry.reading(), entry.band());
+                    drawn.computeIfAbsent(number, n -> new ArrayList<>()).add(f);
+                    sizes.computeIfAbsent(number, n -> new ArrayList<>()).add(entry.sizeDb());
                 }
             }
         }
+        List<Slot> slots = new ArrayList<>();
+        drawn.forEach((n, factors) -> slots.add(new Slot(
+                n.reading(), n.band(), perturbed[n.reading()][n.band()], factors, sizes.getOrDefault(n, List.of()))));
+        return slots;
     }
 
     /** A factor is drawn where at least one point still depends on it. */
