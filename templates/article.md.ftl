@@ -1,6 +1,6 @@
 <#ftl output_format="Markdown">
 <#list products as product>
-| No. | Claim | Our reading | Condition | Measured | Sample | Verdict | Otherwise |
+| No. | Claim | Our rule | Condition | Measured | Ears, insertions | Verdict | Otherwise |
 | --: | --- | --- | --- | --- | --- | --- | --- |
 <#list product.claims as c>
 | ${c.number} | <#if c.verbatim>“${c.words}”<#else>${c.words} (in our words)</#if> (${c.source}, ${c.dated}) | <#if c.rule != "">${c.rule}<#else>none</#if> | ${c.condition} | <#if c.measured.value != "">${c.measured.value}<#if c.measured.interval != ""> (${c.measured.interval})</#if><#else>n/m</#if> | ${c.sample} | **${c.verdict}**<#if c.probability != "">, ${c.probability}</#if> | <#list c.otherwise as o>${o.name}: ${o.verdict}<#sep>, </#list> |

@@ -78,7 +78,7 @@ Probability: that the claim, as we read it, is true.
 - Measured: ${c.measured.text}<#if c.measured.point != "">, ${c.measured.point}</#if><#if c.measured.correction != "">; noise alone adds ${c.measured.correction} to this on average</#if>
 </#if>
 <#if c.sample != "">
-- Sample: ${c.sample}
+- Ears, insertions: ${c.sample}
 </#if>
 <#list c.notes as note>
 - Note: ${note}
@@ -103,7 +103,7 @@ Probability: that the claim, as we read it, is true.
 <#if c.otherwise?has_content>
 The sentence read otherwise:
 
-| Reading | Rule | Measured | Verdict | Probability |
+| Name | Rule | Measured | Verdict | Probability |
 | --- | --- | --- | --- | --- |
 <#list c.otherwise as o>
 | ${o.name} | ${o.rule}<#if o.reason != "">; ${o.reason}</#if><#list o.notes as note>; ${note}</#list> | <#if o.measured.value != "">${o.measured.text}<#else>not measured</#if> | **${o.verdict}** | <#if o.probability != "">${o.probability}<#else>not given</#if> |
@@ -116,7 +116,7 @@ One by one:
 | Conditions | Insertions | Value | U (k = 2) | Probability |
 | --- | --: | --: | --: | --- |
 <#list c.cells as cell>
-| ${cell.conditions} | ${cell.insertions} | ${cell.value} | <#if cell.expandedUncertainty != "">${cell.expandedUncertainty}<#else>not known</#if> | <#if cell.probability != "">${cell.probability}<#else>not given</#if> |
+| ${cell.name} | ${cell.insertions} | ${cell.value} | <#if cell.expandedUncertainty != "">${cell.expandedUncertainty}<#else>not known</#if> | <#if cell.probability != "">${cell.probability}<#else>not given</#if> |
 </#list>
 
 </#if>
