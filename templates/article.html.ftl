@@ -11,9 +11,9 @@
 <p>In brackets the 95 % interval; beside the verdict the probability that the claim, as we read it, is true; n/m: not measured. Every verdict holds if the declared sizes of the uncertainty are right.</p>
 <#list product.claims as c>
 <p>${c.number}. ${c.sentence}<#list c.notes as note> Note: ${note}.</#list><#if c.reply.text != ""> The maker replied (${c.reply.dated}): ${c.reply.text}</#if></p>
-<#if c.figure.path??>
-<figure><img src="${c.figure.path}" alt="${c.figure.alt}"></figure>
-</#if>
+<#list c.figures as f>
+<figure><img src="${f.path}" alt="${f.alt}"></figure>
+</#list>
 </#list>
 <#if product.disclosure != "">
 <p>${product.disclosure}</p>

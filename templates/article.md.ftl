@@ -11,10 +11,10 @@ In brackets the 95 % interval; beside the verdict the probability that the claim
 <#list product.claims as c>
 ${c.number}. ${c.sentence}<#list c.notes as note> Note: ${note}.</#list><#if c.reply.text != ""> The maker replied (${c.reply.dated}): ${c.reply.text}</#if>
 
-<#if c.figure.path??>
-![${c.figure.alt}](${c.figure.path?no_esc})
+<#list c.figures as f>
+![${f.alt}](${f.path?no_esc})
 
-</#if>
+</#list>
 </#list>
 <#if product.disclosure != "">
 ${product.disclosure}

@@ -84,14 +84,14 @@
 <@row "Maker asked" c.asked/>
 <#if c.reply.text != ""><dt>Maker’s reply</dt><dd>${c.reply.text} <span class="soft">(${c.reply.dated})</span></dd></#if>
 </dl>
-<#if c.figure.svg??>
+<#list c.figures as f>
 <figure>
 <div class="scroll">
-${c.figure.svg?no_esc}
+${f.svg?no_esc}
 </div>
-<figcaption>${c.figure.alt}</figcaption>
+<figcaption>${f.alt}</figcaption>
 </figure>
-</#if>
+</#list>
 <#if c.otherwise?has_content>
 <h4>The sentence read otherwise</h4>
 <table class="stack">

@@ -96,10 +96,10 @@ Probability: that the claim, as we read it, is true.
 - Maker’s reply (${c.reply.dated}): ${c.reply.text}
 </#if>
 
-<#if c.figure.path??>
-![${c.figure.alt}](${c.figure.path?no_esc})
+<#list c.figures as f>
+![${f.alt}](${f.path?no_esc})
 
-</#if>
+</#list>
 <#if c.otherwise?has_content>
 The sentence read otherwise:
 

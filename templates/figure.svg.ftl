@@ -2,7 +2,7 @@
 <#-- One figure. Colours and shapes are presentation attributes, so that a page may restyle them by class. -->
 <#assign colours = ["#0072B2", "#D55E00", "#8A4F7D", "#00736B", "#3F3F3F", "#A66F00"]>
 <#assign dashes = ["", "9 4", "2 4", "12 4 2 4", "5 3"]>
-<#assign sans = "system-ui, 'Segoe UI', 'Helvetica Neue', Arial, 'DejaVu Sans', sans-serif">
+<#assign sans = "Helvetica, Arial, DejaVu Sans, sans-serif">
 <#macro mark shape x y colour>
 <#switch shape % 4>
 <#case 0><circle cx="${x}" cy="${y}" r="3.4" fill="${colour}"/><#break>

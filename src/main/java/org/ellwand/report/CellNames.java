@@ -74,6 +74,10 @@ final class CellNames {
     }
 
     private List<String> valuesOf(String name) {
-        return cells.stream().flatMap(cell -> cell.get(name).stream()).distinct().sorted().toList();
+        return cells.stream()
+                .flatMap(cell -> cell.get(name).stream())
+                .distinct()
+                .sorted()
+                .toList();
     }
 }
