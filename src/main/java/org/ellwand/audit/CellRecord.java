@@ -95,9 +95,7 @@ final class CellRecord {
                 rule.weighting().orElse(Weighting.Z));
         for (Repeats.Member member : ready.subject().repeats().get(0).members()) {
             double[] out = new double[ready.bands().size()];
-            member.formula()
-                    .computation(task, preparation.index())
-                    .compute(preparation.index().levelsDb(), out);
+            member.formula().computation(task, preparation.index()).compute(preparation.levelsDb(), out);
             curves.add(Arrays.stream(out).boxed().toList());
         }
         return curves;

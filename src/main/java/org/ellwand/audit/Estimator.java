@@ -39,9 +39,9 @@ final class Estimator {
     private final List<List<Band>> bands;
     private final Map<Integer, Double> criticalSquares = new HashMap<>();
 
-    Estimator(ReadingIndex index, List<Factor> factors, int claimPoints) {
+    Estimator(ReadingIndex index, double[][] levelsDb, List<Factor> factors, int claimPoints) {
         this.index = index;
-        this.levelsDb = index.levelsDb();
+        this.levelsDb = levelsDb;
         this.factors = factors;
         this.claimPoints = claimPoints;
         this.bands = index.readings().stream().map(r -> r.spectrum().bandList()).toList();
@@ -221,9 +221,8 @@ final class Estimator {
             if (IntStream.range(0, replaced.length).noneMatch(p -> replaced[p])) {
                 return;
             }
-            Set<Integer> own = positions(repeats.members().stream()
-                    .flatMap(m -> m.readings().stream())
-                    .collect(Collectors.toSet()));
+            Set<Integer> own = new HashSet<>();
+            repeats.members().forEach(m -> own.addAll(positions(m.readings())));
             int n = x.length;
             double[][] effects = new double[value.length][n];
             for (int p = 0; p < value.length; p++) {

@@ -39,7 +39,7 @@ class ExampleTest {
     private static Stream<DynamicTest> claims(Path folder) {
         try {
             List<Session> sessions = SessionReader.readAll(folder);
-            List<Product> products = new ClaimsReader(folder, Quantities.forms(), Set.of()).readAll();
+            List<Product> products = new ClaimsReader(Quantities.forms(), Set.of()).readAll(folder);
             Audit audit = new Auditor(AuditOptions.standard()).audit(products, sessions, List.of());
             JsonNode expected = JsonMapper.shared().readTree(Files.readString(folder.resolve("expected.json")));
             return StreamSupport.stream(expected.spliterator(), false)
