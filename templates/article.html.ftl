@@ -8,7 +8,7 @@
 </#list>
 </tbody>
 </table>
-<p>In brackets the 95 % interval; beside the verdict the probability that the claim, as we read it, is true; n/m: not measured. Every verdict holds if the declared sizes of the uncertainty are right.</p>
+<p>In brackets the 95 % interval; beside the verdict the probability that the claim, as we read it, is true; n/m: not measured. Of several ears or stimuli the least favourable is shown. Every verdict holds if the declared sizes of the uncertainty are right.</p>
 <#list product.claims as c>
 <p>${c.number}. ${c.sentence}<#list c.notes as note> Note: ${note}.</#list><#if c.reply.text != ""> The maker replied (${c.reply.dated}): ${c.reply.text}</#if></p>
 <#list c.figures as f>

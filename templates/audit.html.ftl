@@ -76,7 +76,7 @@
 <@row "Because" c.because/>
 <@row "Condition" c.condition/>
 <#if c.measured.value != "">
-<dt>Measured</dt><dd>${c.measured.text}<#if c.measured.point != "">, ${c.measured.point}</#if><#if c.measured.correction != ""><br>noise alone adds ${c.measured.correction} to this on average</#if></dd>
+<dt>Measured</dt><dd>${c.measured.text}<#if c.measured.point != "">; ${c.measured.point}</#if><#if c.measured.decides != "">; ${c.measured.decides}</#if><#if c.measured.correction != ""><br>noise alone adds ${c.measured.correction} to this on average</#if></dd>
 </#if>
 <@row "Ears, insertions" c.sample/>
 <#if c.notes?has_content><dt>Notes</dt><dd><@list c.notes/></dd></#if>

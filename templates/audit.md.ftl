@@ -75,7 +75,7 @@ Probability: that the claim, as we read it, is true.
 - Condition: ${c.condition}
 </#if>
 <#if c.measured.value != "">
-- Measured: ${c.measured.text}<#if c.measured.point != "">, ${c.measured.point}</#if><#if c.measured.correction != "">; noise alone adds ${c.measured.correction} to this on average</#if>
+- Measured: ${c.measured.text}<#if c.measured.point != "">; ${c.measured.point}</#if><#if c.measured.decides != "">; ${c.measured.decides}</#if><#if c.measured.correction != "">; noise alone adds ${c.measured.correction} to this on average</#if>
 </#if>
 <#if c.sample != "">
 - Ears, insertions: ${c.sample}
