@@ -55,9 +55,9 @@
 <tr>
 <td data-name="No."><a href="#${c.anchor}">${c.number}</a></td>
 <td><#if c.verbatim>“${c.words}”<#else>${c.words} <span class="soft">(in our words)</span></#if><br><span class="soft">${c.source}, ${c.dated}</span></td>
-<td data-name="Measured"><#if c.measured.value != "">${c.measured.value}<#if c.measured.interval != ""><br><span class="soft">95 % interval ${c.measured.interval}</span></#if><#else>not measured</#if></td>
+<td data-name="Measured"><#if c.measured.value != "">${c.measured.value}<#if c.measured.interval != ""><br><span class="soft">95 % interval<br><span class="n">${c.measured.interval}</span></span></#if><#else>not measured</#if></td>
 <td><@verdict c.verdict/></td>
-<td data-name="Probability"><#if c.probability != "">${c.probability}<#else>not given</#if></td>
+<td class="n" data-name="Probability"><#if c.probability != "">${c.probability}<#else>not given</#if></td>
 </tr>
 </#list>
 </tbody>
@@ -76,29 +76,29 @@
 <@row "Because" c.because/>
 <@row "Condition" c.condition/>
 <#if c.measured.value != "">
-<dt>Measured</dt><dd>${c.measured.text}<#if c.measured.point != "">, ${c.measured.point}</#if><#if c.measured.correction != ""><br>noise alone adds ${c.measured.correction} to this on average</#if></dd>
+<dt>Measured</dt><dd>${c.measured.text}<#if c.measured.point != "">; ${c.measured.point}</#if><#if c.measured.decides != "">; ${c.measured.decides}</#if><#if c.measured.correction != ""><br>noise alone adds ${c.measured.correction} to this on average</#if></dd>
 </#if>
-<@row "Sample" c.sample/>
+<@row "Ears, insertions" c.sample/>
 <#if c.notes?has_content><dt>Notes</dt><dd><@list c.notes/></dd></#if>
 <@row "Impression, not measured" c.impression/>
 <@row "Maker asked" c.asked/>
 <#if c.reply.text != ""><dt>Maker’s reply</dt><dd>${c.reply.text} <span class="soft">(${c.reply.dated})</span></dd></#if>
 </dl>
-<#if c.figure.svg??>
+<#list c.figures as f>
 <figure>
 <div class="scroll">
-${c.figure.svg?no_esc}
+${f.svg?no_esc}
 </div>
-<figcaption>${c.figure.alt}</figcaption>
+<figcaption>${f.alt}</figcaption>
 </figure>
-</#if>
+</#list>
 <#if c.otherwise?has_content>
 <h4>The sentence read otherwise</h4>
 <table class="stack">
-<thead><tr><th scope="col">Reading</th><th scope="col">Rule</th><th scope="col">Measured</th><th scope="col">Verdict</th><th scope="col">Probability</th></tr></thead>
+<thead><tr><th scope="col">Name</th><th scope="col">Rule</th><th scope="col">Measured</th><th scope="col">Verdict</th><th scope="col">Probability</th></tr></thead>
 <tbody>
 <#list c.otherwise as o>
-<tr><td>${o.name}</td><td data-name="Rule">${o.rule}<#if o.reason != ""><br><span class="soft">${o.reason}</span></#if><#list o.notes as note><br><span class="soft">${note}</span></#list></td><td data-name="Measured"><#if o.measured.value != "">${o.measured.value}<#else>not measured</#if></td><td><@verdict o.verdict/></td><td data-name="Probability"><#if o.probability != "">${o.probability}<#else>not given</#if></td></tr>
+<tr><td>${o.name}</td><td data-name="Rule">${o.rule}<#if o.reason != ""><br><span class="soft">${o.reason}</span></#if><#list o.notes as note><br><span class="soft">${note}</span></#list></td><td data-name="Measured"><#if o.measured.value != "">${o.measured.value}<#else>not measured</#if></td><td><@verdict o.verdict/></td><td class="n" data-name="Probability"><#if o.probability != "">${o.probability}<#else>not given</#if></td></tr>
 </#list>
 </tbody>
 </table>
@@ -109,7 +109,7 @@ ${c.figure.svg?no_esc}
 <thead><tr><th scope="col">Conditions</th><th scope="col">Insertions</th><th scope="col">Value</th><th scope="col">U (k = 2)</th><th scope="col">Probability</th></tr></thead>
 <tbody>
 <#list c.cells as cell>
-<tr><td>${cell.conditions}</td><td data-name="Insertions">${cell.insertions}</td><td data-name="Value">${cell.value}</td><td data-name="U (k = 2)"><#if cell.expandedUncertainty != "">${cell.expandedUncertainty}<#else>not known</#if></td><td data-name="Probability"><#if cell.probability != "">${cell.probability}<#else>not given</#if></td></tr>
+<tr><td>${cell.name}</td><td data-name="Insertions">${cell.insertions}</td><td class="n" data-name="Value">${cell.value}</td><td class="n" data-name="U (k = 2)"><#if cell.expandedUncertainty != "">${cell.expandedUncertainty}<#else>not known</#if></td><td class="n" data-name="Probability"><#if cell.probability != "">${cell.probability}<#else>not given</#if></td></tr>
 </#list>
 </tbody>
 </table>

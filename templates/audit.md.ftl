@@ -75,10 +75,10 @@ Probability: that the claim, as we read it, is true.
 - Condition: ${c.condition}
 </#if>
 <#if c.measured.value != "">
-- Measured: ${c.measured.text}<#if c.measured.point != "">, ${c.measured.point}</#if><#if c.measured.correction != "">; noise alone adds ${c.measured.correction} to this on average</#if>
+- Measured: ${c.measured.text}<#if c.measured.point != "">; ${c.measured.point}</#if><#if c.measured.decides != "">; ${c.measured.decides}</#if><#if c.measured.correction != "">; noise alone adds ${c.measured.correction} to this on average</#if>
 </#if>
 <#if c.sample != "">
-- Sample: ${c.sample}
+- Ears, insertions: ${c.sample}
 </#if>
 <#list c.notes as note>
 - Note: ${note}
@@ -96,14 +96,14 @@ Probability: that the claim, as we read it, is true.
 - Maker’s reply (${c.reply.dated}): ${c.reply.text}
 </#if>
 
-<#if c.figure.path??>
-![${c.figure.alt}](${c.figure.path?no_esc})
+<#list c.figures as f>
+![${f.alt}](${f.path?no_esc})
 
-</#if>
+</#list>
 <#if c.otherwise?has_content>
 The sentence read otherwise:
 
-| Reading | Rule | Measured | Verdict | Probability |
+| Name | Rule | Measured | Verdict | Probability |
 | --- | --- | --- | --- | --- |
 <#list c.otherwise as o>
 | ${o.name} | ${o.rule}<#if o.reason != "">; ${o.reason}</#if><#list o.notes as note>; ${note}</#list> | <#if o.measured.value != "">${o.measured.text}<#else>not measured</#if> | **${o.verdict}** | <#if o.probability != "">${o.probability}<#else>not given</#if> |
@@ -116,7 +116,7 @@ One by one:
 | Conditions | Insertions | Value | U (k = 2) | Probability |
 | --- | --: | --: | --: | --- |
 <#list c.cells as cell>
-| ${cell.conditions} | ${cell.insertions} | ${cell.value} | <#if cell.expandedUncertainty != "">${cell.expandedUncertainty}<#else>not known</#if> | <#if cell.probability != "">${cell.probability}<#else>not given</#if> |
+| ${cell.name} | ${cell.insertions} | ${cell.value} | <#if cell.expandedUncertainty != "">${cell.expandedUncertainty}<#else>not known</#if> | <#if cell.probability != "">${cell.probability}<#else>not given</#if> |
 </#list>
 
 </#if>

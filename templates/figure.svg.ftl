@@ -2,7 +2,7 @@
 <#-- One figure. Colours and shapes are presentation attributes, so that a page may restyle them by class. -->
 <#assign colours = ["#0072B2", "#D55E00", "#8A4F7D", "#00736B", "#3F3F3F", "#A66F00"]>
 <#assign dashes = ["", "9 4", "2 4", "12 4 2 4", "5 3"]>
-<#assign sans = "system-ui, 'Segoe UI', 'Helvetica Neue', Arial, 'DejaVu Sans', sans-serif">
+<#assign sans = "Helvetica, Arial, DejaVu Sans, sans-serif">
 <#macro mark shape x y colour>
 <#switch shape % 4>
 <#case 0><circle cx="${x}" cy="${y}" r="3.4" fill="${colour}"/><#break>
@@ -10,6 +10,10 @@
 <#case 2><path d="M0 -4.4 L4.2 3.2 L-4.2 3.2 Z" transform="translate(${x} ${y})" fill="${colour}"/><#break>
 <#default><path d="M0 -4.4 L4.4 0 L0 4.4 L-4.4 0 Z" transform="translate(${x} ${y})" class="e-paper" fill="#ffffff" stroke="${colour}" stroke-width="1.6"/>
 </#switch>
+</#macro>
+<#macro claimedLabel c>
+<rect class="e-claimed e-swatch" x="${figure.plot.left}" y="${c.labelAt?number - 10}" width="18" height="11" fill="#e9e4d6" stroke="#2b2f33" stroke-width="0.8" stroke-dasharray="1.5 2"/>
+<text class="e-ink" x="${figure.plot.left?number + 25}" y="${c.labelAt}" fill="#2b2f33">${c.label}</text>
 </#macro>
 <svg xmlns="http://www.w3.org/2000/svg" width="${figure.width}" height="${figure.height}" viewBox="0 0 ${figure.width} ${figure.height}" role="img" aria-labelledby="${figure.id}-title ${figure.id}-desc" font-family="${sans}" font-size="12.5">
 <title id="${figure.id}-title">${figure.title}</title>
@@ -41,7 +45,7 @@
 </#list>
 </g>
 <#list figure.claimed as c>
-<text class="e-ink e-halo" x="${p.left?number + 8}" y="${c.labelAt}" font-size="11.5" font-style="italic" fill="#2b2f33">${c.label}</text>
+<@claimedLabel c/>
 </#list>
 <#list figure.series as s>
 <#assign colour = colours[s.number % colours?size]>
@@ -56,7 +60,7 @@
 </g>
 <#list figure.claimed as c>
 <g class="e-ink" stroke="#2b2f33" stroke-width="1.1" stroke-dasharray="1.5 3"><#if c.hasFrom><line x1="${c.from}" y1="${p.top}" x2="${c.from}" y2="${p.bottom}"/></#if><#if c.hasTo><line x1="${c.to}" y1="${p.top}" x2="${c.to}" y2="${p.bottom}"/></#if></g>
-<text class="e-ink" x="${p.left}" y="${c.labelAt}" font-size="11.5" font-style="italic" fill="#2b2f33">${c.label}</text>
+<@claimedLabel c/>
 </#list>
 <#list figure.rows as r>
 <#assign colour = colours[r.number % colours?size]>

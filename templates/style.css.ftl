@@ -22,8 +22,8 @@ a{color:var(--link);text-decoration-thickness:1px;text-underline-offset:.18em}
 table{border-collapse:collapse;width:100%;font-size:.93rem;line-height:1.45;font-variant-numeric:lining-nums tabular-nums}
 caption{text-align:left;color:var(--soft);padding:0 0 .4rem}
 th,td{text-align:left;vertical-align:top;padding:.5rem .9rem .5rem 0;border-bottom:1px solid var(--rule);overflow-wrap:anywhere;min-width:4.5rem}
-td:first-child,th:first-child{min-width:1.5rem}
-thead th{font-weight:600;border-bottom:1.5px solid var(--ink)}
+td:first-child,th:first-child{min-width:1.5rem;overflow-wrap:break-word}
+thead th{overflow-wrap:normal;white-space:nowrap;font-weight:600;border-bottom:1.5px solid var(--ink)}
 .n{white-space:nowrap}
 .verdict{display:inline-block;min-width:5.4rem;padding:.05rem .5rem;border:1.5px solid var(--ink);text-align:center;font-size:.9rem;line-height:1.5;white-space:nowrap}
 .verdict.marginal{border-style:dashed}
@@ -49,6 +49,7 @@ nav ul{list-style:none;padding:0;display:flex;flex-wrap:wrap;gap:.2rem 1.4rem;ma
 footer.page{padding-bottom:4rem}
 svg rect.e-paper,svg path.e-paper{fill:var(--paper)}
 svg .e-claimed{fill:var(--claimed)}
+svg .e-swatch{stroke:var(--ink)}
 svg .e-grid{stroke:var(--grid)}
 svg text.e-ink,svg .e-ink text{fill:var(--ink)}
 svg g.e-ink line,svg rect.e-ink{stroke:var(--ink)}

@@ -29,8 +29,8 @@ final class ClaimModel {
         this.plain = audited.plain();
     }
 
-    /** @param figure empty where there is none */
-    Map<String, Object> model(int number, String anchor, Map<String, Object> figure) {
+    /** @param figures as {@link FigureDrawer} gives them */
+    Map<String, Object> model(int number, String anchor, List<Object> figures) {
         return Fields.of("number", number)
                 .and("anchor", anchor)
                 .and("id", claim.id())
@@ -39,7 +39,7 @@ final class ClaimModel {
                 .and(rule())
                 .and(result())
                 .and(correspondence())
-                .and("figure", figure)
+                .and("figures", figures)
                 .and("sentence", Sentence.of(product.product(), audited, sample()))
                 .map();
     }

@@ -26,7 +26,7 @@ final class ConditionText {
                 parts.add(name + " " + named(name, value, sessions));
             }
         });
-        names.differing()
+        names.telling()
                 .forEach((name, values) -> parts.add(name + " "
                         + values.stream()
                                 .map(value -> named(name, value, sessions))

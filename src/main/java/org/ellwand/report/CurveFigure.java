@@ -13,7 +13,7 @@ import org.ellwand.check.Finding;
 /** A quantity against frequency: each cell's mean curve with its interval, its insertions, and the claimed range. */
 final class CurveFigure {
     /** Room for the names of the curves, px. */
-    private static final double NAMES_PX = 150;
+    private static final double NAMES_PX = 190;
 
     private static final double BELOW_PX = 86;
     private static final double LINE_PX = 15;

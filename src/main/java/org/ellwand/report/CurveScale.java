@@ -14,11 +14,11 @@ import org.ellwand.audit.Point;
  */
 final class CurveScale {
     private static final double LEFT = 64;
-    private static final double TOP = 20;
+    private static final double TOP = 36;
     private static final double DECADE_PX = 270;
     private static final double LOWEST_HZ = 100;
     private static final double HIGHEST_HZ = 10000;
-    private static final double LEAST_RANGE_DB = 20;
+    private static final double LEAST_RANGE_DB = 25;
     /** Above this range 25 dB per decade would not fit a page. */
     private static final double TALL_DB = 45;
     /** How far beyond the curve an interval is followed, dB; wider ones are cut at the edge. */

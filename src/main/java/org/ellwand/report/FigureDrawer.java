@@ -1,8 +1,8 @@
 package org.ellwand.report;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import java.util.SortedMap;
 import java.util.TreeMap;
 import org.ellwand.audit.ClaimAudit;
@@ -20,19 +20,21 @@ final class FigureDrawer {
         this.png = png;
     }
 
-    /** Draws a claim's figure; the map is empty where there is nothing to draw. */
-    Map<String, Object> draw(String id, String product, ClaimAudit claim, List<Finding> findings)
-            throws InputException {
-        Optional<Map<String, Object>> model = FigureModel.of(id, product, claim, findings);
-        if (model.isEmpty()) {
-            return Map.of();
+    /** Draws a claim's figures; none where there is nothing to draw. */
+    List<Object> draw(String id, String product, ClaimAudit claim, List<Finding> findings) throws InputException {
+        List<Object> shown = new ArrayList<>();
+        for (Map<String, Object> model : FigureModel.of(id, product, claim, findings)) {
+            shown.add(draw(Clean.map(model)));
         }
-        String path = "figures/" + id + ".svg";
-        Map<String, Object> figure = Clean.map(model.get());
+        return shown;
+    }
+
+    private Map<String, Object> draw(Map<String, Object> figure) throws InputException {
+        String name = "figures/" + figure.get("id");
         String svg = templates.render("figure.svg.ftl", Map.of("figure", figure));
-        drawn.put(path, svg);
-        return Fields.of("path", path)
-                .and("pngPath", png ? "figures/" + id + ".png" : "")
+        drawn.put(name + ".svg", svg);
+        return Fields.of("path", name + ".svg")
+                .and("pngPath", png ? name + ".png" : "")
                 .and("title", figure.getOrDefault("title", ""))
                 .and("alt", figure.getOrDefault("alt", ""))
                 .and("svg", svg)

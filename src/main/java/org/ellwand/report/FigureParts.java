@@ -34,8 +34,13 @@ final class FigureParts {
                 .and("hasTo", limit.hasLower())
                 .and("to", Frame.px(bottom))
                 .and("label", claimed(rule))
-                .and("labelAt", Frame.px(limit.hasUpper() ? top + 14 : bottom - 6))
+                .and("labelAt", above(frame))
                 .map();
+    }
+
+    /** Where the claimed range is named: above the plot, out of the way of the curves. */
+    static String above(Frame frame) {
+        return Frame.px(frame.top() - 11);
     }
 
     static String claimed(Rule rule) {

@@ -19,7 +19,7 @@ final class MarkdownFormat extends CommonMarkupOutputFormat<MarkdownFormat.Marku
     /** What makes a heading, a list, a quotation or a rule at the start of a line. */
     private static final Pattern AT_START = Pattern.compile("^(\\s*)([#+=-])");
 
-    private static final Pattern NUMBERED = Pattern.compile("^(\\s*\\d+)([.)])");
+    private static final Pattern NUMBERED = Pattern.compile("^(\\s*\\d+)([.)])(?=\\s|$)");
 
     private MarkdownFormat() {}
 

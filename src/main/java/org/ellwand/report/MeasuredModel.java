@@ -20,6 +20,7 @@ final class MeasuredModel {
                 .and("expandedUncertainty", expanded(judgement))
                 .and("interval", interval(judgement))
                 .and("point", judgement.point().map(MeasuredModel::point).orElse(""))
+                .and("decides", decides(judgement))
                 .and("correction", correction(judgement))
                 .and("text", text(judgement))
                 .map();
@@ -30,6 +31,7 @@ final class MeasuredModel {
                 .and("expandedUncertainty", "")
                 .and("interval", "")
                 .and("point", "")
+                .and("decides", "")
                 .and("correction", "")
                 .and("text", "")
                 .map();
@@ -62,13 +64,24 @@ final class MeasuredModel {
         return text(judgement.standardUncertainty(), u -> Numbers.withUnit(Numbers.expanded(u), unit));
     }
 
-    private static String interval(Judgement judgement) {
+    static String interval(Judgement judgement) {
         if (judgement.lower().isEmpty() || judgement.upper().isEmpty()) {
             return "";
         }
         Unit unit = judgement.rule().limit().unit();
         String lower = Numbers.value(judgement.lower().getAsDouble(), unit);
         return Numbers.withUnit(lower + " to " + Numbers.value(judgement.upper().getAsDouble(), unit), unit);
+    }
+
+    /** {@code crew-02-right, the least favourable of 2}; empty where one cell is all there is. */
+    static String decides(Judgement judgement) {
+        int cells = judgement.cells().size();
+        return cells < 2
+                ? ""
+                : Deciding.cell(judgement)
+                        .map(cell ->
+                                new CellNames(judgement.cells()).shortName(cell) + ", the least favourable of " + cells)
+                        .orElse("");
     }
 
     /** {@code at 2 kHz}; empty where the point is a whole cell. */

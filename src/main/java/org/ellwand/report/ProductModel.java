@@ -46,8 +46,8 @@ final class ProductModel {
 
     private Object claim(int number, String anchor, ClaimAudit claim, FigureDrawer figures) throws InputException {
         ClaimModel model = new ClaimModel(audit, audited, claim);
-        Map<String, Object> figure = figures.draw(anchor, product.name(), claim, model.findings());
-        return model.model(number, anchor, figure);
+        List<Object> drawn = figures.draw(anchor, product.name(), claim, model.findings());
+        return model.model(number, anchor, drawn);
     }
 
     private Map<String, Object> about() {

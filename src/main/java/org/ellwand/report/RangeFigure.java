@@ -13,7 +13,7 @@ import org.ellwand.audit.Judgement;
 /** Single numbers: per cell a dot with a bar, over the claimed range. */
 final class RangeFigure {
     private static final double LEFT = 190;
-    private static final double TOP = 34;
+    private static final double TOP = 36;
     private static final double WIDTH = 450;
     private static final double ROW_PX = 30;
     private static final double RIGHT_PX = 30;
@@ -82,7 +82,7 @@ final class RangeFigure {
                 .and("hasTo", limit.hasUpper())
                 .and("to", Frame.px(right))
                 .and("label", FigureParts.claimed(judgement.rule()))
-                .and("labelAt", Frame.px(frame.top() - 10))
+                .and("labelAt", FigureParts.above(frame))
                 .map();
     }
 

@@ -12,6 +12,8 @@ import org.ellwand.audit.Reason;
 
 /** A rule and what it came to: the other fair interpretations, the cells, and what the uncertainty is made of. */
 final class RuleModel {
+    private static final double CANCELS = 1e-9;
+
     private RuleModel() {}
 
     /** One of the other fair interpretations. */
@@ -91,8 +93,13 @@ final class RuleModel {
     private static Object contribution(String cause, List<Contribution> instances, Unit unit) {
         return Fields.of("cause", cause)
                 .and("instances", instances.size())
-                .and("effect", Numbers.withUnit(Numbers.significant(effect(instances), 2), unit))
+                .and("effect", effect(effect(instances), unit))
                 .map();
+    }
+
+    /** What is left of a cause that cancels is the rounding of the sums. */
+    private static String effect(double size, Unit unit) {
+        return size < CANCELS ? "cancels" : Numbers.withUnit(Numbers.significant(size, 2), unit);
     }
 
     private static double effect(List<Contribution> instances) {

@@ -1,5 +1,7 @@
 package org.ellwand.report;
 
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.ellwand.audit.ClaimAudit;
 import org.ellwand.audit.Judgement;
 import org.ellwand.claim.Claim;
@@ -26,13 +28,20 @@ final class Sentence {
     }
 
     private static String measured(ClaimAudit audited, Judgement plain, String sample) {
+        return "We read this as " + plain.text() + ". We measured " + value(plain)
+                + (sample.isEmpty() ? "" : " on " + sample.replace(", ", " with ")) + ". " + outcome(audited);
+    }
+
+    /** {@code 22.4 dB at 2 kHz (95 % interval 20.9 to 23.8 dB; left, the least favourable of 2)}. */
+    private static String value(Judgement plain) {
         String point = plain.point().map(MeasuredModel::point).orElse("");
-        String value = MeasuredModel.value(plain) + (point.isEmpty() ? "" : " " + point);
-        Object interval = MeasuredModel.of(plain).get("interval");
-        return "We read this as " + plain.text() + ". We measured " + value
-                + (interval == null || "".equals(interval) ? "" : " (95 % interval " + interval + ")")
-                + (sample.isEmpty() ? "" : " on " + sample.replace(", ", " with ")) + ". "
-                + outcome(audited);
+        String interval = MeasuredModel.interval(plain);
+        String details = Stream.of(interval.isEmpty() ? "" : "95 % interval " + interval, MeasuredModel.decides(plain))
+                .filter(text -> !text.isEmpty())
+                .collect(Collectors.joining("; "));
+        return MeasuredModel.value(plain)
+                + (point.isEmpty() ? "" : " " + point)
+                + (details.isEmpty() ? "" : " (" + details + ")");
     }
 
     private static String outcome(ClaimAudit audited) {

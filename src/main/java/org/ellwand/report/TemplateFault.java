@@ -43,12 +43,23 @@ final class TemplateFault extends TemplateException {
             return "";
         }
         String path = blamed.substring(0, Math.max(blamed.lastIndexOf('.'), 0));
-        TemplateModel owner = environment.getDataModel();
-        for (String name : path.isEmpty() ? List.<String>of() : List.of(path.split("\\."))) {
-            owner = owner == environment.getDataModel() ? environment.getVariable(name) : member(owner, name);
-        }
+        TemplateModel owner = owner(path, environment);
         String where = path.isEmpty() ? "at the top" : "in " + path;
-        return owner instanceof TemplateHashModelEx hash ? where + ": " + String.join(", ", keys(hash)) : "";
+        return owner instanceof TemplateHashModelEx hash && !hash.isEmpty()
+                ? where + ": " + String.join(", ", keys(hash))
+                : "";
+    }
+
+    private static TemplateModel owner(String path, Environment environment) throws TemplateModelException {
+        if (path.isEmpty()) {
+            return environment.getDataModel();
+        }
+        int dot = path.lastIndexOf('.');
+        if (dot >= 0) {
+            return member(owner(path.substring(0, dot), environment), path.substring(dot + 1));
+        }
+        TemplateModel variable = environment.getVariable(path);
+        return variable == null ? TemplateModel.NOTHING : variable;
     }
 
     private static TemplateModel member(TemplateModel owner, String name) throws TemplateModelException {

@@ -82,4 +82,33 @@ class ReportWriterTest {
         assertThat(read.getWidth()).isEqualTo(2 * 670);
         assertThat(read.getRGB(2, 2) & 0xFFFFFF).isEqualTo(0xFFFFFF);
     }
+
+    @Test
+    void tellsAClaimInSentencesThatSpeakOfTheseMeasurements() throws InputException {
+        assertThat(texts().get("article.md"))
+                .contains(
+                        "1. Brackwater Instruments says of Skerry Tide: “Flood takes 18 dB off.” (Product page, 2026-05-04)."
+                                + " We read this as mean attenuation, flood, 125 Hz to 8 kHz, 90 to 100 dB SPL: 15 to 21 dB."
+                                + " We measured 17.9 dB (95 % interval 16.9 to 18.9 dB; left, the least favourable of 2) on 2 ears"
+                                + " with 6 insertions. These measurements support the claim as we read it (pass).")
+                .contains("It was not tested: needs an impulse source and a test fixture.")
+                .contains(
+                        "told us of Skerry Tide, in our words (Letter from the maker, 2026-08): The maker gives 12 dB for flood.");
+    }
+
+    @Test
+    void showsWhatWasStatedAssumedAndWhyAndEveryOtherRule() throws InputException {
+        assertThat(texts().get("audit.md"))
+                .contains("7 claims: 1 pass, 1 marginal, 3 fail, 2 untested.")
+                .contains("- We assumed: bands: 125 Hz to 8 kHz; tolerance: 3 dB")
+                .contains(
+                        "- Measured: 17.9 dB; U = 1.0 dB (k = 2); 95 % interval 16.9 to 18.9 dB; left, the least favourable of 2")
+                .contains("noise alone adds 0.4 dB to this on average")
+                .contains("| strict | attenuation in every band, flood: 16 to 20 dB; the value lies on the limit;")
+                .contains("- Impression, not measured: It felt like less.")
+                .contains("Typical probe tube: sizes of common practice, without a source.")
+                .contains("The size of the uncertainty is not known.")
+                .contains("a promise about how often it is wrong, if the declared sizes of the uncertainty are right")
+                .contains("| insertion | 2 times | 0.50 dB |");
+    }
 }
