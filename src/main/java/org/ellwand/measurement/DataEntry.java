@@ -97,13 +97,13 @@ record DataEntry(
 
     private static List<String> ownKeys(Optional<Layout> layout) {
         if (layout.isEmpty()) {
-            return List.of("file", "layout", "header line", "ignore", "values", "columns", "fundamental");
+            return List.of("file", "layout", "header line", "ignore", "product", "values", "columns", "fundamental");
         }
         return switch (layout.get()) {
-            case ROWS -> List.of("file", "layout", "header line", "ignore", "values");
-            case COLUMNS -> List.of("file", "layout", "header line", "ignore", "values", "columns");
-            case HARMONICS -> List.of("file", "layout", "header line", "ignore", "fundamental");
-            case ATTENUATION -> List.of("file", "layout", "header line", "ignore");
+            case ROWS -> List.of("file", "layout", "header line", "ignore", "product", "values");
+            case COLUMNS -> List.of("file", "layout", "header line", "ignore", "product", "values", "columns");
+            case HARMONICS -> List.of("file", "layout", "header line", "ignore", "product", "fundamental");
+            case ATTENUATION -> List.of("file", "layout", "header line", "ignore", "product");
         };
     }
 

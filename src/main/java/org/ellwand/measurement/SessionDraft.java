@@ -87,7 +87,7 @@ final class SessionDraft {
         keys.need("session", "give the session a name");
         String id = keys.text("session").orElse("");
         Map<String, Stimulus> stimuli = StimulusReader.read(keys);
-        ConditionFiller filler = new ConditionFiller(id, defaults(), stimuli, problems);
+        ConditionFiller filler = new ConditionFiller(id, keys.conditions(conditions), stimuli, problems);
         Optional<Resolution> resolution = keys.choice("resolution", RESOLUTIONS);
         Optional<Unit> levelsIn = keys.choice("levels in", Map.of("dB SPL", Unit.DB_SPL));
         Uncertainty uncertainty =
@@ -120,12 +120,6 @@ final class SessionDraft {
                 curves.harmonics(),
                 figures,
                 List.copyOf(dataFiles));
-    }
-
-    private Map<String, String> defaults() {
-        SortedMap<String, String> defaults = keys.conditions(conditions);
-        keys.text("product").ifPresent(product -> defaults.putIfAbsent(ConditionNames.DEVICE, product));
-        return defaults;
     }
 
     private List<DataEntry> entries() {

@@ -104,8 +104,7 @@ final class Bench {
     }
 
     private static void stimulus(Map<String, Stimulus> stimuli, String id, double levelDb) {
-        stimuli.put(
-                id, new Stimulus(id, "pink noise", List.of(new Amount(levelDb, Unit.DB_SPL, 0)), Optional.empty()));
+        stimuli.put(id, new Stimulus(id, "pink noise", List.of(new Amount(levelDb, Unit.DB_SPL, 0)), Optional.empty()));
     }
 
     /** A product with one claim; {@code rule} is what stands under {@code stated}. */
@@ -119,15 +118,20 @@ final class Bench {
                     edition: box
                     quote: "Invented."
                     stated: {%s}
-                """
-                        .formatted(rule)
+                """.formatted(rule)
                 + (otherwise.length == 0 ? "" : "    otherwise:\n")
-                + String.join("", List.of(otherwise).stream().map(o -> "      - {" + o + "}\n").toList());
+                + String.join(
+                        "",
+                        List.of(otherwise).stream()
+                                .map(o -> "      - {" + o + "}\n")
+                                .toList());
         try {
             Path folder = Files.createTempDirectory("claims");
             Files.createDirectories(folder.resolve("claims"));
             Files.writeString(folder.resolve("claims/skerry.yaml"), yaml);
-            return new ClaimsReader(folder, Quantities.forms(), Set.of()).readAll().get(0);
+            return new ClaimsReader(folder, Quantities.forms(), Set.of())
+                    .readAll()
+                    .get(0);
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         } catch (InputException e) {
@@ -141,8 +145,7 @@ final class Bench {
 
     static Judgement judge(Product product, Session... sessions) {
         try {
-            Audit audit = new Auditor(AuditOptions.standard())
-                    .audit(List.of(product), List.of(sessions), List.of());
+            Audit audit = new Auditor(AuditOptions.standard()).audit(List.of(product), List.of(sessions), List.of());
             return audit.products().get(0).claims().get(0).plain().orElseThrow();
         } catch (InputException e) {
             throw new IllegalArgumentException(e);

@@ -26,7 +26,8 @@ class WorkedExampleTest {
                 .reading("device=open ear, stimulus=n94", 125, 80, 80, 80, 80, 80, 80, 80);
         double[] shift = {-0.6, 0.1, 0.5};
         for (int i = 0; i < 3; i++) {
-            bench.reading("device=Skerry, setting=flood, stimulus=n94, insertion=" + (i + 1), 125, flat(63.9 + shift[i]));
+            bench.reading(
+                    "device=Skerry, setting=flood, stimulus=n94, insertion=" + (i + 1), 125, flat(63.9 + shift[i]));
             bench.reading("device=Skerry, setting=ebb, stimulus=n94, insertion=" + (i + 1), 125, flat(70.9 + shift[i]));
         }
         return bench.session();
