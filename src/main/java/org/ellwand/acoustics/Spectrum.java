@@ -15,6 +15,7 @@ import java.util.TreeMap;
 public final class Spectrum {
     private final Resolution resolution;
     private final NavigableMap<Band, Level> levels;
+    private final List<Band> bandList;
 
     /**
      * One band's number.
@@ -42,6 +43,7 @@ public final class Spectrum {
         });
         this.resolution = resolution;
         this.levels = Collections.unmodifiableNavigableMap(new TreeMap<>(levels));
+        this.bandList = List.copyOf(this.levels.keySet());
     }
 
     /** A spectrum of measured levels at nominal or exact frequencies in Hz. */
@@ -60,7 +62,17 @@ public final class Spectrum {
     }
 
     public List<Band> bandList() {
-        return List.copyOf(levels.keySet());
+        return bandList;
+    }
+
+    /** The place of a band among the bands, lowest first; negative where it is not there. */
+    public int indexOf(Band band) {
+        return Collections.binarySearch(bandList, band);
+    }
+
+    /** All levels in dB, lowest band first; a new array. */
+    public double[] levelsDb() {
+        return levels.values().stream().mapToDouble(Level::levelDb).toArray();
     }
 
     public Optional<Level> at(Band band) {

@@ -36,17 +36,21 @@ public final class Auditor {
         Problems problems = new Problems();
         List<ProductAudit> audits = new ArrayList<>();
         for (Product product : products) {
-            List<ClaimAudit> claims = new ArrayList<>();
-            for (Claim claim : product.claims()) {
-                judge(product, claim, sessions, problems).ifPresent(claims::add);
-            }
-            audits.add(new ProductAudit(product, claims));
+            List<Outcome> outcomes = product.claims().parallelStream()
+                    .map(claim -> judge(product, claim, sessions))
+                    .toList();
+            outcomes.forEach(o -> problems.addAll(o.problems()));
+            audits.add(new ProductAudit(
+                    product, outcomes.stream().flatMap(o -> o.claim().stream()).toList()));
         }
         problems.throwIfAny();
         return new Audit(inputs, audits, sessions, List.of());
     }
 
-    private Optional<ClaimAudit> judge(Product product, Claim claim, List<Session> sessions, Problems problems) {
+    /** A judged claim, or why it cannot be judged. Claims share nothing but what is immutable, so their order is free. */
+    private record Outcome(Optional<ClaimAudit> claim, List<Problem> problems) {}
+
+    private Outcome judge(Product product, Claim claim, List<Session> sessions) {
         try {
             Optional<Judgement> plain = Optional.empty();
             if (claim.rule().isPresent()) {
@@ -56,12 +60,13 @@ public final class Auditor {
             for (Rule rule : claim.otherwise()) {
                 otherwise.add(judge(product, rule, sessions));
             }
-            return Optional.of(new ClaimAudit(claim, plain, otherwise, agreement(plain, otherwise)));
+            ClaimAudit audit = new ClaimAudit(claim, plain, otherwise, agreement(plain, otherwise));
+            return new Outcome(Optional.of(audit), List.of());
         } catch (InputException e) {
-            for (Problem problem : e.problems()) {
-                problems.add(problem.place(), "claim '" + claim.id() + "': " + problem.text());
-            }
-            return Optional.empty();
+            List<Problem> problems = e.problems().stream()
+                    .map(p -> new Problem(p.place(), "claim '" + claim.id() + "': " + p.text()))
+                    .toList();
+            return new Outcome(Optional.empty(), problems);
         }
     }
 

@@ -54,11 +54,18 @@ final class CellRecord {
     }
 
     private Points.One deciding(List<Points.One> points) {
-        return points.stream()
-                .min(Comparator.<Points.One>comparingDouble(
-                                p -> Ends.of(p, rule.limit()).holds())
-                        .thenComparingDouble(p -> Ends.of(p, rule.limit()).margin()))
-                .orElseThrow();
+        Points.One least = points.get(0);
+        double probability = 2;
+        for (Points.One point : points) {
+            double holds = Ends.of(point, rule.limit()).holds();
+            boolean nearer =
+                    holds == probability && Ends.margin(point, rule.limit()) < Ends.margin(least, rule.limit());
+            if (holds < probability || nearer) {
+                least = point;
+                probability = holds;
+            }
+        }
+        return least;
     }
 
     private List<Point> bands(List<Points.One> points) {
@@ -88,9 +95,7 @@ final class CellRecord {
                 rule.weighting().orElse(Weighting.Z));
         for (Repeats.Member member : ready.subject().repeats().get(0).members()) {
             double[] out = new double[ready.bands().size()];
-            member.formula()
-                    .computation(task, preparation.index())
-                    .compute(preparation.index().levelsDb(), out);
+            member.formula().computation(task, preparation.index()).compute(preparation.levelsDb(), out);
             curves.add(Arrays.stream(out).boxed().toList());
         }
         return curves;

@@ -1,6 +1,7 @@
 package org.ellwand.audit;
 
 import org.ellwand.amount.Interval;
+import org.ellwand.statistics.NormalErrors;
 
 /**
  * The two ends of a limit as seen from one point: probabilities that the true number lies on the right side.
@@ -8,9 +9,8 @@ import org.ellwand.amount.Interval;
  * @param atLower probability of lying at or above the lower end; 1 where there is none
  * @param atUpper probability of lying at or below the upper end; 1 where there is none
  * @param holds probability of both (JCGM 106:2012: conformance probability)
- * @param margin distance to the nearest end in units of the standard uncertainty, negative outside
  */
-record Ends(double atLower, double atUpper, double holds, double margin) {
+record Ends(double atLower, double atUpper, double holds) {
     private static final double TINY = 1e-12;
 
     static Ends of(Points.One point, Interval limit) {
@@ -22,13 +22,17 @@ record Ends(double atLower, double atUpper, double holds, double margin) {
             lower = !inside && point.value() <= limit.lower() ? 0 : lower;
             upper = !inside && point.value() >= limit.upper() ? 0 : upper;
         }
-        double u = Math.max(point.errors().standardUncertainty(), TINY);
-        double nearest = Math.min(point.value() - limit.lower(), limit.upper() - point.value());
-        return new Ends(lower, upper, Math.max(0, lower + upper - 1), nearest / u);
+        return new Ends(lower, upper, Math.max(0, lower + upper - 1));
     }
 
     private static boolean isExact(Points.One point) {
-        return point.errors().standardUncertainty() == 0;
+        return point.errors() instanceof NormalErrors normal && normal.standardDeviation() == 0;
+    }
+
+    /** Distance to the nearest end in units of the standard uncertainty, negative outside. */
+    static double margin(Points.One point, Interval limit) {
+        double u = Math.max(point.errors().standardUncertainty(), TINY);
+        return Math.min(point.value() - limit.lower(), limit.upper() - point.value()) / u;
     }
 
     /** Probability of lying on the right side of the worse end. */

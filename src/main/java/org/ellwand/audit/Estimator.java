@@ -2,9 +2,11 @@ package org.ellwand.audit;
 
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
@@ -35,10 +37,11 @@ final class Estimator {
     private final List<Factor> factors;
     private final int claimPoints;
     private final List<List<Band>> bands;
+    private final Map<Integer, Double> criticalSquares = new HashMap<>();
 
-    Estimator(ReadingIndex index, List<Factor> factors, int claimPoints) {
+    Estimator(ReadingIndex index, double[][] levelsDb, List<Factor> factors, int claimPoints) {
         this.index = index;
-        this.levelsDb = index.levelsDb();
+        this.levelsDb = levelsDb;
         this.factors = factors;
         this.claimPoints = claimPoints;
         this.bands = index.readings().stream().map(r -> r.spectrum().bandList()).toList();
@@ -114,10 +117,11 @@ final class Estimator {
             boolean declared = subject.cells().stream()
                     .filter(c -> repeats.members().stream().anyMatch(m -> owns(m, c)))
                     .allMatch(c -> Surroundings.declares(c.session(), SharedBy.INSERTION));
+            List<List<Factor>> scattering = scattering(repeats);
             boolean[] replaced = new boolean[value.length];
             int larger = 0;
             for (int p = 0; p < value.length; p++) {
-                boolean exceeds = declared && exceeds(repeats, x, p);
+                boolean exceeds = declared && exceeds(repeats, scattering, x, p);
                 replaced[p] = !declared || exceeds;
                 larger += exceeds ? 1 : 0;
             }
@@ -155,15 +159,26 @@ final class Estimator {
             return x;
         }
 
-        private boolean exceeds(Repeats repeats, double[][] x, int p) {
+        private boolean exceeds(Repeats repeats, List<List<Factor>> scattering, double[][] x, int p) {
             int n = repeats.count();
             double[] variance = new double[n];
             for (int i = 0; i < n; i++) {
-                variance[i] = declaredVariance(repeats, i, p);
+                variance[i] = declaredVariance(repeats, scattering, i, p);
             }
             double statistic = weightedSquares(x, variance, p);
-            ChiSquaredDistribution chi = ChiSquaredDistribution.of(n - 1);
-            return statistic > chi.inverseSurvivalProbability(TEST_LEVEL / claimPoints);
+            return statistic > criticalSquare(n - 1);
+        }
+
+        /** The insertion and reading causes of each repeat, as far as they move its own readings. */
+        private List<List<Factor>> scattering(Repeats repeats) {
+            return repeats.members().stream()
+                    .map(m -> positions(m.readings()))
+                    .map(own -> mine.stream()
+                            .filter(this::scatters)
+                            .map(f -> f.only(own))
+                            .filter(f -> !f.entries().isEmpty())
+                            .toList())
+                    .toList();
         }
 
         private double weightedSquares(double[][] x, double[] variance, int p) {
@@ -187,20 +202,12 @@ final class Estimator {
         }
 
         /** What insertion and reading causes let one repeat's number scatter. */
-        private double declaredVariance(Repeats repeats, int member, int p) {
-            Set<Integer> own = positions(repeats.members().get(member).readings());
+        private double declaredVariance(Repeats repeats, List<List<Factor>> scattering, int member, int p) {
             double scale = repeats.count() / repeats.weight();
             double variance = 0;
-            for (Factor factor : mine) {
-                if (scatters(factor)) {
-                    double sum = 0;
-                    for (Factor.Entry entry : factor.entries()) {
-                        if (own.contains(entry.reading())) {
-                            sum += entry.sizeDb() * sensitivity.at(entry.reading(), entry.band(), p);
-                        }
-                    }
-                    variance += sum * sum * scale * scale;
-                }
+            for (Factor factor : scattering.get(member)) {
+                double effect = sensitivity.effect(factor, p);
+                variance += effect * effect * scale * scale;
             }
             return variance;
         }
@@ -214,9 +221,8 @@ final class Estimator {
             if (IntStream.range(0, replaced.length).noneMatch(p -> replaced[p])) {
                 return;
             }
-            Set<Integer> own = positions(repeats.members().stream()
-                    .flatMap(m -> m.readings().stream())
-                    .collect(Collectors.toSet()));
+            Set<Integer> own = new HashSet<>();
+            repeats.members().forEach(m -> own.addAll(positions(m.readings())));
             int n = x.length;
             double[][] effects = new double[value.length][n];
             for (int p = 0; p < value.length; p++) {
@@ -306,45 +312,58 @@ final class Estimator {
                     .distinct()
                     .toList();
             double[][] effects = new double[value.length][m * (1 + others.size())];
-            for (int p = 0; p < value.length; p++) {
-                for (int t = 0; t < m; t++) {
-                    effects[p][t] = takeEffect(takes, takes, t, p) / Math.sqrt((double) m * (m - 1));
-                    for (int o = 0; o < others.size(); o++) {
-                        boolean alreadyIn = covered.get(p).contains(others.get(o));
-                        effects[p][m * (1 + o) + t] =
-                                alreadyIn ? 0 : takeEffect(takes, List.of(others.get(o)), t, p) / Math.sqrt(m - 1.0);
-                    }
+            List<Map<Band, Double>> deviations = deviations(takes);
+            for (int t = 0; t < m; t++) {
+                for (int r : takes) {
+                    addEffect(effects, t, deviations.get(t), r, 1 / Math.sqrt((double) m * (m - 1)));
+                }
+                for (int o = 0; o < others.size(); o++) {
+                    addEffect(effects, m * (1 + o) + t, deviations.get(t), others.get(o), 1 / Math.sqrt(m - 1.0));
                 }
             }
             groups.add(new Group("open ear|" + open.takes().get(0).conditions(), m - 1, effects));
         }
 
-        /** How far a point moves where all of the given readings together take the deviation of one take. */
-        private double takeEffect(List<Integer> takes, List<Integer> moved, int take, int p) {
-            List<Band> bands = bandsOf(takes.get(take));
-            double sum = 0;
-            for (int b = 0; b < bands.size(); b++) {
-                Band band = bands.get(b);
-                double deviation = levelsDb[takes.get(take)][b] - mean(takes, band);
-                for (int r : moved) {
-                    int at = bandsOf(r).indexOf(band);
-                    sum += at < 0 ? 0 : sensitivity.at(r, at, p) * deviation;
+        /** How far every take lies from the mean of all, by band. */
+        private List<Map<Band, Double>> deviations(List<Integer> takes) {
+            Map<Band, Double> sums = new HashMap<>();
+            Map<Band, Integer> counts = new HashMap<>();
+            for (int t : takes) {
+                for (int b = 0; b < bands.get(t).size(); b++) {
+                    sums.merge(bands.get(t).get(b), levelsDb[t][b], Double::sum);
+                    counts.merge(bands.get(t).get(b), 1, Integer::sum);
                 }
             }
-            return sum;
+            List<Map<Band, Double>> deviations = new ArrayList<>();
+            for (int t : takes) {
+                Map<Band, Double> of = new HashMap<>();
+                for (int b = 0; b < bands.get(t).size(); b++) {
+                    Band band = bands.get(t).get(b);
+                    of.put(band, levelsDb[t][b] - sums.getOrDefault(band, 0.0) / counts.getOrDefault(band, 1));
+                }
+                deviations.add(of);
+            }
+            return deviations;
         }
 
-        private double mean(List<Integer> takes, Band band) {
-            return takes.stream()
-                    .filter(t -> bandsOf(t).contains(band))
-                    .mapToDouble(t -> levelsDb[t][bandsOf(t).indexOf(band)])
-                    .average()
-                    .orElse(0);
+        /** What one take's deviation does to every point, were it the error of a reading; less where it is in already. */
+        private void addEffect(double[][] effects, int column, Map<Band, Double> deviation, int reading, double scale) {
+            for (int b = 0; b < bands.get(reading).size(); b++) {
+                double error = scale * deviation.getOrDefault(bands.get(reading).get(b), 0.0);
+                for (int p = 0; p < value.length; p++) {
+                    if (!covered.get(p).contains(reading)) {
+                        effects[p][column] += error * sensitivity.at(reading, b, p);
+                    }
+                }
+            }
         }
+    }
 
-        private List<Band> bandsOf(int reading) {
-            return bands.get(reading);
-        }
+    /** Below it a sum of squares is no surprise: 1 % shared out over the claim's points. */
+    private double criticalSquare(int degreesOfFreedom) {
+        return criticalSquares.computeIfAbsent(
+                degreesOfFreedom,
+                nu -> ChiSquaredDistribution.of(nu).inverseSurvivalProbability(TEST_LEVEL / claimPoints));
     }
 
     private record OpenTakes(Session session, List<Reading> takes) {}

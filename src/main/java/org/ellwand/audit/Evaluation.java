@@ -21,8 +21,9 @@ record Evaluation(Outcome outcome, List<Estimates> subjects, Points points, List
         List<Ready> ready = preparation.ready();
         int claimPoints =
                 ready.stream().mapToInt(r -> outcome.size(r.bands().size())).sum();
-        double[][] levelsDb = preparation.index().levelsDb();
-        Estimator estimator = new Estimator(preparation.index(), preparation.factors(), Math.max(1, claimPoints));
+        double[][] levelsDb = preparation.levelsDb();
+        Estimator estimator =
+                new Estimator(preparation.index(), levelsDb, preparation.factors(), Math.max(1, claimPoints));
         PointMaker maker = new PointMaker(levelsDb, trials, !rule.ratio());
         List<Estimates> subjects = new ArrayList<>();
         List<Points.One> points = new ArrayList<>();

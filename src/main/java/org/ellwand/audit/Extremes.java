@@ -6,7 +6,7 @@ import org.ellwand.claim.Statistic;
 /** The statistic of a curve that is read off its ordered bands, and what noise adds to it on average. */
 final class Extremes {
     private static final int BLOCK = 1000;
-    private static final int MOST_TRIALS = 20_000;
+    private static final int MOST_TRIALS = 5_000;
 
     private Extremes() {}
 

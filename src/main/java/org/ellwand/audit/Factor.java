@@ -1,6 +1,7 @@
 package org.ellwand.audit;
 
 import java.util.List;
+import java.util.Set;
 import org.ellwand.measurement.SharedBy;
 
 /**
@@ -21,4 +22,14 @@ record Factor(String key, String cause, String instance, SharedBy sharedBy, List
      * @param sizeDb standard uncertainty, in dB
      */
     record Entry(int reading, int band, double sizeDb) {}
+
+    /** This draw as far as it moves some of the readings. */
+    Factor only(Set<Integer> readings) {
+        return new Factor(
+                key,
+                cause,
+                instance,
+                sharedBy,
+                entries.stream().filter(e -> readings.contains(e.reading())).toList());
+    }
 }

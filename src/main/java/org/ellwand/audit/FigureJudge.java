@@ -109,7 +109,7 @@ final class FigureJudge {
 
     private static Judgement unstated(Rule rule, List<FigureCell> cells, List<Points.One> points) {
         Points.One worst = points.stream()
-                .min(Comparator.comparingDouble(p -> Ends.of(p, rule.limit()).margin()))
+                .min(Comparator.comparingDouble(p -> Ends.margin(p, rule.limit())))
                 .orElseThrow();
         boolean inside = rule.limit().contains(worst.value());
         boolean below = worst.value() < rule.limit().lower() || !rule.limit().hasUpper();

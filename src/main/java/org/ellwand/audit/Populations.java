@@ -1,7 +1,9 @@
 package org.ellwand.audit;
 
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.HashSet;
+import java.util.IdentityHashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -9,7 +11,6 @@ import java.util.Set;
 import java.util.TreeMap;
 import java.util.function.Function;
 import java.util.stream.Collectors;
-import java.util.stream.Stream;
 import org.ellwand.claim.Population;
 import org.ellwand.claim.Rule;
 import org.ellwand.input.InputException;
@@ -128,11 +129,12 @@ final class Populations {
     }
 
     private static Set<Reading> readings(List<Subject> subjects) {
-        return subjects.stream()
-                .flatMap(s -> s.cells().stream())
-                .flatMap(c ->
-                        Stream.concat(c.insertions().stream().flatMap(i -> i.takes().stream()), c.openEar().stream()))
-                .collect(Collectors.toSet());
+        Set<Reading> readings = Collections.newSetFromMap(new IdentityHashMap<>());
+        subjects.stream().flatMap(s -> s.cells().stream()).forEach(cell -> {
+            cell.insertions().forEach(i -> readings.addAll(i.takes()));
+            readings.addAll(cell.openEar());
+        });
+        return readings;
     }
 
     private static Conditions common(List<Subject> members) {

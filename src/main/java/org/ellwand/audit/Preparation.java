@@ -32,6 +32,8 @@ final class Preparation {
     private final Surroundings surroundings = new Surroundings();
     private final List<Ready> ready = new ArrayList<>();
     private final Set<String> dropped;
+    private List<Factor> factors = List.of();
+    private double[][] levelsDb = new double[0][];
 
     Preparation(Rule rule, SpectralQuantity quantity, Subjects.Built built) throws InputException {
         this.rule = rule;
@@ -56,6 +58,21 @@ final class Preparation {
 
     /** The independent draws of all declared causes; those shared by ear or unit only in statements about them. */
     List<Factor> factors() {
+        if (factors.isEmpty()) {
+            factors = drawn();
+        }
+        return factors;
+    }
+
+    /** The unperturbed levels of all readings; not to be changed. */
+    double[][] levelsDb() {
+        if (levelsDb.length != index.size()) {
+            levelsDb = index.levelsDb();
+        }
+        return levelsDb;
+    }
+
+    private List<Factor> drawn() {
         Set<SharedBy> included = new TreeSet<>(Set.of(SharedBy.SESSION, SharedBy.INSERTION, SharedBy.READING));
         if (rule.ears().filter(Population.Mean.class::isInstance).isPresent()) {
             included.add(SharedBy.EAR);

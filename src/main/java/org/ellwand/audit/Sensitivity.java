@@ -9,6 +9,7 @@ import org.ellwand.quantity.Computation;
  */
 final class Sensitivity {
     private static final double STEP_DB = 1e-3;
+    private static final double CANCELLED = 1e-8;
 
     private final double[][][] byReading;
     private final int points;
@@ -57,9 +58,13 @@ final class Sensitivity {
     /** What one standard deviation of a factor adds to a point. */
     double effect(Factor factor, int point) {
         double sum = 0;
+        double largest = 0;
         for (Factor.Entry entry : factor.entries()) {
-            sum += entry.sizeDb() * at(entry.reading(), entry.band(), point);
+            double one = entry.sizeDb() * at(entry.reading(), entry.band(), point);
+            sum += one;
+            largest = Math.max(largest, Math.abs(one));
         }
-        return sum;
+        // What cancels leaves rounding behind; it is nothing.
+        return Math.abs(sum) < CANCELLED * largest ? 0 : sum;
     }
 }

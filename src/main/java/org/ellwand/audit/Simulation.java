@@ -2,103 +2,168 @@ package org.ellwand.audit;
 
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import org.ellwand.quantity.Computation;
 import org.ellwand.statistics.NormalStream;
 import org.ellwand.statistics.Seeds;
 
 /**
  * The plain Monte Carlo of JCGM 101:2008: in every trial the readings are perturbed by the draws of all factors and the
- * judged numbers computed anew. Needed where a number is not linear in the readings.
- *
- * <p>Sums of energies are inflated by independent noise: a draw is on average above the value by as much as the value is
- * above the truth, so the draws are moved by −2 · (mean of the draws − value).
+ * judged numbers computed anew. Needed where a number is not linear in the readings. Beside every error stands what it
+ * would be were the number linear; that one's distribution is known.
  */
 final class Simulation {
-    private static final int BLOCK = 1000;
+    private static final int BLOCK = 500;
 
     private final Estimates estimates;
     private final Computation computation;
-    private final double[][] levelsDb;
-    private final double[][] full;
-    private final int trials;
+    private final double[][] perturbed;
+    private final boolean[] active;
+    private final List<Slot> slots;
+    private final double[][] errors;
+    private final double[][] linear;
 
     /**
      * @param levelsDb unperturbed levels of all readings
+     * @param trials how many draws
      */
     Simulation(Estimates estimates, double[][] levelsDb, int trials) {
         this.estimates = estimates;
         this.computation = estimates.computation;
-        this.levelsDb = levelsDb;
-        this.full = estimates.declaredEffect;
-        this.trials = trials;
+        this.perturbed = Arrays.stream(levelsDb).map(double[]::clone).toArray(double[][]::new);
+        this.active = active();
+        this.slots = slots();
+        this.errors = new double[estimates.size()][trials];
+        this.linear = new double[estimates.size()][trials];
+        run(trials);
     }
 
-    /** Errors of every point, trial by trial, as drawn. */
+    /** Errors by point and trial, as drawn. */
     double[][] errors() {
-        double[][] errors = new double[estimates.size()][trials];
+        return errors;
+    }
+
+    /** Errors by point and trial, were the numbers linear in the readings. */
+    double[][] linear() {
+        return linear;
+    }
+
+    private void run(int trials) {
         List<NormalStream> streams = new ArrayList<>();
         estimates.factors.forEach(f -> streams.add(new NormalStream(Seeds.of(f.key()))));
         List<Draws.GroupStream> groups = estimates.groups.stream()
                 .map(g -> new Draws.GroupStream(g, BLOCK))
                 .toList();
         double[][] z = new double[streams.size()][BLOCK];
-        double[][] groupErrors = new double[estimates.size()][BLOCK];
+        double[][] grouped = new double[estimates.size()][BLOCK];
         for (int start = 0; start < trials; start += BLOCK) {
             int count = Math.min(BLOCK, trials - start);
             for (int f = 0; f < z.length; f++) {
-                streams.get(f).fill(z[f], count);
+                if (active[f]) {
+                    streams.get(f).fill(z[f], count);
+                }
             }
-            for (double[] point : groupErrors) {
+            for (double[] point : grouped) {
                 Arrays.fill(point, 0);
             }
-            groups.forEach(g -> g.addTo(groupErrors, count));
-            block(z, groupErrors, errors, start, count);
+            groups.forEach(g -> g.addTo(grouped, count));
+            block(z, grouped, start, count);
         }
-        return errors;
     }
 
-    private void block(double[][] z, double[][] groupErrors, double[][] errors, int start, int count) {
-        double[][] perturbed = new double[levelsDb.length][];
+    private void block(double[][] z, double[][] grouped, int start, int count) {
         double[] out = new double[estimates.size()];
-        boolean[] active = active();
+        linearErrors(z, grouped, start, count);
+        shifts(z, count);
         for (int t = 0; t < count; t++) {
-            for (int r = 0; r < levelsDb.length; r++) {
-                perturbed[r] = levelsDb[r].clone();
-            }
-            for (int f = 0; f < z.length; f++) {
-                if (active[f]) {
-                    for (Factor.Entry entry : estimates.factors.get(f).entries()) {
-                        perturbed[entry.reading()][entry.band()] += entry.sizeDb() * z[f][t];
-                    }
-                }
+            for (Slot slot : slots) {
+                perturbed[slot.reading][slot.band] = slot.levelDb + slot.errorDb[t];
             }
             computation.compute(perturbed, out);
             for (int p = 0; p < out.length; p++) {
-                errors[p][start + t] = out[p] - estimates.value[p] + groupErrors[p][t] - replaced(z, active, p, t);
+                errors[p][start + t] += out[p] - estimates.value[p];
             }
         }
+    }
+
+    /** Sets the linear errors, and what of the nonlinear ones is linear: groups, less what observed scatter replaced. */
+    private void linearErrors(double[][] z, double[][] grouped, int start, int count) {
+        for (int p = 0; p < errors.length; p++) {
+            System.arraycopy(grouped[p], 0, errors[p], start, count);
+            System.arraycopy(grouped[p], 0, linear[p], start, count);
+            for (int f = 0; f < z.length; f++) {
+                if (active[f]) {
+                    double effect = estimates.effect[p][f];
+                    addScaled(linear[p], start, z[f], effect, count);
+                    addScaled(errors[p], start, z[f], effect - estimates.declaredEffect[p][f], count);
+                }
+            }
+        }
+    }
+
+    private static void addScaled(double[] target, int start, double[] z, double factor, int count) {
+        for (int t = 0; factor != 0 && t < count; t++) {
+            target[start + t] += factor * z[t];
+        }
+    }
+
+    private void shifts(double[][] z, int count) {
+        for (Slot slot : slots) {
+            Arrays.fill(slot.errorDb, 0, count, 0);
+            for (int i = 0; i < slot.factors.length; i++) {
+                addScaled(slot.errorDb, 0, z[slot.factors[i]], slot.sizesDb[i], count);
+            }
+        }
+    }
+
+    /** A number of a reading, the draws that move it, and how far they do in a block of trials. */
+    private static final class Slot {
+        private final int reading;
+        private final int band;
+        private final double levelDb;
+        private final int[] factors;
+        private final double[] sizesDb;
+        private final double[] errorDb = new double[BLOCK];
+
+        Slot(int reading, int band, double levelDb, List<Integer> factors, List<Double> sizesDb) {
+            this.reading = reading;
+            this.band = band;
+            this.levelDb = levelDb;
+            this.factors = factors.stream().mapToInt(i -> i).toArray();
+            this.sizesDb = sizesDb.stream().mapToDouble(d -> d).toArray();
+        }
+    }
+
+    private record Moved(int reading, int band) {}
+
+    private List<Slot> slots() {
+        Map<Moved, List<Integer>> drawn = new LinkedHashMap<>();
+        Map<Moved, List<Double>> sizes = new LinkedHashMap<>();
+        for (int f = 0; f < active.length; f++) {
+            if (active[f]) {
+                for (Factor.Entry entry : estimates.factors.get(f).entries()) {
+                    Moved number = new Moved(entry.reading(), entry.band());
+                    drawn.computeIfAbsent(number, n -> new ArrayList<>()).add(f);
+                    sizes.computeIfAbsent(number, n -> new ArrayList<>()).add(entry.sizeDb());
+                }
+            }
+        }
+        List<Slot> slots = new ArrayList<>();
+        drawn.forEach((n, factors) -> slots.add(new Slot(
+                n.reading(), n.band(), perturbed[n.reading()][n.band()], factors, sizes.getOrDefault(n, List.of()))));
+        return slots;
     }
 
     /** A factor is drawn where at least one point still depends on it. */
     private boolean[] active() {
-        boolean[] active = new boolean[estimates.factors.size()];
-        for (int f = 0; f < active.length; f++) {
+        boolean[] drawn = new boolean[estimates.factors.size()];
+        for (int f = 0; f < drawn.length; f++) {
             for (int p = 0; p < estimates.size(); p++) {
-                active[f] |= estimates.effect[p][f] != 0;
+                drawn[f] |= estimates.effect[p][f] != 0;
             }
         }
-        return active;
-    }
-
-    /** What drawn factors gave a point at which observed scatter stands in their place. */
-    private double replaced(double[][] z, boolean[] active, int p, int t) {
-        double sum = 0;
-        for (int f = 0; f < z.length && estimates.observed[p]; f++) {
-            if (active[f]) {
-                sum += (full[p][f] - estimates.effect[p][f]) * z[f][t];
-            }
-        }
-        return sum;
+        return drawn;
     }
 }

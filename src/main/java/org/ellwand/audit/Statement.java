@@ -33,18 +33,27 @@ final class Statement {
         }
     }
 
-    /** Least probable first; among equals the one nearest its limit. */
+    /** Least probable first. */
     private List<Seen> sorted(List<Points.One> points) {
         return points.stream()
                 .map(p -> new Seen(p, Ends.of(p, limit)))
-                .sorted(Comparator.comparingDouble(Seen::holds)
-                        .thenComparingDouble(s -> s.ends().margin()))
+                .sorted(Comparator.comparingDouble(Seen::holds))
                 .toList();
+    }
+
+    /** Of those that are as probable as one of them, the one nearest its limit in units of u. */
+    private Seen nearest(List<Seen> seen, Seen one) {
+        List<Seen> equals = seen.stream().filter(s -> s.holds() == one.holds()).toList();
+        return equals.size() == 1
+                ? one
+                : equals.stream()
+                        .min(Comparator.comparingDouble(s -> Math.abs(Ends.margin(s.point(), limit))))
+                        .orElse(one);
     }
 
     Decision every(List<Points.One> points) {
         List<Seen> seen = sorted(points);
-        Seen least = seen.get(0);
+        Seen least = nearest(seen, seen.get(0));
         Verdict verdict = Verdict.MARGINAL;
         if (atLeastConfident(least.holds())) {
             verdict = Verdict.PASS;
@@ -61,7 +70,7 @@ final class Statement {
     /** For a one-sided limit. */
     Decision some(List<Points.One> points, double shareOfError) {
         List<Seen> seen = sorted(points);
-        Seen most = mostProbable(seen);
+        Seen most = nearest(seen, seen.get(seen.size() - 1));
         Verdict verdict = Verdict.MARGINAL;
         if (most.holds() <= error * shareOfError) {
             verdict = Verdict.FAIL;
@@ -69,14 +78,6 @@ final class Statement {
             verdict = Verdict.PASS;
         }
         return new Decision(verdict, most.holds(), most.point());
-    }
-
-    private static Seen mostProbable(List<Seen> sorted) {
-        double most = sorted.get(sorted.size() - 1).holds();
-        return sorted.stream()
-                .filter(s -> s.holds() == most)
-                .min(Comparator.comparingDouble(s -> Math.abs(s.ends().margin())))
-                .orElseThrow();
     }
 
     /** For a one-sided limit: at least {@code needed} of the points must hold. */

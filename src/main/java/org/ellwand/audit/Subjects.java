@@ -1,7 +1,8 @@
 package org.ellwand.audit;
 
 import java.util.ArrayList;
-import java.util.HashSet;
+import java.util.Collections;
+import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
@@ -155,8 +156,7 @@ final class Subjects {
     }
 
     private Repeats.Member shared(Pair one) {
-        Set<Reading> readings =
-                new HashSet<>(identities(one.first().insertions().get(0)));
+        Set<Reading> readings = identities(one.first().insertions().get(0));
         readings.addAll(identities(one.second().insertions().get(0)));
         return new Repeats.Member(compare(one.first(), one.second()), readings);
     }
@@ -171,6 +171,8 @@ final class Subjects {
     }
 
     private static Set<Reading> identities(Insertion insertion) {
-        return new HashSet<>(insertion.takes());
+        Set<Reading> takes = Collections.newSetFromMap(new IdentityHashMap<>());
+        takes.addAll(insertion.takes());
+        return takes;
     }
 }

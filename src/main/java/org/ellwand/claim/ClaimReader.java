@@ -1,20 +1,18 @@
 package org.ellwand.claim;
 
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import org.ellwand.input.Fields;
-import org.ellwand.input.Nearest;
+import org.ellwand.input.Place;
 import org.ellwand.input.Problems;
 import org.ellwand.input.YamlNode;
 
-/** Reads one claim of a claims file. */
+/** Reads the claims of a claims file. */
 final class ClaimReader {
-    /** The keys of a claim. */
     static final List<String> KEYS = List.of(
             "id",
             "edition",
@@ -25,182 +23,171 @@ final class ClaimReader {
             "assumed",
             "because",
             "otherwise",
+            "table",
             "untested because",
             "impression",
             "asked",
-            "reply",
-            "table");
-
-    private static final String ID = "[A-Za-z0-9-]+";
-    private static final List<String> TABLE_KEYS = List.of("frequency", "mean", "deviation");
+            "reply");
+    private static final List<String> RULE_PARTS = List.of("stated", "assumed", "otherwise", "table");
+    private static final Edition NONE = new Edition("", "", "", Optional.empty(), Map.of(), true);
 
     private final RuleReader rules;
-    private final List<Edition> editions;
-    private final Map<String, YamlNode> fill;
+    private final Map<String, Edition> editions;
+    private final List<YamlNode.Entry> assumedThroughout;
     private final Problems problems;
+    private final ProductFields common;
 
-    ClaimReader(RuleReader rules, List<Edition> editions, Map<String, YamlNode> fill, Problems problems) {
+    ClaimReader(
+            RuleReader rules,
+            Map<String, Edition> editions,
+            List<YamlNode.Entry> assumedThroughout,
+            Problems problems) {
         this.rules = rules;
         this.editions = editions;
-        this.fill = fill;
+        this.assumedThroughout = assumedThroughout;
         this.problems = problems;
+        this.common = new ProductFields(problems);
     }
 
-    Optional<Claim> read(YamlNode node) {
-        Fields fields = Fields.of(node, "a claim", problems);
-        fields.refuseUnknown("a claim", KEYS);
-        Optional<String> id = fields.required("id", "a claim is known by it");
-        id.filter(i -> !i.matches(ID))
-                .ifPresent(i -> problems.add(
-                        fields.valuePlace("id"), "'id': '" + i + "' may hold letters, digits and '-' only"));
-        Optional<Edition> edition = edition(fields);
-        String quote =
-                fields.required("quote", "a claim quotes the maker's words").orElse("");
-        if (id.isEmpty() || edition.isEmpty()) {
-            return Optional.empty();
-        }
-        Optional<String> paraphrase = fields.text("paraphrase");
-        if (!edition.get().mayBeQuoted() && paraphrase.isEmpty()) {
-            problems.add(
-                    fields.place(),
-                    "'paraphrase' is missing: edition '" + edition.get().id() + "' may not be quoted");
-        }
-        return Optional.of(withRules(fields, id.get(), edition.get(), quote, paraphrase));
+    List<Claim> read(List<YamlNode> nodes) {
+        List<Fields> all = nodes.stream()
+                .flatMap(node -> Fields.of(node, "a claim", KEYS, problems).stream())
+                .toList();
+        common.refuseTwice("id", all);
+        return all.stream().map(this::claim).toList();
     }
 
-    private Optional<Edition> edition(Fields fields) {
-        Optional<String> id = fields.required("edition", "a sentence was published somewhere");
-        Optional<Edition> edition =
-                id.flatMap(i -> editions.stream().filter(e -> e.id().equals(i)).findFirst());
-        if (id.isPresent() && edition.isEmpty()) {
-            List<String> ids = editions.stream().map(Edition::id).toList();
-            problems.add(
-                    fields.valuePlace("edition"),
-                    "'edition': there is no edition '" + id.get() + "'" + Nearest.hint(id.get(), ids)
-                            + "; this file has " + String.join(", ", ids));
-        }
-        return edition;
-    }
-
-    private Claim withRules(Fields fields, String id, Edition edition, String quote, Optional<String> paraphrase) {
+    private Claim claim(Fields fields) {
+        String id = common.id(fields).orElse("");
+        Edition edition = edition(fields);
+        String quote = fields.requiredText("quote").orElse("");
         Optional<String> untested = fields.text("untested because");
-        Optional<Rule> plain = Optional.empty();
-        List<Rule> otherwise = new ArrayList<>();
-        if (untested.isPresent()) {
-            refuseBeside(fields, List.of("stated", "assumed", "otherwise", "table"));
-        } else {
-            RuleSource source = plain(fields);
-            Map<String, String> table = table(fields, source);
-            plain = rules.read(source, edition, fill, table);
-            otherwise = otherwise(fields, source, edition, table);
-        }
+        Optional<String> paraphrase = paraphrase(fields, edition);
+        List<Rule> all = fields.has("untested because") ? noRules(fields) : rules(fields, edition);
         return new Claim(
                 id,
                 edition,
                 fields.text("topic").orElse(id),
                 quote,
                 paraphrase,
-                plain,
+                all.stream().findFirst(),
                 untested,
                 fields.text("because"),
-                otherwise,
+                all.stream().skip(1).toList(),
                 fields.text("impression"),
-                ClaimsReader.date(fields, "asked", problems),
-                ClaimsReader.reply(fields, problems),
+                common.date(fields, "asked"),
+                common.reply(fields),
                 fields.place());
     }
 
-    private void refuseBeside(Fields fields, List<String> keys) {
-        keys.stream()
-                .filter(fields::has)
-                .forEach(k -> problems.add(
-                        fields.placeOf(k),
-                        "'" + k + "' stands beside 'untested because': a claim has a rule or a reason"));
+    private Edition edition(Fields fields) {
+        return fields.requiredText("edition")
+                .flatMap(id -> {
+                    if (!editions.isEmpty() && !editions.containsKey(id)) {
+                        problems.add(fields.place("edition"), Fields.unknown("edition", id, editions.keySet()));
+                    }
+                    return Optional.ofNullable(editions.get(id));
+                })
+                .orElse(NONE);
     }
 
-    private RuleSource plain(Fields fields) {
-        Map<String, YamlNode> values = new LinkedHashMap<>();
-        Map<String, String> stated = keys(fields, "stated", values);
-        Map<String, String> assumed = keys(fields, "assumed", values);
-        if (!fields.has("stated") && !fields.has("assumed")) {
+    private Optional<String> paraphrase(Fields fields, Edition edition) {
+        if (!edition.mayBeQuoted() && !fields.has("paraphrase")) {
             problems.add(
                     fields.place(),
-                    "'stated' is missing: a claim has a rule ('stated' and 'assumed') or 'untested because'");
+                    "the edition '" + edition.id()
+                            + "' may not be quoted: the claim needs 'paraphrase', which is printed" + " instead");
         }
-        return new RuleSource("plain", values, Set.copyOf(values.keySet()), stated, assumed, fields.place());
+        return fields.text("paraphrase");
     }
 
-    private Map<String, String> keys(Fields fields, String under, Map<String, YamlNode> values) {
-        Map<String, String> written = new LinkedHashMap<>();
-        Optional<Fields> part = fields.fields(under);
-        if (part.isEmpty()) {
-            return written;
+    private List<Rule> noRules(Fields fields) {
+        RULE_PARTS.stream()
+                .filter(fields::has)
+                .forEach(key -> problems.add(
+                        fields.keyPlace(key), "'" + key + "' beside 'untested because': a claim has one or the other"));
+        return List.of();
+    }
+
+    /** The plain rule and the others behind it; none where the plain rule is wrong. */
+    private List<Rule> rules(Fields fields, Edition edition) {
+        List<YamlNode.Entry> stated = part(fields, "stated");
+        List<YamlNode.Entry> assumed = part(fields, "assumed");
+        if (!fields.has("stated") && !fields.has("assumed")) {
+            problems.add(fields.place(), "the claim has neither a rule ('stated', 'assumed') nor 'untested because'");
+            return List.of();
         }
-        part.get().refuseUnknown("'" + under + "'", rules.accepted());
-        for (YamlNode.Entry entry : part.get().mapping().entries()) {
-            if (values.containsKey(entry.key())) {
-                problems.add(
+        Set<String> names = names(stated);
+        refuseBoth(names, assumed);
+        Place place = fields.has("stated") ? fields.keyPlace("stated") : fields.keyPlace("assumed");
+        Given own = Given.of(place).with(stated, true).with(assumed, true);
+        Map<String, String> table =
+                fields.value("table").map(new TableReader(problems)::read).orElse(Map.of());
+        RuleReader.Frame frame = new RuleReader.Frame("plain", names, edition.conditions(), Optional.empty(), table);
+        List<Rule> all = new ArrayList<>();
+        Optional<Rule> plain = rules.read(own.filledBy(assumedThroughout), frame, true);
+        plain.ifPresent(all::add);
+        otherwise(fields, own.filledBy(assumedThroughout), frame, plain.isPresent())
+                .forEach(all::add);
+        return plain.isPresent() ? all : List.of();
+    }
+
+    private static Set<String> names(List<YamlNode.Entry> entries) {
+        Set<String> names = new LinkedHashSet<>();
+        entries.forEach(entry -> names.add(entry.key()));
+        return names;
+    }
+
+    private void refuseBoth(Set<String> stated, List<YamlNode.Entry> assumed) {
+        assumed.stream()
+                .filter(entry -> stated.contains(entry.key()))
+                .forEach(entry -> problems.add(
                         entry.keyPlace(),
-                        "'" + entry.key() + "' is stated already: a key is stated or assumed, not both");
-            } else if (rules.accepted().contains(entry.key())) {
-                values.put(entry.key(), entry.value());
-                written.put(entry.key(), RuleSource.written(entry.value()));
-            }
-        }
-        return written;
+                        "'" + entry.key() + "' is stated and assumed: it stands in one of them only"));
     }
 
-    private List<Rule> otherwise(Fields fields, RuleSource plain, Edition edition, Map<String, String> table) {
-        List<Rule> rules = new ArrayList<>();
-        Set<String> names = new LinkedHashSet<>(Set.of("plain"));
-        for (YamlNode node : fields.list("otherwise")) {
-            Fields other = Fields.of(node, "'otherwise'", problems);
-            List<String> accepted = new ArrayList<>(this.rules.accepted());
-            accepted.add("name");
-            other.refuseUnknown("'otherwise'", accepted);
-            Optional<String> name = other.required("name", "another interpretation is known by it");
-            if (name.isPresent() && !names.add(name.get())) {
-                problems.add(other.valuePlace("name"), "'name': '" + name.get() + "' is taken");
-            }
-            name.flatMap(n -> this.rules.read(override(n, other, plain), edition, fill, table))
-                    .ifPresent(rules::add);
-        }
-        return rules;
+    /** Known keys of {@code stated} or {@code assumed}; the others were noted. */
+    private List<YamlNode.Entry> part(Fields fields, String key) {
+        return fields.value(key)
+                .map(node -> part(node, "'" + key + "'", rules.accepted(), problems))
+                .orElse(List.of());
     }
 
-    private RuleSource override(String name, Fields other, RuleSource plain) {
-        Map<String, YamlNode> values = new LinkedHashMap<>(plain.values());
-        Map<String, String> assumed = new LinkedHashMap<>();
-        for (YamlNode.Entry entry : other.mapping().entries()) {
-            if (rules.accepted().contains(entry.key())) {
-                values.put(entry.key(), entry.value());
-                assumed.put(entry.key(), RuleSource.written(entry.value()));
-            }
-        }
-        return new RuleSource(name, values, Set.copyOf(assumed.keySet()), Map.of(), assumed, other.place());
+    static List<YamlNode.Entry> part(YamlNode node, String what, List<String> accepted, Problems problems) {
+        return Fields.of(node, what, accepted, problems)
+                .map(inner -> inner.entries().stream()
+                        .filter(entry -> accepted.contains(entry.key()))
+                        .toList())
+                .orElse(List.of());
     }
 
-    /** A maker's own printed table; only a rating can use one. */
-    private Map<String, String> table(Fields fields, RuleSource source) {
-        if (!fields.has("table")) {
-            return Map.of();
+    private List<Rule> otherwise(Fields fields, Given plain, RuleReader.Frame frame, boolean complain) {
+        List<String> accepted = new ArrayList<>(List.of("name"));
+        accepted.addAll(rules.accepted());
+        List<Fields> others = fields.list("otherwise").stream()
+                .flatMap(node -> Fields.of(node, "an item of 'otherwise'", accepted, problems).stream())
+                .toList();
+        common.refuseTwice("name", others);
+        List<Rule> read = new ArrayList<>();
+        others.forEach(other -> other(other, plain, frame, complain).ifPresent(read::add));
+        return read;
+    }
+
+    private Optional<Rule> other(Fields fields, Given plain, RuleReader.Frame frame, boolean complain) {
+        String name = fields.requiredText("name").orElse("");
+        if (name.equals("plain")) {
+            problems.add(fields.place("name"), "'plain' is the name of the rule itself: choose another");
         }
-        if (!source.text(RuleKey.QUANTITY).equals(Optional.of("rating"))) {
-            problems.add(fields.placeOf("table"), "'table' is for the quantity 'rating'");
+        List<YamlNode.Entry> overrides = fields.entries().stream()
+                .filter(entry -> rules.accepted().contains(entry.key()))
+                .toList();
+        if (overrides.isEmpty()) {
+            problems.add(fields.place(), "this interpretation overrides no key of the rule");
         }
-        Map<String, String> table = new LinkedHashMap<>();
-        fields.fields("table").ifPresent(t -> {
-            t.refuseUnknown("'table'", TABLE_KEYS);
-            Set<Integer> lengths = new LinkedHashSet<>();
-            for (String key : TABLE_KEYS) {
-                List<String> texts = t.texts(key);
-                lengths.add(texts.size());
-                table.put(key, String.join(", ", texts));
-            }
-            if (lengths.size() != 1) {
-                problems.add(t.place(), "'table': frequency, mean and deviation must be equally long lists");
-            }
-        });
-        return table;
+        Given given = plain.borrowed(fields.place()).with(overrides, true);
+        return rules.read(
+                given,
+                new RuleReader.Frame(name, Set.of(), frame.edition(), Optional.of(names(overrides)), frame.table()),
+                complain);
     }
 }

@@ -1,84 +1,134 @@
 package org.ellwand.claim;
 
+import java.util.EnumSet;
+import java.util.Map;
+import java.util.NavigableMap;
 import java.util.Optional;
-import org.ellwand.acoustics.Weighting;
+import java.util.Set;
+import java.util.TreeMap;
+import java.util.stream.Collectors;
 import org.ellwand.amount.Amount;
 import org.ellwand.amount.Dimension;
 import org.ellwand.amount.Interval;
 import org.ellwand.amount.IntervalPhrase;
-import org.ellwand.amount.PhraseException;
 import org.ellwand.amount.Phrases;
 import org.ellwand.amount.Tolerance;
 import org.ellwand.amount.Unit;
 
-/** Reads a limit with its tolerance, sense and weighting. */
+/** Reads the limit of a rule: its interval, in a unit that fits the quantity. */
 final class LimitReader {
-    private final RuleSource source;
+    private static final NavigableMap<String, String> SENSES =
+            new TreeMap<>(Map.of("at least", "at least", "at most", "at most"));
+
     private final QuantityForm form;
-    private final Optional<Statistic> statistic;
-    private final Optional<Weighting> weighting;
+    private final RuleWords words;
 
-    LimitReader(RuleSource source, QuantityForm form, Optional<Statistic> statistic, Optional<Weighting> weighting) {
-        this.source = source;
+    LimitReader(QuantityForm form, RuleWords words) {
         this.form = form;
-        this.statistic = statistic;
-        this.weighting = weighting;
+        this.words = words;
     }
 
-    /** Whether a limit is nothing but a number, so that a tolerance or a sense has something to say. */
-    static boolean isBare(String limit) {
-        try {
-            return Phrases.interval(limit).bare().isPresent();
-        } catch (PhraseException e) {
-            return false;
+    Optional<Interval> read() {
+        return words.phrase(RuleKey.LIMIT, Phrases::interval)
+                .flatMap(this::completed)
+                .filter(phrase -> fits(phrase.interval().unit()))
+                .flatMap(this::meant)
+                .map(interval -> isRatio() ? plainNumber(interval) : interval);
+    }
+
+    /** A bare dB that stands for a level gets the weighting that {@code limit weighting} names. */
+    private Optional<IntervalPhrase> completed(IntervalPhrase phrase) {
+        Set<Unit> wanted = units();
+        if (phrase.interval().unit() != Unit.DB || wanted.isEmpty() || wanted.contains(Unit.DB) || isRatio()) {
+            return Optional.of(phrase);
         }
-    }
-
-    Interval read() throws PhraseException {
-        IntervalPhrase phrase = Phrases.interval(source.text(RuleKey.LIMIT).orElse(""));
-        Unit unit = unit(phrase.interval().unit());
-        Interval interval = phrase.bare().isPresent()
-                ? around(new Amount(
-                        phrase.bare().get().value(), unit, phrase.bare().get().decimals()))
-                : in(phrase.interval(), unit);
-        return isRatio() ? plainNumber(interval) : interval;
-    }
-
-    private static Interval in(Interval interval, Unit unit) {
-        return new Interval(interval.lower(), interval.upper(), interval.lowerOpen(), interval.upperOpen(), unit);
-    }
-
-    private Interval around(Amount nominal) throws PhraseException {
-        Optional<String> sense = source.text(RuleKey.SENSE);
-        Optional<String> tolerance = source.text(RuleKey.TOLERANCE);
-        if (sense.isEmpty() && tolerance.isEmpty()) {
-            throw new PhraseException("a bare number does not say how it is meant: 'tolerance' or 'sense' (at least,"
-                    + " at most) is needed");
+        if (wanted.stream().noneMatch(Unit::isLevel)) {
+            return Optional.of(phrase);
         }
-        Interval range = tolerance.isPresent()
-                ? tolerate(tolerance.get(), nominal)
-                : Interval.of(nominal.value(), nominal.value(), nominal.unit());
-        return switch (sense.orElse("")) {
-            case "at least" -> Interval.atLeast(range.lower(), nominal.unit());
-            case "at most" -> Interval.atMost(range.upper(), nominal.unit());
-            case "" -> range;
-            default ->
-                throw new PhraseException("'" + sense.get() + "' is not a sense: accepted are 'at least', 'at most'");
+        if (!words.given().has(RuleKey.LIMIT_WEIGHTING)) {
+            words.problem(
+                    RuleKey.LIMIT,
+                    "'limit': '" + written() + "' does not name its weighting and so is not a level: write "
+                            + listed(wanted) + ", or add 'limit weighting'");
+            return Optional.empty();
+        }
+        return words.choice(RuleKey.LIMIT_WEIGHTING, Levels.UNITS).map(unit -> in(phrase, unit));
+    }
+
+    private static IntervalPhrase in(IntervalPhrase phrase, Unit unit) {
+        return new IntervalPhrase(
+                Levels.inUnit(phrase.interval(), unit),
+                phrase.bare().map(a -> new Amount(a.value(), unit, a.decimals())));
+    }
+
+    private boolean fits(Unit unit) {
+        Set<Unit> wanted = units();
+        boolean fits = isRatio()
+                ? unit == Unit.NONE || unit == Unit.PERCENT
+                : wanted.isEmpty() || wanted.stream().anyMatch(w -> w.dimension() == unit.dimension());
+        if (!fits) {
+            words.problem(RuleKey.LIMIT, "'limit': " + misfit(unit, wanted));
+        }
+        return fits;
+    }
+
+    private String misfit(Unit unit, Set<Unit> wanted) {
+        String has = unit == Unit.NONE ? "has no unit" : "is in " + unit.symbol();
+        if (isRatio()) {
+            return "'" + written() + "' " + has + ": a ratio is a plain number or a share in %";
+        }
+        Optional<String> weighting = words.given().glance(RuleKey.WEIGHTING);
+        String because = isOverallLevel() && weighting.isPresent() ? " with 'weighting: " + weighting.get() + "'" : "";
+        return "'" + written() + "' " + has + ": " + what() + because + " is in " + listed(wanted);
+    }
+
+    private String what() {
+        String statistic = words.given().glance(RuleKey.STATISTIC).orElse("");
+        if (statistic.equals("slope") || statistic.equals("spread")) {
+            return "a " + statistic;
+        }
+        return words.given().has(RuleKey.BETWEEN) ? "a difference of " + form.name() : form.name();
+    }
+
+    /** What a bare number means. */
+    private Optional<Interval> meant(IntervalPhrase phrase) {
+        if (phrase.bare().isEmpty()) {
+            return Optional.of(phrase.interval());
+        }
+        Amount nominal = phrase.bare().get();
+        Optional<String> sense =
+                words.given().has(RuleKey.SENSE) ? words.choice(RuleKey.SENSE, SENSES) : Optional.of("");
+        Optional<Interval> range = words.given().has(RuleKey.TOLERANCE)
+                ? words.phrase(RuleKey.TOLERANCE, Phrases::tolerance).flatMap(t -> around(t, nominal))
+                : Optional.of(phrase.interval());
+        if (!words.given().has(RuleKey.SENSE) && !words.given().has(RuleKey.TOLERANCE)) {
+            words.problem(
+                    RuleKey.LIMIT,
+                    "'limit': '" + written() + "' is a bare number: say how it is meant, with 'tolerance' or 'sense'"
+                            + " (at least, at most) or both");
+            return Optional.empty();
+        }
+        return sense.flatMap(s -> range.map(r -> oneSided(s, r)));
+    }
+
+    private static Interval oneSided(String sense, Interval range) {
+        return switch (sense) {
+            case "at least" -> Interval.atLeast(range.lower(), range.unit());
+            case "at most" -> Interval.atMost(range.upper(), range.unit());
+            default -> range;
         };
     }
 
-    private static Interval tolerate(String text, Amount nominal) throws PhraseException {
-        Tolerance tolerance = Phrases.tolerance(text);
+    private Optional<Interval> around(Tolerance tolerance, Amount nominal) {
         try {
-            return tolerance.around(nominal);
+            return Optional.of(tolerance.around(nominal));
         } catch (IllegalArgumentException e) {
-            throw new PhraseException("tolerance '" + text + "' does not fit a limit in "
-                    + nominal.unit().symbol() + ": " + e.getMessage());
+            words.problem(
+                    RuleKey.TOLERANCE,
+                    "'tolerance': '" + words.given().glance(RuleKey.TOLERANCE).orElse("")
+                            + "' does not fit a limit of '" + written() + "'");
+            return Optional.empty();
         }
-    }
-
-    private boolean isRatio() {
-        return source.text(RuleKey.COMPARED_BY).filter("ratio"::equals).isPresent();
     }
 
     private static Interval plainNumber(Interval interval) {
@@ -91,80 +141,65 @@ final class LimitReader {
                 Unit.NONE);
     }
 
-    /** The unit that is meant, or why the written one cannot be. */
-    private Unit unit(Unit written) throws PhraseException {
-        if (isRatio()) {
-            refuse(written != Unit.NONE && written != Unit.PERCENT, written, "a ratio is a plain number or a %");
-            return written;
-        }
-        Unit meant = written == Unit.DB && source.has(RuleKey.LIMIT_WEIGHTING) && isAbsolute() ? weighted() : written;
-        if (form.dimension() == Dimension.NONE) {
-            return meant;
-        }
-        if (statistic.equals(Optional.of(Statistic.SLOPE))) {
-            refuse(meant != Unit.DB_PER_OCTAVE, meant, "a slope is in dB/octave");
-        } else if (isAbsolute()) {
-            refuseLevel(meant);
-        } else {
-            Dimension wanted = isLevel() ? Dimension.LEVEL_DIFFERENCE : form.dimension();
-            refuse(meant.dimension() != wanted, meant, form.name() + " is in " + symbol(wanted));
-        }
-        return meant;
+    private boolean isRatio() {
+        return words.given().glance(RuleKey.COMPARED_BY).filter("ratio"::equals).isPresent();
     }
 
-    private boolean isLevel() {
-        return form.dimension() == Dimension.LEVEL || form.dimension() == Dimension.LEVEL_A;
+    private boolean isOverallLevel() {
+        return form.dimension() == Dimension.LEVEL
+                && form.needed().containsKey(RuleKey.REFERRED_TO.text())
+                && words.given()
+                        .glance(RuleKey.STATISTIC)
+                        .filter("overall"::equals)
+                        .isPresent();
     }
 
-    /** A level, and not a difference of levels. */
-    private boolean isAbsolute() {
-        boolean difference = source.has(RuleKey.BETWEEN)
-                || statistic.equals(Optional.of(Statistic.SPREAD))
-                || statistic.equals(Optional.of(Statistic.SLOPE));
-        return isLevel() && !difference;
-    }
-
-    private void refuseLevel(Unit unit) throws PhraseException {
-        if (unit == Unit.DB) {
-            throw new PhraseException("'" + source.text(RuleKey.LIMIT).orElse("")
-                    + "' is not a level: write dB SPL, dB(A) or dB(C), or say 'limit weighting'");
+    /** The units a limit may be in; none where any will do. */
+    private Set<Unit> units() {
+        String statistic = words.given().glance(RuleKey.STATISTIC).orElse("");
+        boolean difference = words.given().has(RuleKey.BETWEEN) || statistic.equals("spread");
+        boolean level = form.dimension() == Dimension.LEVEL || form.dimension() == Dimension.LEVEL_A;
+        if (statistic.equals("slope") && form.needed().containsKey(RuleKey.STATISTIC.text()) && !isOfStimulus()) {
+            return EnumSet.of(Unit.DB_PER_OCTAVE);
         }
-        refuse(!unit.isLevel(), unit, form.name() + " is a level: dB SPL, dB(A) or dB(C)");
+        if (level && difference && !(isOfStimulus() && !words.given().has(RuleKey.BETWEEN))) {
+            return EnumSet.of(Unit.DB);
+        }
+        return level ? levelUnits() : ofDimension(form.dimension());
+    }
+
+    private Set<Unit> levelUnits() {
+        if (isOfStimulus()) {
+            return EnumSet.of(Unit.DB_SPL, Unit.DB_A, Unit.DB_C);
+        }
         if (form.dimension() == Dimension.LEVEL_A) {
-            refuse(unit != Unit.DB_A, unit, form.name() + " is in dB(A)");
-        } else if (!form.name().equals("onset level")) {
-            Unit wanted = statistic.equals(Optional.of(Statistic.OVERALL))
-                    ? unitOf(weighting.orElse(Weighting.Z))
-                    : Unit.DB_SPL;
-            refuse(unit != wanted, unit, "that contradicts the weighting: here it is " + wanted.symbol());
+            return EnumSet.of(Unit.DB_A);
         }
+        Optional<Unit> weighted =
+                isOverallLevel() ? words.given().glance(RuleKey.WEIGHTING).map(Levels.UNITS::get) : Optional.empty();
+        return EnumSet.of(weighted.orElse(Unit.DB_SPL));
     }
 
-    private Unit weighted() throws PhraseException {
-        return unitOf(RuleValues.weighting(source.text(RuleKey.LIMIT_WEIGHTING).orElse("")));
+    /** Whether the limit is a level of the test sound, in whichever weighting that is given. */
+    private boolean isOfStimulus() {
+        return form.needed().containsKey(RuleKey.DROP.text());
     }
 
-    static Unit unitOf(Weighting weighting) {
-        return switch (weighting) {
-            case A -> Unit.DB_A;
-            case C -> Unit.DB_C;
-            case Z -> Unit.DB_SPL;
-        };
-    }
-
-    private static String symbol(Dimension dimension) {
-        return switch (dimension) {
-            case LEVEL_DIFFERENCE -> "dB";
-            case TIME -> "µs, ms, s, min or h";
-            case SHARE -> "%";
-            default -> dimension.name();
-        };
-    }
-
-    private static void refuse(boolean wrong, Unit unit, String why) throws PhraseException {
-        if (wrong) {
-            String written = unit == Unit.NONE ? "a number without a unit" : "'" + unit.symbol() + "'";
-            throw new PhraseException("limit in " + written + ": " + why);
+    private static Set<Unit> ofDimension(Dimension dimension) {
+        Set<Unit> units = EnumSet.noneOf(Unit.class);
+        for (Unit unit : Unit.values()) {
+            if (unit.dimension() == dimension && unit != Unit.NONE) {
+                units.add(unit);
+            }
         }
+        return units;
+    }
+
+    private String written() {
+        return words.given().glance(RuleKey.LIMIT).orElse("");
+    }
+
+    private static String listed(Set<Unit> units) {
+        return units.stream().map(Unit::symbol).collect(Collectors.joining(", "));
     }
 }

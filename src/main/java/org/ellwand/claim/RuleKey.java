@@ -4,74 +4,90 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 
-/** The keys of a rule: what stands under {@code stated}, {@code assumed} and {@code otherwise}. */
+/** The keys of a rule: one list for the reader, its messages, the JSON Schema and the documentation. */
 public enum RuleKey {
-    QUANTITY("quantity", "a quantity", "what the sentence is about"),
-    LIMIT("limit", "18 dB, 18 dB ± 3 dB, 15 to 21 dB, at least 15 dB, at most 3 %", "where the value must lie"),
-    SENSE("sense", "at least or at most", "how a bare number is meant"),
-    LIMIT_WEIGHTING("limit weighting", "Z, A or C", "completes a bare dB of the limit"),
-    LEVEL_WEIGHTING("level weighting", "Z, A or C", "completes a bare dB of the level"),
-    TOLERANCE("tolerance", "3 dB, +3 dB / -2 dB, 10 %, rounding", "how far from a bare number the value may lie"),
-    BANDS("bands", "125 Hz to 8 kHz, or all", "nominal band centres, ends included"),
-    RESOLUTION("resolution", "third-octave, octave, sixth-octave, twelfth-octave, as measured", "width of the bands"),
+    QUANTITY("quantity", "what is judged", "one of the quantities"),
+    LIMIT("limit", "where the value must lie", "an interval phrase: 18 dB ± 3 dB, 15 to 21 dB, at least 15 dB, 18 dB"),
+    SENSE("sense", "how a bare number is meant", "at least, at most"),
+    TOLERANCE(
+            "tolerance",
+            "how far from a bare number the value may lie",
+            "3 dB, +3 dB / -2 dB, 10 % (of the number), rounding (half the last printed digit)"),
+    LIMIT_WEIGHTING("limit weighting", "the weighting that a limit printed as bare dB means", "Z (dB SPL), A, C"),
+    BANDS("bands", "over which nominal band centres, ends included", "an interval in Hz or kHz, or all"),
+    RESOLUTION("resolution", "how wide the bands are", "third-octave, octave, as measured"),
     STATISTIC(
             "statistic",
-            "every band, mean, median, lowest, highest, spread, slope, overall",
-            "what is made of the bands"),
-    WEIGHTING("weighting", "A, C or Z", "under which levels are summed"),
-    SETTING("setting", "a name, a list of names, or all", "what the product's switch is set to"),
-    FIT("fit", "a name, a list of names, or all", "the tip or seal used"),
-    FIRMWARE("firmware", "a name, a list of names, or all", "the product's firmware"),
-    EAR("ear", "a name or a list of names", "the ear"),
-    SIDE("side", "left, right, or a list", "the side"),
-    HEAD("head", "a name or a list of names", "the person"),
-    UNIT("unit", "a name or a list of names", "the sample of the product"),
-    SESSION("session", "a name or a list of names", "the sitting"),
-    STIMULUS("stimulus", "a kind: pink noise, music, quiet", "the test sound"),
-    LEVEL("level", "90 to 100 dB SPL; a single value means ± 1 dB; all", "level of the stimulus"),
-    REFERRED_TO("referred to", "eardrum or field", "where an output level is meant"),
-    BETWEEN("between", "{setting: [flood, ebb]}", "the first less the second"),
-    COMPARED_BY("compared by", "difference or ratio", "how two values are compared"),
-    EARS("ears", "each, mean, share of 90 %", "how several ears count"),
-    UNITS("units", "each, mean, share of 90 %", "how several units count"),
-    OF("of", "a name; SNR, H, M, L or NRR of a rating", "which figure or rating"),
-    METHOD("method", "ISO 4869-2:1994, ISO 4869-2:2018 or 40 CFR 211.207", "how a rating is calculated"),
-    PERFORMANCE("performance", "75 %, 80 %, 84 %, 85 %, 90 % or 95 %", "protection performance of a rating"),
-    DROP("drop", "2 dB", "how far the gain must have fallen"),
-    WITHIN("within", "3 dB", "how near to the steady level"),
-    HARMONICS("harmonics", "2 to 5", "which harmonics are summed"),
-    REFERENCE("reference", "mean of 200 Hz to 4 kHz, or 1 kHz", "what a response is relative to"),
-    TARGET("target", "a curve sheet in claims/, or open ear", "what a response is compared with");
+            "what is made of the bands",
+            "every band, mean, median, lowest, highest, spread, slope, overall"),
+    WEIGHTING("weighting", "frequency weighting of an overall level", "A, C, Z"),
+    SETTING("setting", "what the product's switch is set to", "a name, a list of names, or all"),
+    FIT("fit", "the tip or seal", "a name, a list of names, or all"),
+    FIRMWARE("firmware", "the product's firmware", "a name, a list of names, or all"),
+    EAR("ear", "which ears", "a name or a list of names"),
+    SIDE("side", "left or right", "a name or a list of names"),
+    HEAD("head", "which people", "a name or a list of names"),
+    UNIT("unit", "which samples of the product", "a name or a list of names"),
+    SESSION("session", "which sittings", "a name or a list of names"),
+    STIMULUS("stimulus", "kind of the test sound", "a kind, e.g. pink noise, music, quiet"),
+    LEVEL(
+            "level",
+            "levels of the test sound; a single value means ± 1 dB",
+            "an interval in dB SPL, dB(A) or dB(C), or all"),
+    LEVEL_WEIGHTING("level weighting", "the weighting that a level printed as bare dB means", "Z (dB SPL), A, C"),
+    REFERRED_TO("referred to", "where an output level holds: as measured, or less the open-ear gain", "eardrum, field"),
+    BETWEEN("between", "compares two values of one condition: the first against the second", "{setting: [flood, ebb]}"),
+    COMPARED_BY("compared by", "how between compares", "difference, ratio"),
+    EARS("ears", "how several ears count", "each, mean, share of 90 %"),
+    UNITS("units", "how several samples count", "each, mean, share of 90 %"),
+    OF("of", "which figure or rating", "name of a figure; of a rating: SNR, H, M, L, NRR"),
+    METHOD("method", "rule of calculation of a rating", "ISO 4869-2:1994, ISO 4869-2:2018, 40 CFR 211.207"),
+    PERFORMANCE("performance", "protection performance of a rating (ISO only)", "75 %, 80 %, 84 %, 85 %, 90 %, 95 %"),
+    DROP("drop", "how far the gain has fallen at an onset", "an amount in dB, e.g. 2 dB"),
+    WITHIN("within", "how near to the steady level a time ends", "an amount in dB, e.g. 3 dB"),
+    HARMONICS("harmonics", "which harmonics are summed", "a range of whole numbers, e.g. 2 to 5"),
+    REFERENCE("reference", "what a response is relative to", "mean of 200 Hz to 4 kHz, or 1 kHz"),
+    TARGET("target", "what a response is compared with", "a curve sheet in claims/, or open ear");
 
     private final String text;
-    private final String form;
-    private final String meaning;
+    private final String description;
+    private final String accepted;
 
-    RuleKey(String text, String form, String meaning) {
+    RuleKey(String text, String description, String accepted) {
         this.text = text;
-        this.form = form;
-        this.meaning = meaning;
+        this.description = description;
+        this.accepted = accepted;
     }
 
-    /** The key as written. */
+    /** As written in a claims file. */
     public String text() {
         return text;
     }
 
-    /** What may stand under it. */
-    public String form() {
-        return form;
+    public String description() {
+        return description;
     }
 
-    public String meaning() {
-        return meaning;
+    /** What the key takes, as messages say it. */
+    public String accepted() {
+        return accepted;
+    }
+
+    /** Whether it names a condition of readings. */
+    public boolean isCondition() {
+        return compareTo(SETTING) >= 0 && compareTo(SESSION) <= 0;
+    }
+
+    /** Whether {@code all} may be said: where readings of several values are refused unless the rule speaks of them. */
+    public boolean takesAll() {
+        return this == SETTING || this == FIT || this == FIRMWARE;
     }
 
     public static Optional<RuleKey> named(String text) {
-        return Arrays.stream(values()).filter(k -> k.text.equals(text)).findFirst();
+        return Arrays.stream(values()).filter(key -> key.text.equals(text)).findFirst();
     }
 
-    public static List<String> texts() {
-        return Arrays.stream(values()).map(RuleKey::text).toList();
+    public static List<RuleKey> conditions() {
+        return Arrays.stream(values()).filter(RuleKey::isCondition).toList();
     }
 }

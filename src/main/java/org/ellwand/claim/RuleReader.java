@@ -1,338 +1,210 @@
 package org.ellwand.claim;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.NavigableMap;
 import java.util.Optional;
 import java.util.Set;
-import java.util.TreeSet;
+import java.util.TreeMap;
+import org.ellwand.acoustics.Resolution;
 import org.ellwand.acoustics.Weighting;
 import org.ellwand.amount.Interval;
-import org.ellwand.amount.PhraseException;
 import org.ellwand.amount.Unit;
-import org.ellwand.input.Nearest;
-import org.ellwand.input.Place;
+import org.ellwand.input.Fields;
 import org.ellwand.input.Problems;
 import org.ellwand.input.YamlNode;
 
-/** Makes a rule of its source, or says what is wrong with every key of it. */
+/** Makes a rule of the keys that were given for it. */
 final class RuleReader {
-    private static final List<RuleKey> NAMED_CONDITIONS = List.of(
-            RuleKey.SETTING,
-            RuleKey.FIT,
-            RuleKey.FIRMWARE,
-            RuleKey.EAR,
-            RuleKey.SIDE,
-            RuleKey.HEAD,
-            RuleKey.UNIT,
-            RuleKey.SESSION);
-    private static final Set<RuleKey> MAY_BE_ALL = Set.of(RuleKey.SETTING, RuleKey.FIT, RuleKey.FIRMWARE);
-    private static final List<RuleKey> KEPT =
-            List.of(RuleKey.METHOD, RuleKey.PERFORMANCE, RuleKey.DROP, RuleKey.WITHIN, RuleKey.HARMONICS);
+    private static final Map<String, Optional<Resolution>> RESOLUTIONS = resolutions();
+    private static final NavigableMap<String, Boolean> FRAMES = new TreeMap<>(Map.of("eardrum", false, "field", true));
+    private static final NavigableMap<String, Boolean> COMPARISONS =
+            new TreeMap<>(Map.of("difference", false, "ratio", true));
 
-    private final List<QuantityForm> forms;
+    /** Stands for a limit that was noted as a problem; a rule that holds it is never returned. */
+    private static final Interval UNREADABLE = Interval.of(0, 0, Unit.NONE);
+
+    private final Map<String, QuantityForm> forms;
     private final Set<String> declaredConditions;
     private final TargetReader targets;
     private final Problems problems;
 
-    RuleReader(List<QuantityForm> forms, Set<String> declaredConditions, TargetReader targets, Problems problems) {
-        this.forms = List.copyOf(forms);
+    /**
+     * What a rule is made of besides its own keys.
+     *
+     * @param stated names of the keys that the sentence states
+     * @param edition what the edition speaks of
+     * @param overrides names of the keys that another interpretation overrides; empty for the plain rule
+     */
+    record Frame(
+            String name,
+            Set<String> stated,
+            Map<String, String> edition,
+            Optional<Set<String>> overrides,
+            Map<String, String> table) {}
+
+    RuleReader(
+            Map<String, QuantityForm> forms, Set<String> declaredConditions, TargetReader targets, Problems problems) {
+        this.forms = forms;
         this.declaredConditions = declaredConditions;
         this.targets = targets;
         this.problems = problems;
     }
 
-    /** The keys that rules may use. */
+    /** Every key that a rule may hold. */
     List<String> accepted() {
-        List<String> accepted = new ArrayList<>(RuleKey.texts());
-        accepted.addAll(declaredConditions);
+        Set<String> all = new LinkedHashSet<>();
+        Arrays.stream(RuleKey.values()).map(RuleKey::text).forEach(all::add);
+        all.addAll(declaredConditions);
+        return List.copyOf(all);
+    }
+
+    /** Every name of a condition that readings may have. */
+    List<String> conditions() {
+        Set<String> all = new LinkedHashSet<>();
+        RuleKey.conditions().stream().map(RuleKey::text).forEach(all::add);
+        all.addAll(declaredConditions);
+        return List.copyOf(all);
+    }
+
+    /** The rule; empty where something was wrong with it, which was noted. */
+    Optional<Rule> read(Given given, Frame frame, boolean complain) {
+        Optional<QuantityForm> form = form(given, complain);
+        if (form.isEmpty()) {
+            return Optional.empty();
+        }
+        if (!frame.table().isEmpty() && !form.get().usable().contains("table")) {
+            problems.add(
+                    given.place(), "'table' cannot be used by " + form.get().name());
+        }
+        Given usable = Applicable.of(form.get(), given, declaredConditions, problems);
+        if (complain) {
+            Applicable.refuseMissing(form.get(), usable, given.place(), problems);
+        }
+        return rule(form.get(), new RuleWords(usable, problems), frame);
+    }
+
+    private Optional<QuantityForm> form(Given given, boolean complain) {
+        Optional<YamlNode> node = given.value(RuleKey.QUANTITY);
+        if (node.isEmpty()) {
+            if (complain) {
+                problems.add(given.place(), "a rule needs 'quantity': one of " + String.join(", ", forms.keySet()));
+            }
+            return Optional.empty();
+        }
+        return Fields.text("quantity", node.get(), problems).flatMap(name -> {
+            if (!forms.containsKey(name)) {
+                problems.add(node.get().place(), Fields.unknown("quantity", name, forms.keySet()));
+            }
+            return Optional.ofNullable(forms.get(name));
+        });
+    }
+
+    private Optional<Rule> rule(QuantityForm form, RuleWords words, Frame frame) {
+        Optional<Interval> limit =
+                words.given().has(RuleKey.LIMIT) ? new LimitReader(form, words).read() : Optional.empty();
+        Optional<Between> between = between(words);
+        Map<String, Choice> where = where(words, between, frame.edition());
+        Map<String, String> method = new MethodReader(words).read();
+        boolean field = words.choice(RuleKey.REFERRED_TO, FRAMES).orElse(false);
+        boolean ratio = words.choice(RuleKey.COMPARED_BY, COMPARISONS).orElse(false);
+        Rule rule = new Rule(
+                frame.name(),
+                form.name(),
+                limit.orElse(UNREADABLE),
+                statistic(words),
+                words.bands(),
+                words.choice(RuleKey.RESOLUTION, RESOLUTIONS).flatMap(r -> r),
+                words.choice(RuleKey.WEIGHTING, weightings()),
+                where,
+                words.text(RuleKey.STIMULUS),
+                level(words),
+                field,
+                between,
+                ratio,
+                words.population(RuleKey.EARS),
+                words.population(RuleKey.UNITS),
+                words.text(RuleKey.OF),
+                words.reference(),
+                words.text(RuleKey.TARGET)
+                        .flatMap(text -> targets.read(text, words.given().place(RuleKey.TARGET))),
+                method,
+                written(words.given(), frame, true),
+                written(words.given(), frame, false),
+                frame.table(),
+                words.given().place());
+        // Made in any case, so that what is wrong with the other keys is told as well.
+        return limit.map(interval -> rule);
+    }
+
+    private static Map<String, String> written(Given given, Frame frame, boolean stated) {
+        List<YamlNode.Entry> entries = new ArrayList<>(given.entries());
+        entries.removeIf(entry -> frame.overrides()
+                .map(own -> stated || !own.contains(entry.key()))
+                .orElse(frame.stated().contains(entry.key()) != stated));
+        return RuleWords.written(entries);
+    }
+
+    private Optional<Between> between(RuleWords words) {
+        Optional<Between> between = words.between();
+        List<String> comparable = new ArrayList<>(conditions());
+        comparable.addAll(List.of("level", "stimulus", "device"));
+        between.filter(b -> !comparable.contains(b.condition()))
+                .ifPresent(b -> words.problem(RuleKey.BETWEEN, Fields.unknown("condition", b.condition(), comparable)));
+        return between;
+    }
+
+    /** The rule's own conditions, and those of its edition that it does not speak of itself. */
+    private Map<String, Choice> where(RuleWords words, Optional<Between> between, Map<String, String> edition) {
+        Map<String, Choice> where = new LinkedHashMap<>();
+        for (String name : words.given().items().keySet()) {
+            if (conditions().contains(name)) {
+                words.names(name).ifPresent(choice -> where.put(name, choice));
+            }
+        }
+        String compared = between.map(Between::condition).orElse("");
+        edition.forEach((name, value) -> {
+            if (!name.equals(compared)) {
+                where.putIfAbsent(name, new Choice.OneOf(List.of(value)));
+            }
+        });
+        return where;
+    }
+
+    private static Optional<LevelChoice> level(RuleWords words) {
+        return words.text(RuleKey.LEVEL)
+                .flatMap(text -> text.equals("all")
+                        ? Optional.of(new LevelChoice.All())
+                        : words.phrase(
+                                RuleKey.LEVEL,
+                                text,
+                                t -> new LevelChoice.Range(Levels.interval(
+                                        t,
+                                        words.choice(RuleKey.LEVEL_WEIGHTING, weightings())
+                                                .map(Weighting::name)))));
+    }
+
+    private static Optional<Statistic> statistic(RuleWords words) {
+        Map<String, Statistic> accepted = new LinkedHashMap<>();
+        Arrays.stream(Statistic.values()).forEach(s -> accepted.put(s.text(), s));
+        return words.choice(RuleKey.STATISTIC, accepted);
+    }
+
+    private static Map<String, Weighting> weightings() {
+        Map<String, Weighting> accepted = new LinkedHashMap<>();
+        Arrays.stream(Weighting.values()).forEach(w -> accepted.put(w.name(), w));
         return accepted;
     }
 
-    /**
-     * Reads one rule.
-     *
-     * @param edition whose conditions restrict the readings
-     * @param fill keys of the whole file, used where this rule does not say them itself
-     */
-    Optional<Rule> read(RuleSource written, Edition edition, Map<String, YamlNode> fill, Map<String, String> table) {
-        Optional<QuantityForm> form = form(written);
-        if (form.isEmpty()) {
-            return Optional.empty();
-        }
-        RuleSource source = leaveOut(written, form.get());
-        source = filled(source, form.get(), fill);
-        boolean usable = refuseUnusable(source, form.get());
-        boolean complete = refuseMissing(source, form.get());
-        boolean sound = usable && complete;
-        return sound ? new Work(source, form.get(), edition, table).rule() : Optional.empty();
-    }
-
-    private Optional<QuantityForm> form(RuleSource source) {
-        Optional<String> name = source.text(RuleKey.QUANTITY);
-        if (name.isEmpty()) {
-            problems.add(source.place(), "'quantity' is missing: a rule is about one; accepted are " + quantities());
-            return Optional.empty();
-        }
-        Optional<QuantityForm> form =
-                forms.stream().filter(f -> f.name().equals(name.get())).findFirst();
-        if (form.isEmpty()) {
-            List<String> names = forms.stream().map(QuantityForm::name).toList();
-            problems.add(
-                    source.placeOf(RuleKey.QUANTITY),
-                    "'" + name.get() + "' is no quantity" + Nearest.hint(name.get(), names) + "; accepted are "
-                            + quantities());
-        }
-        return form;
-    }
-
-    private String quantities() {
-        return String.join(", ", forms.stream().map(QuantityForm::name).toList());
-    }
-
-    /** Inherited keys that have nothing to say under what another interpretation overrides. */
-    private RuleSource leaveOut(RuleSource source, QuantityForm form) {
-        Set<String> out = new TreeSet<>();
-        for (String key : source.values().keySet()) {
-            if (!source.own().contains(key) && useless(source, form, key).isPresent()) {
-                out.add(key);
-            }
-        }
-        return source.without(out);
-    }
-
-    /** Why a key has nothing to say in this rule; nothing where it has. */
-    private Optional<String> useless(RuleSource source, QuantityForm form, String key) {
-        Set<String> usable = new TreeSet<>(form.usable());
-        usable.addAll(form.needed().keySet());
-        usable.addAll(declaredConditions);
-        usable.addAll(List.of("quantity", "limit"));
-        if (!usable.contains(key)) {
-            return Optional.of(form.name() + " cannot use '" + key + "'; it can use " + String.join(", ", usable));
-        }
-        boolean overall = isOverall(source);
-        if (key.equals("weighting") && !overall && form.needed().containsKey("statistic")) {
-            return Optional.of("'weighting' is for 'statistic: overall'");
-        }
-        if (Set.of("tolerance", "sense").contains(key)
-                && source.text(RuleKey.LIMIT)
-                        .filter(l -> !LimitReader.isBare(l))
-                        .isPresent()) {
-            return Optional.of("'" + key + "' is for a bare number; this limit already says how it is meant");
-        }
-        if (key.equals("level") && comparesLevel(source)) {
-            return Optional.of("'level' is compared by 'between' already");
-        }
-        return Optional.empty();
-    }
-
-    private static boolean isOverall(RuleSource source) {
-        return source.text(RuleKey.STATISTIC).filter("overall"::equals).isPresent();
-    }
-
-    private static boolean comparesLevel(RuleSource source) {
-        return source.node(RuleKey.BETWEEN)
-                .filter(n -> n instanceof YamlNode.Mapping m && m.get("level").isPresent())
-                .isPresent();
-    }
-
-    private RuleSource filled(RuleSource source, QuantityForm form, Map<String, YamlNode> fill) {
-        RuleSource filled = source;
-        for (Map.Entry<String, YamlNode> entry : fill.entrySet()) {
-            String key = entry.getKey();
-            if (!filled.values().containsKey(key)
-                    && useless(filled, form, key).isEmpty()
-                    && !isRedundant(filled, key)) {
-                Map<String, YamlNode> values = new LinkedHashMap<>(filled.values());
-                values.put(key, entry.getValue());
-                Map<String, String> assumed = new LinkedHashMap<>(filled.assumed());
-                assumed.put(key, RuleSource.written(entry.getValue()));
-                filled = new RuleSource(filled.name(), values, filled.own(), filled.stated(), assumed, filled.place());
-            }
-        }
-        return filled;
-    }
-
-    /** A level says nothing of quiet, a condition nothing where it is compared. */
-    private static boolean isRedundant(RuleSource source, String key) {
-        boolean quiet = source.text(RuleKey.STIMULUS).filter("quiet"::equals).isPresent();
-        boolean compared = source.node(RuleKey.BETWEEN)
-                .filter(n -> n instanceof YamlNode.Mapping m && m.get(key).isPresent())
-                .isPresent();
-        return compared || (quiet && key.equals("level"));
-    }
-
-    private boolean refuseUnusable(RuleSource source, QuantityForm form) {
-        boolean sound = true;
-        for (Map.Entry<String, YamlNode> entry : source.values().entrySet()) {
-            Optional<String> why = useless(source, form, entry.getKey());
-            if (why.isPresent()) {
-                problems.add(entry.getValue().place(), why.get());
-                sound = false;
-            }
-        }
-        return sound;
-    }
-
-    private boolean refuseMissing(RuleSource source, QuantityForm form) {
-        Map<String, String> needed = new LinkedHashMap<>(form.needed());
-        needed.put("limit", "a claim is held against a limit");
-        if (isOverall(source)) {
-            needed.put("weighting", "levels are summed under one");
-        }
-        boolean quiet = source.text(RuleKey.STIMULUS).filter("quiet"::equals).isPresent();
-        if (quiet || comparesLevel(source)) {
-            needed.remove("level");
-        }
-        boolean sound = true;
-        for (Map.Entry<String, String> need : needed.entrySet()) {
-            if (!source.values().containsKey(need.getKey())) {
-                problems.add(
-                        source.place(),
-                        "'" + need.getKey() + "' is missing: " + form.name() + " needs it, because " + need.getValue()
-                                + " (say it under 'stated' or 'assumed')");
-                sound = false;
-            }
-        }
-        return sound;
-    }
-
-    /** One value read, or a problem at its place. */
-    private interface Reads<T> {
-        T read(String text) throws PhraseException;
-    }
-
-    private final class Work {
-        private final RuleSource source;
-        private final QuantityForm form;
-        private final Edition edition;
-        private final Map<String, String> table;
-        private boolean sound = true;
-
-        Work(RuleSource source, QuantityForm form, Edition edition, Map<String, String> table) {
-            this.source = source;
-            this.form = form;
-            this.edition = edition;
-            this.table = table;
-        }
-
-        Optional<Rule> rule() {
-            Optional<Statistic> statistic = value(RuleKey.STATISTIC, RuleValues::statistic);
-            Optional<Weighting> weighting = value(RuleKey.WEIGHTING, RuleValues::weighting);
-            Optional<Between> between = between();
-            Optional<Interval> limit =
-                    value(RuleKey.LIMIT, text -> new LimitReader(source, form, statistic, weighting).read());
-            Rule rule = new Rule(
-                    source.name(),
-                    form.name(),
-                    limit.orElse(Interval.of(0, 0, Unit.NONE)),
-                    statistic,
-                    value(RuleKey.BANDS, RuleValues::bands),
-                    value(RuleKey.RESOLUTION, RuleValues::resolution).flatMap(r -> r),
-                    weighting,
-                    where(between),
-                    value(RuleKey.STIMULUS, text -> text),
-                    value(RuleKey.LEVEL, text -> RuleValues.level(text, source.text(RuleKey.LEVEL_WEIGHTING))),
-                    value(RuleKey.REFERRED_TO, RuleValues::field).orElse(false),
-                    between,
-                    value(RuleKey.COMPARED_BY, RuleValues::ratio).orElse(false),
-                    value(RuleKey.EARS, RuleValues::population),
-                    value(RuleKey.UNITS, RuleValues::population),
-                    value(RuleKey.OF, text -> text),
-                    value(RuleKey.REFERENCE, RuleValues::reference),
-                    value(RuleKey.TARGET, targets::read),
-                    kept(),
-                    source.stated(),
-                    source.assumed(),
-                    table,
-                    source.place());
-            return sound ? Optional.of(rule) : Optional.empty();
-        }
-
-        private <T> Optional<T> value(RuleKey key, Reads<T> reads) {
-            Optional<YamlNode> node = source.node(key);
-            if (node.isEmpty()) {
-                return Optional.empty();
-            }
-            if (!(node.get() instanceof YamlNode.Scalar scalar) || scalar.text().isBlank()) {
-                problem(
-                        node.get().place(),
-                        key.text(),
-                        "a text is expected, not " + node.get().kind());
-                return Optional.empty();
-            }
-            try {
-                return Optional.of(reads.read(scalar.text()));
-            } catch (PhraseException e) {
-                problem(scalar.place(), key.text(), String.valueOf(e.getMessage()));
-                return Optional.empty();
-            }
-        }
-
-        private void problem(Place place, String key, String text) {
-            problems.add(place, "'" + key + "': " + text);
-            sound = false;
-        }
-
-        private Optional<Between> between() {
-            return source.node(RuleKey.BETWEEN).flatMap(node -> {
-                try {
-                    Between between = RuleValues.between(node);
-                    return isCondition(between.condition(), node) ? Optional.of(between) : Optional.empty();
-                } catch (PhraseException e) {
-                    problem(node.place(), "between", String.valueOf(e.getMessage()));
-                    return Optional.empty();
-                }
-            });
-        }
-
-        private boolean isCondition(String condition, YamlNode node) {
-            List<String> accepted = new ArrayList<>(List.of("device", "level", "stimulus"));
-            NAMED_CONDITIONS.forEach(k -> accepted.add(k.text()));
-            accepted.addAll(declaredConditions);
-            if (!accepted.contains(condition)) {
-                problem(
-                        node.place(),
-                        "between",
-                        "'" + condition + "' is no condition" + Nearest.hint(condition, accepted) + "; accepted are "
-                                + String.join(", ", accepted));
-            }
-            return accepted.contains(condition);
-        }
-
-        private Map<String, Choice> where(Optional<Between> between) {
-            Map<String, Choice> where = new LinkedHashMap<>();
-            for (RuleKey key : NAMED_CONDITIONS) {
-                source.node(key).ifPresent(node -> choice(where, key.text(), node, MAY_BE_ALL.contains(key)));
-            }
-            for (String name : new TreeSet<>(declaredConditions)) {
-                Optional.ofNullable(source.values().get(name)).ifPresent(node -> choice(where, name, node, true));
-            }
-            edition.conditions().forEach((name, value) -> {
-                boolean compared =
-                        between.filter(b -> b.condition().equals(name)).isPresent();
-                if (!compared) {
-                    where.putIfAbsent(name, new Choice.OneOf(List.of(value)));
-                }
-            });
-            return where;
-        }
-
-        private void choice(Map<String, Choice> where, String name, YamlNode node, boolean mayBeAll) {
-            try {
-                where.put(name, RuleValues.choice(node, mayBeAll));
-            } catch (PhraseException e) {
-                problem(node.place(), name, String.valueOf(e.getMessage()));
-            }
-        }
-
-        private Map<String, String> kept() {
-            Map<String, String> kept = new LinkedHashMap<>();
-            for (RuleKey key : KEPT) {
-                value(key, text -> RuleValues.kept(key, text)).ifPresent(text -> kept.put(key.text(), text));
-            }
-            return kept;
-        }
+    private static Map<String, Optional<Resolution>> resolutions() {
+        Map<String, Optional<Resolution>> accepted = new LinkedHashMap<>();
+        accepted.put("third-octave", Optional.of(Resolution.THIRD_OCTAVE));
+        accepted.put("octave", Optional.of(Resolution.OCTAVE));
+        accepted.put("as measured", Optional.empty());
+        return accepted;
     }
 }

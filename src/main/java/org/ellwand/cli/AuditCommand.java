@@ -76,7 +76,8 @@ final class AuditCommand implements Callable<Integer> {
     @Option(
             names = "--fail-on",
             paramLabel = "VERDICT",
-            description = "Ends with exit code 1 where a claim comes out so: ${COMPLETION-CANDIDATES};"
+            converter = FailOn.Converter.class,
+            description = "Ends with exit code 1 where a claim comes out so: fail, marginal or untested;"
                     + " each includes those before it.")
     private Optional<FailOn> failOn = Optional.empty();
 

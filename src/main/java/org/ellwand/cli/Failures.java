@@ -6,7 +6,9 @@ import java.io.UncheckedIOException;
 import java.nio.file.AccessDeniedException;
 import java.nio.file.FileSystemException;
 import java.nio.file.NoSuchFileException;
+import java.util.Set;
 import org.ellwand.input.InputException;
+import org.ellwand.input.Nearest;
 import org.ellwand.input.Problem;
 import picocli.CommandLine;
 import picocli.CommandLine.ParameterException;
@@ -45,10 +47,24 @@ final class Failures {
     int printUsage(ParameterException wrong) {
         CommandLine command = wrong.getCommandLine();
         String name = command.getCommandSpec().qualifiedName();
-        line(name + ": " + wrong.getMessage());
-        UnmatchedArgumentException.printSuggestions(wrong, err);
+        line(name + ": "
+                + (wrong instanceof UnmatchedArgumentException unmatched ? unknown(unmatched) : wrong.getMessage()));
         line(name + " --help shows what is accepted");
         return ExitCode.BAD_INPUT;
+    }
+
+    private static String unknown(UnmatchedArgumentException wrong) {
+        CommandLine command = wrong.getCommandLine();
+        String word = wrong.getUnmatched().get(0);
+        if (word.startsWith("-")) {
+            String option = word.replaceFirst("=.*", "");
+            return "unknown option " + option
+                    + Nearest.hint(option, command.getCommandSpec().optionsMap().keySet());
+        }
+        Set<String> commands = command.getSubcommands().keySet();
+        return commands.isEmpty()
+                ? "'" + word + "' is one word too many"
+                : "unknown command " + word + Nearest.hint(word, commands);
     }
 
     private void trace(Throwable failure) {

@@ -3,7 +3,11 @@ package org.ellwand.cli;
 import java.io.PrintWriter;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
+import java.util.Map;
+import java.util.Set;
 import java.util.concurrent.Callable;
+import org.ellwand.claim.ClaimsSchema;
+import org.ellwand.quantity.Quantities;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
@@ -50,12 +54,16 @@ public final class Main implements Callable<Integer> {
     public static void main(String[] args) {
         PrintWriter out = new PrintWriter(System.out, true, StandardCharsets.UTF_8);
         PrintWriter err = new PrintWriter(System.err, true, StandardCharsets.UTF_8);
-        System.exit(run(commands(), out, err, args));
+        System.exit(run(commands(err), out, err, args));
     }
 
     /** Every command there is. */
-    private static List<Object> commands() {
-        return List.of(new StartCommand(Example.builtIn()));
+    static List<Object> commands(PrintWriter err) {
+        Progress progress = new Progress(err, Progress.errIsTerminal());
+        return List.of(
+                new AuditCommand(new FolderSteps(), progress),
+                new SchemaCommand(Map.of("claims", () -> ClaimsSchema.text(Quantities.forms(), Set.of()))),
+                new StartCommand(Example.builtIn()));
     }
 
     /** Runs one command line and gives its exit code. */
@@ -69,8 +77,7 @@ public final class Main implements Callable<Integer> {
                 .setParameterExceptionHandler((wrong, ignored) -> failures.printUsage(wrong))
                 .setExecutionExceptionHandler((failure, command, ignored) -> failures.print(failure))
                 .setExpandAtFiles(false)
-                .setAllowOptionsAsOptionParameters(false)
-                .setCaseInsensitiveEnumValuesAllowed(true);
+                .setAllowOptionsAsOptionParameters(false);
         try {
             return line.execute(args);
         } catch (Error fatal) {

@@ -2,7 +2,6 @@ package org.ellwand.quantity;
 
 import java.util.Arrays;
 import java.util.List;
-import java.util.stream.Stream;
 import org.ellwand.acoustics.Band;
 import org.ellwand.acoustics.Resolution;
 import org.ellwand.pairing.Cell;
@@ -16,11 +15,11 @@ public record CellFormula(Cell cell, List<CurvePart> parts) implements Formula {
 
     @Override
     public boolean has(Band band, Resolution resolution) {
-        SpectralComputation.Roles roles = roles(resolution);
+        Roles roles = roles(resolution);
         return parts.stream().allMatch(part -> roles.have(band, part) && hasReference(roles, part, resolution));
     }
 
-    private static boolean hasReference(SpectralComputation.Roles roles, CurvePart part, Resolution resolution) {
+    private static boolean hasReference(Roles roles, CurvePart part, Resolution resolution) {
         return part.reference().stream()
                 .flatMap(r -> SpectralComputation.referenceBands(r, resolution).stream())
                 .allMatch(b -> roles.have(b, part));
@@ -28,12 +27,12 @@ public record CellFormula(Cell cell, List<CurvePart> parts) implements Formula {
 
     @Override
     public List<Band> anyBands(Resolution resolution) {
-        SpectralComputation.Roles roles = roles(resolution);
-        return Stream.of(roles.inPlace()).flatMap(c -> c.anyBands().stream()).toList();
+        Roles roles = roles(resolution);
+        return List.copyOf(roles.inPlace().anyBands());
     }
 
-    private SpectralComputation.Roles roles(Resolution resolution) {
-        return SpectralComputation.Roles.of(cell, resolution, new ReadingIndex());
+    private Roles roles(Resolution resolution) {
+        return Roles.of(cell, resolution);
     }
 
     /**
@@ -43,13 +42,14 @@ public record CellFormula(Cell cell, List<CurvePart> parts) implements Formula {
      */
     public static List<Double> meanLevels(Cell cell, boolean openEar, Resolution resolution, List<Band> bands) {
         ReadingIndex index = new ReadingIndex();
-        SpectralComputation.Roles roles = SpectralComputation.Roles.of(cell, resolution, index);
+        Roles roles = Roles.of(cell, resolution);
         Curve curve = openEar ? roles.openEar() : roles.inPlace();
         if (!bands.stream().allMatch(curve::has)) {
             return List.of();
         }
         double[] mean = new double[bands.size()];
-        curve.addTo(mean, 1, index.levelsDb(), curve.locate(bands));
+        Curve.Located located = curve.at(bands, index);
+        located.addTo(mean, 1, index.levelsDb());
         return Arrays.stream(mean).boxed().toList();
     }
 }

@@ -1,13 +1,12 @@
 package org.ellwand.quantity;
 
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.List;
-import java.util.Map;
-import java.util.SortedMap;
-import java.util.TreeMap;
+import java.util.SortedSet;
+import java.util.TreeSet;
 import org.ellwand.acoustics.Band;
 import org.ellwand.acoustics.Resolution;
+import org.ellwand.acoustics.Spectrum;
 import org.ellwand.measurement.Reading;
 
 /**
@@ -19,86 +18,94 @@ import org.ellwand.measurement.Reading;
 final class Curve {
     private static final double PER_DB = Math.log(10) / 10;
 
-    private final int[] readings;
+    private final List<Reading> readings = new ArrayList<>();
     private final double[] weights;
-    private final List<SortedMap<Band, int[]>> places;
+    private final Resolution resolution;
     private final double shiftDb;
-    private final boolean sums;
 
     /**
      * @param groups readings that count as one each: the takes of one insertion, or all takes of the open ear
      * @param resolution of the curve, not finer than that of the readings
      */
-    Curve(List<List<Reading>> groups, Resolution resolution, double shiftDb, ReadingIndex index) {
-        List<Reading> all = groups.stream().flatMap(List::stream).toList();
-        readings = all.stream().mapToInt(index::of).toArray();
+    Curve(List<List<Reading>> groups, Resolution resolution, double shiftDb) {
+        groups.forEach(readings::addAll);
         weights = groups.stream()
                 .flatMapToDouble(g -> g.stream().mapToDouble(r -> 1.0 / (g.size() * groups.size())))
                 .toArray();
-        places = all.stream().map(r -> places(r, resolution)).toList();
-        sums = all.stream().anyMatch(r -> r.spectrum().resolution() != resolution);
+        this.resolution = resolution;
         this.shiftDb = shiftDb;
     }
 
-    private static SortedMap<Band, int[]> places(Reading reading, Resolution resolution) {
-        List<Band> fine = reading.spectrum().bandList();
-        SortedMap<Band, List<Integer>> members = new TreeMap<>();
-        for (int k = 0; k < fine.size(); k++) {
-            members.computeIfAbsent(fine.get(k).within(resolution), b -> new ArrayList<>())
-                    .add(k);
-        }
-        int wanted = reading.spectrum().resolution().bandsPerOctave() / resolution.bandsPerOctave();
-        SortedMap<Band, int[]> places = new TreeMap<>();
-        for (Map.Entry<Band, List<Integer>> entry : members.entrySet()) {
-            if (entry.getValue().size() == wanted) {
-                places.put(
-                        entry.getKey(),
-                        entry.getValue().stream().mapToInt(i -> i).toArray());
-            }
-        }
-        return places;
-    }
-
     boolean has(Band band) {
-        return readings.length > 0 && places.stream().allMatch(p -> p.containsKey(band));
+        return !readings.isEmpty() && readings.stream().allMatch(r -> places(r.spectrum(), band).length > 0);
     }
 
     /** Bands that at least one reading has. */
-    List<Band> anyBands() {
-        return places.stream()
-                .flatMap(p -> p.keySet().stream())
-                .distinct()
-                .sorted()
-                .toList();
+    SortedSet<Band> anyBands() {
+        SortedSet<Band> bands = new TreeSet<>();
+        for (Reading reading : readings) {
+            for (Band band : reading.spectrum().bandList()) {
+                Band wide = band.within(resolution);
+                if (places(reading.spectrum(), wide).length > 0) {
+                    bands.add(wide);
+                }
+            }
+        }
+        return bands;
     }
 
     boolean sumsBands() {
-        return sums;
+        return readings.stream().anyMatch(r -> r.spectrum().resolution() != resolution);
     }
 
-    /** Where each of the bands lies in each reading; all of them must be there. */
-    int[][][] locate(List<Band> bands) {
-        int[][][] at = new int[readings.length][bands.size()][];
-        for (int r = 0; r < readings.length; r++) {
-            for (int b = 0; b < bands.size(); b++) {
-                int[] place = places.get(r).get(bands.get(b));
-                at[r][b] = place == null ? new int[0] : place;
+    /** Where the parts of a band lie in a spectrum; nothing where one of them is missing. */
+    private int[] places(Spectrum spectrum, Band band) {
+        if (spectrum.resolution() == resolution) {
+            int at = spectrum.indexOf(band);
+            return at < 0 ? new int[0] : new int[] {at};
+        }
+        int wanted = spectrum.resolution().bandsPerOctave() / resolution.bandsPerOctave();
+        int[] parts = new int[wanted];
+        int found = 0;
+        List<Band> fine = spectrum.bandList();
+        for (int k = 0; k < fine.size(); k++) {
+            if (fine.get(k).within(resolution).equals(band)) {
+                parts[found++] = k;
             }
         }
-        return at;
+        return found == wanted ? parts : new int[0];
     }
 
-    /** Adds {@code factor} times the mean curve at the located bands. */
-    void addTo(double[] target, double factor, double[][] levelsDb, int[][][] at) {
-        for (int r = 0; r < readings.length; r++) {
-            double[] levels = levelsDb[readings[r]];
-            double weight = factor * weights[r];
-            for (int b = 0; b < target.length; b++) {
-                target[b] += weight * level(levels, at[r][b]);
+    /** This curve at some bands, all of them there, ready for arrays of levels. */
+    Located at(List<Band> bands, ReadingIndex index) {
+        return new Located(bands, index);
+    }
+
+    /** A curve whose numbers have been looked up. */
+    final class Located {
+        private final int[] positions;
+        private final int[][][] at;
+
+        private Located(List<Band> bands, ReadingIndex index) {
+            positions = readings.stream().mapToInt(index::of).toArray();
+            at = new int[positions.length][bands.size()][];
+            for (int r = 0; r < positions.length; r++) {
+                for (int b = 0; b < bands.size(); b++) {
+                    at[r][b] = places(readings.get(r).spectrum(), bands.get(b));
+                }
             }
         }
-        if (shiftDb != 0) {
-            for (int b = 0; b < target.length; b++) {
+
+        /** Adds {@code factor} times the mean curve. */
+        void addTo(double[] target, double factor, double[][] levelsDb) {
+            for (int r = 0; r < positions.length; r++) {
+                double[] levels = levelsDb[positions[r]];
+                double weight = factor * weights[r];
+                for (int b = 0; b < target.length; b++) {
+                    target[b] += weight * level(levels, at[r][b]);
+                }
+            }
+            for (int b = 0; shiftDb != 0 && b < target.length; b++) {
                 target[b] += factor * shiftDb;
             }
         }
@@ -113,10 +120,5 @@ final class Curve {
             sum += Math.exp(levels[k] * PER_DB);
         }
         return Math.log(sum) / PER_DB;
-    }
-
-    @Override
-    public String toString() {
-        return "mean of readings " + Arrays.toString(readings);
     }
 }

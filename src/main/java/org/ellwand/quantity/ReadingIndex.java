@@ -3,7 +3,6 @@ package org.ellwand.quantity;
 import java.util.ArrayList;
 import java.util.IdentityHashMap;
 import java.util.List;
-import org.ellwand.acoustics.Spectrum;
 import org.ellwand.measurement.Reading;
 
 /** Numbers the readings of a rule, and their bands, so that the inner loops can work on arrays. */
@@ -31,9 +30,7 @@ public final class ReadingIndex {
     public double[][] levelsDb() {
         double[][] levels = new double[readings.size()][];
         for (int r = 0; r < levels.length; r++) {
-            levels[r] = readings.get(r).spectrum().levels().values().stream()
-                    .mapToDouble(Spectrum.Level::levelDb)
-                    .toArray();
+            levels[r] = readings.get(r).spectrum().levelsDb();
         }
         return levels;
     }

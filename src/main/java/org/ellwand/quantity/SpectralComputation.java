@@ -10,9 +10,7 @@ import org.ellwand.acoustics.Spectrum;
 import org.ellwand.amount.Interval;
 import org.ellwand.amount.Unit;
 import org.ellwand.claim.Reference;
-import org.ellwand.measurement.Reading;
 import org.ellwand.pairing.Cell;
-import org.ellwand.pairing.Insertion;
 
 /**
  * The curve of one cell, and the statistics of it that are one number.
@@ -33,9 +31,9 @@ final class SpectralComputation implements Computation {
     private final boolean linear;
 
     SpectralComputation(Formula.Task task, Cell cell, List<CurvePart> curveParts, ReadingIndex index) {
-        Roles roles = Roles.of(cell, task.resolution(), index);
+        Roles roles = Roles.of(cell, task.resolution());
         outcome = task.outcome();
-        parts = curveParts.stream().map(p -> new Part(p, roles, task)).toList();
+        parts = curveParts.stream().map(p -> new Part(p, roles, task, index)).toList();
         int size = task.bands().size();
         weightingDb = task.bands().stream()
                 .mapToDouble(b -> task.weighting().atDb(b.exactHz()))
@@ -44,29 +42,6 @@ final class SpectralComputation implements Computation {
         curve = new double[size];
         part = new double[size];
         linear = outcome != Outcome.OVERALL && parts.stream().noneMatch(Part::sumsBands);
-    }
-
-    /** The mean curves of a cell by role. */
-    record Roles(Curve inPlace, Curve openEar, Curve field) {
-        static Roles of(Cell cell, Resolution resolution, ReadingIndex index) {
-            List<List<Reading>> takes =
-                    cell.insertions().stream().map(Insertion::takes).toList();
-            return new Roles(
-                    new Curve(takes, resolution, 0, index),
-                    new Curve(group(cell.openEar()), resolution, cell.openEarShiftDb(), index),
-                    new Curve(group(cell.field()), resolution, cell.openEarShiftDb(), index));
-        }
-
-        private static List<List<Reading>> group(List<Reading> takes) {
-            return takes.isEmpty() ? List.of() : List.of(takes);
-        }
-
-        boolean have(Band band, CurvePart part) {
-            return (part.inPlace() == 0 || inPlace.has(band))
-                    && (part.openEar() == 0 || openEar.has(band))
-                    && (part.field() == 0 || field.has(band))
-                    && part.constant().map(c -> c.at(band).isPresent()).orElse(true);
-        }
     }
 
     @Override
@@ -145,20 +120,22 @@ final class SpectralComputation implements Computation {
         private final double sign;
         private final List<Term> terms = new ArrayList<>();
         private final double[] constant;
+        private boolean sumsBands;
         private final Optional<ReferenceTerm> reference;
 
-        Part(CurvePart part, Roles roles, Formula.Task task) {
+        Part(CurvePart part, Roles roles, Formula.Task task, ReadingIndex index) {
             sign = part.sign();
-            addTerm(part.inPlace(), roles.inPlace(), task.bands());
-            addTerm(part.openEar(), roles.openEar(), task.bands());
-            addTerm(part.field(), roles.field(), task.bands());
+            addTerm(part.inPlace(), roles.inPlace(), task.bands(), index);
+            addTerm(part.openEar(), roles.openEar(), task.bands(), index);
+            addTerm(part.field(), roles.field(), task.bands(), index);
             constant = constants(part.constant(), task.bands());
-            reference = part.reference().map(r -> new ReferenceTerm(part, roles, task, r));
+            reference = part.reference().map(r -> new ReferenceTerm(part, roles, task, r, index));
         }
 
-        private void addTerm(double factor, Curve curve, List<Band> bands) {
+        private void addTerm(double factor, Curve curve, List<Band> bands, ReadingIndex index) {
             if (factor != 0) {
-                terms.add(new Term(factor, curve, curve.locate(bands)));
+                terms.add(new Term(factor, curve.at(bands, index)));
+                sumsBands |= curve.sumsBands();
             }
         }
 
@@ -167,13 +144,13 @@ final class SpectralComputation implements Computation {
         }
 
         boolean sumsBands() {
-            return terms.stream().anyMatch(t -> t.curve().sumsBands());
+            return sumsBands;
         }
 
         void compute(double[][] levelsDb, double[] out) {
             System.arraycopy(constant, 0, out, 0, out.length);
             for (Term term : terms) {
-                term.curve().addTo(out, term.factor(), levelsDb, term.at());
+                term.curve().addTo(out, term.factor(), levelsDb);
             }
             if (reference.isPresent()) {
                 double level = reference.get().level(levelsDb);
@@ -185,20 +162,22 @@ final class SpectralComputation implements Computation {
     }
 
     /** A curve with its factor. */
-    @SuppressWarnings("ArrayRecordComponent") // An index looked up once for the inner loop; never compared.
-    private record Term(double factor, Curve curve, int[][][] at) {}
+    private record Term(double factor, Curve.Located curve) {}
 
     /** The mean level of a part over its reference bands. */
     private static final class ReferenceTerm {
         private final Part part;
         private final double[] scratch;
 
-        ReferenceTerm(CurvePart part, Roles roles, Formula.Task task, Reference reference) {
+        ReferenceTerm(CurvePart part, Roles roles, Formula.Task task, Reference reference, ReadingIndex index) {
             List<Band> bands = referenceBands(reference, task.resolution());
             CurvePart absolute =
                     new CurvePart(1, part.inPlace(), part.openEar(), part.field(), part.constant(), Optional.empty());
             this.part = new Part(
-                    absolute, roles, new Formula.Task(task.resolution(), bands, task.outcome(), task.weighting()));
+                    absolute,
+                    roles,
+                    new Formula.Task(task.resolution(), bands, task.outcome(), task.weighting()),
+                    index);
             scratch = new double[bands.size()];
         }
 

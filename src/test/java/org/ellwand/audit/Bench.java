@@ -129,8 +129,8 @@ final class Bench {
             Path folder = Files.createTempDirectory("claims");
             Files.createDirectories(folder.resolve("claims"));
             Files.writeString(folder.resolve("claims/skerry.yaml"), yaml);
-            return new ClaimsReader(folder, Quantities.forms(), Set.of())
-                    .readAll()
+            return new ClaimsReader(Quantities.forms(), Set.of())
+                    .readAll(folder)
                     .get(0);
         } catch (IOException e) {
             throw new UncheckedIOException(e);

@@ -1,0 +1,93 @@
+package org.ellwand.claim;
+
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import org.ellwand.amount.Amount;
+import org.ellwand.amount.Interval;
+import org.ellwand.amount.PhraseException;
+import org.ellwand.amount.Phrases;
+import org.ellwand.amount.Unit;
+
+/** Reads the keys that say how a single quantity is to be computed, checks their form and keeps their text. */
+final class MethodReader {
+    static final String NRR_METHOD = "40 CFR 211.207";
+    static final List<String> METHODS = List.of("ISO 4869-2:1994", "ISO 4869-2:2018", NRR_METHOD);
+    static final List<String> RATINGS = List.of("SNR", "H", "M", "L", "NRR");
+
+    /** Protection performances for which ISO 4869-2 gives α: 0.67, 0.84, 1.00, 1.04, 1.28, 1.64. */
+    static final List<Integer> PERFORMANCES = List.of(75, 80, 84, 85, 90, 95);
+
+    private final RuleWords words;
+
+    MethodReader(RuleWords words) {
+        this.words = words;
+    }
+
+    Map<String, String> read() {
+        words.phrase(RuleKey.DROP, MethodReader::decibels);
+        words.phrase(RuleKey.WITHIN, MethodReader::decibels);
+        words.phrase(RuleKey.HARMONICS, MethodReader::harmonics);
+        words.phrase(RuleKey.PERFORMANCE, MethodReader::performance);
+        words.text(RuleKey.METHOD).ifPresent(this::method);
+        return kept();
+    }
+
+    private Map<String, String> kept() {
+        Map<String, String> kept = new LinkedHashMap<>();
+        for (RuleKey key :
+                List.of(RuleKey.METHOD, RuleKey.PERFORMANCE, RuleKey.DROP, RuleKey.WITHIN, RuleKey.HARMONICS)) {
+            words.given().glance(key).ifPresent(text -> kept.put(key.text(), text));
+        }
+        return kept;
+    }
+
+    private void method(String method) {
+        if (!METHODS.contains(method)) {
+            words.problem(RuleKey.METHOD, RuleWords.refusal(RuleKey.METHOD, method, METHODS));
+            return;
+        }
+        String of = words.given().glance(RuleKey.OF).orElse("");
+        if (!RATINGS.contains(of)) {
+            words.problem(RuleKey.OF, RuleWords.refusal(RuleKey.OF, of, RATINGS));
+        } else if (of.equals("NRR") != method.equals(NRR_METHOD)) {
+            words.problem(RuleKey.METHOD, "'method': " + of + " is not computed by " + method);
+        }
+        boolean performance = words.given().has(RuleKey.PERFORMANCE);
+        if (method.equals(NRR_METHOD) && performance) {
+            words.problem(RuleKey.PERFORMANCE, "'performance' is for ISO 4869-2: " + NRR_METHOD + " fixes its own");
+        } else if (!method.equals(NRR_METHOD) && !performance) {
+            words.problem(
+                    RuleKey.METHOD,
+                    "'method: " + method
+                            + "' needs 'performance': the figure depends on the share of wearers protected");
+        }
+    }
+
+    private static Amount decibels(String text) throws PhraseException {
+        Amount amount = Phrases.amount(text);
+        if (amount.unit() != Unit.DB || amount.value() <= 0) {
+            throw new PhraseException("'" + text + "' is not an amount above 0 dB");
+        }
+        return amount;
+    }
+
+    private static Interval harmonics(String text) throws PhraseException {
+        Interval orders = Phrases.interval(text).interval();
+        boolean whole = orders.lower() == Math.rint(orders.lower()) && orders.upper() == Math.rint(orders.upper());
+        if (orders.unit() != Unit.NONE || !whole || orders.lower() < 2 || !orders.hasUpper()) {
+            throw new PhraseException("'" + text + "' is not a range of whole numbers from 2 on, as '2 to 5'");
+        }
+        return orders;
+    }
+
+    private static double performance(String text) throws PhraseException {
+        Amount amount = Phrases.amount(text);
+        boolean known = PERFORMANCES.stream().anyMatch(p -> p == amount.value());
+        if (amount.unit() != Unit.PERCENT || !known) {
+            throw new PhraseException(
+                    "'" + text + "' has no factor in ISO 4869-2: accepted are " + RuleKey.PERFORMANCE.accepted());
+        }
+        return amount.value();
+    }
+}

@@ -1,0 +1,66 @@
+package org.ellwand.cli;
+
+import java.io.IOException;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.Collection;
+import java.util.List;
+import java.util.Set;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import org.ellwand.audit.Audit;
+import org.ellwand.audit.AuditOptions;
+import org.ellwand.audit.Auditor;
+import org.ellwand.audit.Inputs;
+import org.ellwand.audit.Scope;
+import org.ellwand.claim.ClaimsReader;
+import org.ellwand.claim.Product;
+import org.ellwand.claim.Target;
+import org.ellwand.input.InputException;
+import org.ellwand.measurement.Session;
+import org.ellwand.measurement.SessionReader;
+import org.ellwand.quantity.Quantities;
+
+/**
+ * What a folder holds, read.
+ *
+ * @param inputs every file that was read, whether a scope leaves out what it says or not
+ */
+record FolderContents(List<Product> products, List<Session> sessions, List<Audit.Input> inputs) {
+    /**
+     * Reads the sessions, then the claims, which may speak of conditions that the sessions declare.
+     *
+     * @throws InputException with what is wrong in the sessions, or else with what is wrong in the claims
+     */
+    static FolderContents read(Path folder) throws InputException, IOException {
+        List<Session> sessions = SessionReader.readAll(folder);
+        Set<String> declared = sessions.stream()
+                .flatMap(session -> session.declaredConditions().stream())
+                .collect(Collectors.toUnmodifiableSet());
+        List<Product> products = new ClaimsReader(Quantities.forms(), declared).readAll(folder);
+        Collection<String> files = new ArrayList<>(targets(products));
+        products.forEach(product -> files.add(product.file()));
+        sessions.forEach(session -> files.add(session.file()));
+        sessions.forEach(session -> files.addAll(session.dataFiles()));
+        return new FolderContents(products, sessions, Inputs.hash(folder, files));
+    }
+
+    /** The curve sheets that rules name. */
+    private static List<String> targets(List<Product> products) {
+        return products.stream()
+                .flatMap(product -> product.claims().stream())
+                .flatMap(claim -> Stream.concat(claim.rule().stream(), claim.otherwise().stream()))
+                .flatMap(rule -> rule.target().stream())
+                .filter(Target.Sheet.class::isInstance)
+                .map(target -> ((Target.Sheet) target).file())
+                .distinct()
+                .toList();
+    }
+
+    /** Judges what is in scope. */
+    Audit judged(Scope scope, int trials) throws InputException {
+        scope.check(products, sessions);
+        Auditor auditor = new Auditor(new AuditOptions(trials));
+        return scope.noted(auditor.audit(scope.products(products), scope.sessions(sessions), inputs));
+    }
+}

@@ -1,0 +1,32 @@
+package org.ellwand.quantity;
+
+import java.util.List;
+import org.ellwand.acoustics.Band;
+import org.ellwand.acoustics.Resolution;
+import org.ellwand.measurement.Reading;
+import org.ellwand.pairing.Cell;
+import org.ellwand.pairing.Insertion;
+
+/** The mean curves of a cell by the part they play. */
+record Roles(Curve inPlace, Curve openEar, Curve field) {
+    static Roles of(Cell cell, Resolution resolution) {
+        List<List<Reading>> takes =
+                cell.insertions().stream().map(Insertion::takes).toList();
+        return new Roles(
+                new Curve(takes, resolution, 0),
+                new Curve(group(cell.openEar()), resolution, cell.openEarShiftDb()),
+                new Curve(group(cell.field()), resolution, cell.openEarShiftDb()));
+    }
+
+    private static List<List<Reading>> group(List<Reading> takes) {
+        return takes.isEmpty() ? List.of() : List.of(takes);
+    }
+
+    /** Whether a part has all it needs at a band. */
+    boolean have(Band band, CurvePart part) {
+        return (part.inPlace() == 0 || inPlace.has(band))
+                && (part.openEar() == 0 || openEar.has(band))
+                && (part.field() == 0 || field.has(band))
+                && part.constant().map(c -> c.at(band).isPresent()).orElse(true);
+    }
+}

@@ -1,0 +1,139 @@
+package org.ellwand.report;
+
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.stream.Stream;
+import org.ellwand.audit.Audit;
+import org.ellwand.audit.CellResult;
+import org.ellwand.audit.ClaimAudit;
+import org.ellwand.audit.Judgement;
+import org.ellwand.audit.ProductAudit;
+import org.ellwand.check.Finding;
+import org.ellwand.claim.Claim;
+import org.ellwand.claim.Reply;
+
+/** A claim as templates see it. An absent text is empty. The maker's words come as they may be printed, never else. */
+final class ClaimModel {
+    private final Audit audit;
+    private final ProductAudit product;
+    private final ClaimAudit audited;
+    private final Claim claim;
+    private final Optional<Judgement> plain;
+
+    ClaimModel(Audit audit, ProductAudit product, ClaimAudit audited) {
+        this.audit = audit;
+        this.product = product;
+        this.audited = audited;
+        this.claim = audited.claim();
+        this.plain = audited.plain();
+    }
+
+    /** @param figures as {@link FigureDrawer} gives them */
+    Map<String, Object> model(int number, String anchor, List<Object> figures) {
+        return Fields.of("number", number)
+                .and("anchor", anchor)
+                .and("id", claim.id())
+                .and("topic", claim.topic())
+                .and(words())
+                .and(rule())
+                .and(result())
+                .and(correspondence())
+                .and("figures", figures)
+                .and("sentence", Sentence.of(product.product(), audited, sample()))
+                .map();
+    }
+
+    private Map<String, Object> words() {
+        return Fields.of("words", claim.words())
+                .and("verbatim", claim.edition().mayBeQuoted())
+                .and("source", claim.edition().source())
+                .and("dated", claim.edition().dated())
+                .and("edition", claim.edition().id())
+                .and("editionConditions", Phrases.pairs(claim.edition().conditions()))
+                .map();
+    }
+
+    private Map<String, Object> rule() {
+        return Fields.of("rule", plain.map(Judgement::text).orElse(""))
+                .and("limit", plain.map(p -> Phrases.interval(p.rule().limit())).orElse(""))
+                .and(
+                        "stated",
+                        plain.map(p -> RuleModel.pairs(p.rule().stated())).orElse(List.of()))
+                .and(
+                        "assumed",
+                        plain.map(p -> RuleModel.pairs(p.rule().assumed())).orElse(List.of()))
+                .and("because", claim.because().orElse(""))
+                .map();
+    }
+
+    private Map<String, Object> result() {
+        double confidence = product.product().confidence();
+        return Fields.of("verdict", audited.verdict().word())
+                .and(
+                        "probability",
+                        plain.map(p -> RuleModel.probability(p.probability(), confidence))
+                                .orElse(""))
+                .and("measured", plain.map(MeasuredModel::of).orElse(MeasuredModel.none()))
+                .and(
+                        "condition",
+                        plain.map(p -> ConditionText.of(p, name(), audit.sessions()))
+                                .orElse(""))
+                .and("sample", sample())
+                .and("reason", audited.reason().orElse(""))
+                .and("reasons", plain.map(p -> RuleModel.reasons(p.reasons())).orElse(List.of()))
+                .and("notes", notes())
+                .and("cells", plain.map(p -> RuleModel.cells(p, confidence)).orElse(List.of()))
+                .and("contributions", plain.map(RuleModel::contributions).orElse(List.of()))
+                .and("otherwise", otherwise(confidence))
+                .and("findings", findings().stream().map(FindingModel::of).toList())
+                .map();
+    }
+
+    private List<Object> otherwise(double confidence) {
+        return audited.otherwise().stream()
+                .map(other -> (Object) RuleModel.otherwise(other, confidence))
+                .toList();
+    }
+
+    private List<String> notes() {
+        List<String> ofRule = plain.map(Judgement::notes).orElse(List.of());
+        return Stream.concat(ofRule.stream(), audited.notes().stream()).toList();
+    }
+
+    List<Finding> findings() {
+        return plain.map(p -> Touching.of(audit.findings(), p)).orElse(List.of());
+    }
+
+    private Map<String, Object> correspondence() {
+        return Fields.of("impression", claim.impression().orElse(""))
+                .and("asked", claim.asked().orElse(""))
+                .and("reply", reply(claim.reply()))
+                .map();
+    }
+
+    static Map<String, Object> reply(Optional<Reply> reply) {
+        return Fields.of("dated", reply.map(Reply::dated).orElse(""))
+                .and("text", reply.map(Reply::text).orElse(""))
+                .map();
+    }
+
+    /** {@code 1 ear, 3 insertions}, {@code 2 figures}; empty where nothing was measured. */
+    private String sample() {
+        return plain.filter(p -> !p.cells().isEmpty()).map(this::sample).orElse("");
+    }
+
+    private String sample(Judgement judgement) {
+        if (judgement.rule().quantity().equals("figure")) {
+            int figures =
+                    judgement.cells().stream().mapToInt(CellResult::insertions).sum();
+            return Phrases.count(figures, "figure", "figures");
+        }
+        Counted counted = ConditionText.counted(judgement, name(), audit.sessions());
+        return counted.insertions() > 0 ? counted.text() : "";
+    }
+
+    private String name() {
+        return product.product().name();
+    }
+}

@@ -1,0 +1,106 @@
+package org.ellwand.report;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import org.ellwand.audit.Audit;
+import org.ellwand.audit.ClaimAudit;
+import org.ellwand.audit.ProductAudit;
+import org.ellwand.audit.Verdict;
+import org.ellwand.claim.Edition;
+import org.ellwand.claim.Product;
+import org.ellwand.claim.Sample;
+import org.ellwand.input.InputException;
+
+/** A product as templates see it. */
+final class ProductModel {
+    private final Audit audit;
+    private final ProductAudit audited;
+    private final Product product;
+
+    ProductModel(Audit audit, ProductAudit audited) {
+        this.audit = audit;
+        this.audited = audited;
+        this.product = audited.product();
+    }
+
+    Map<String, Object> model(Slugs anchors, FigureDrawer figures) throws InputException {
+        String anchor = anchors.of(product.name());
+        List<Object> claims = new ArrayList<>();
+        for (ClaimAudit claim : audited.claims()) {
+            claims.add(claim(
+                    claims.size() + 1, anchors.of(anchor + "-" + claim.claim().id()), claim, figures));
+        }
+        return Fields.of("anchor", anchor)
+                .and(about())
+                .and("counts", counts())
+                .and("countsText", countsText())
+                .and("sample", counted().text())
+                .and(
+                        "editions",
+                        product.editions().stream().map(ProductModel::edition).toList())
+                .and("claims", claims)
+                .and("cautions", Cautions.of(counted(), audit.sessions()))
+                .map();
+    }
+
+    private Object claim(int number, String anchor, ClaimAudit claim, FigureDrawer figures) throws InputException {
+        ClaimModel model = new ClaimModel(audit, audited, claim);
+        List<Object> drawn = figures.draw(anchor, product.name(), claim, model.findings());
+        return model.model(number, anchor, drawn);
+    }
+
+    private Map<String, Object> about() {
+        return Fields.of("name", product.name())
+                .and("file", product.file())
+                .and("maker", product.maker().orElse(""))
+                .and("about", product.about().orElse(""))
+                .and("confidence", Numbers.plain(product.confidence() * 100) + " %")
+                .and("doubt", Numbers.plain(Math.round((1 - product.confidence()) * 1e6) / 1e4) + " %")
+                .and(
+                        "samples",
+                        product.samples().stream().map(ProductModel::sample).toList())
+                .and("disclosure", product.disclosure().orElse(""))
+                .and("recommendation", product.recommendation().orElse(""))
+                .and("asked", product.asked().orElse(""))
+                .and("reply", ClaimModel.reply(product.reply()))
+                .map();
+    }
+
+    private static Object sample(Sample sample) {
+        return Fields.of("unit", sample.unit())
+                .and("obtained", sample.obtained().orElse(""))
+                .map();
+    }
+
+    private static Object edition(Edition edition) {
+        return Fields.of("id", edition.id())
+                .and("source", edition.source())
+                .and("dated", edition.dated())
+                .and("kept", edition.kept().orElse(""))
+                .and("conditions", Phrases.pairs(edition.conditions()))
+                .and("mayBeQuoted", edition.mayBeQuoted())
+                .map();
+    }
+
+    private Map<String, Object> counts() {
+        Fields counts = new Fields();
+        for (Verdict verdict : Verdict.values()) {
+            counts.and(verdict.word(), audited.count(verdict));
+        }
+        return counts.map();
+    }
+
+    /** {@code 2 pass, 1 marginal, 1 fail, 2 untested}. */
+    private String countsText() {
+        List<String> parts = new ArrayList<>();
+        counts().forEach((word, count) -> parts.add(count + " " + word));
+        return String.join(", ", parts);
+    }
+
+    private Counted counted() {
+        return Counted.of(
+                audit.sessions(),
+                reading -> reading.get("device").map(product.name()::equals).orElse(false));
+    }
+}

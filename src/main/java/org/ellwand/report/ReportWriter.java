@@ -1,0 +1,38 @@
+package org.ellwand.report;
+
+import java.nio.charset.StandardCharsets;
+import java.util.Map;
+import java.util.SortedMap;
+import java.util.TreeMap;
+import org.ellwand.audit.Audit;
+import org.ellwand.input.InputException;
+
+/** Writes an audit for people: pages, the piece for an article, figures, and the table of verdicts. */
+public final class ReportWriter {
+    private ReportWriter() {}
+
+    /**
+     * The files of a report by their paths below the report's folder, with forward slashes. The same audit and options
+     * give the same bytes. Nothing is written.
+     *
+     * @throws InputException where a template of the user's is at fault
+     * @throws IllegalStateException where PNG figures are wanted and this machine has no font to draw them with
+     */
+    public static SortedMap<String, byte[]> render(Audit audit, ReportOptions options) throws InputException {
+        Templates templates = Templates.of(options.userTemplates());
+        FigureDrawer figures = new FigureDrawer(templates, options.png());
+        Map<String, Object> model = ReportModel.of(audit, options, figures);
+        SortedMap<String, String> texts = new TreeMap<>(figures.drawn());
+        texts.put("audit.html", templates.render("audit.html.ftl", model));
+        texts.put("audit.md", templates.render("audit.md.ftl", model));
+        texts.put("article.html", templates.render("article.html.ftl", model));
+        texts.put("article.md", templates.render("article.md.ftl", model));
+        texts.put("verdicts.csv", VerdictTable.of(audit));
+        SortedMap<String, byte[]> files = new TreeMap<>();
+        texts.forEach((path, text) -> files.put(path, text.getBytes(StandardCharsets.UTF_8)));
+        if (options.png()) {
+            figures.drawn().forEach((path, svg) -> files.put(path.replaceAll("svg$", "png"), Raster.png(path, svg)));
+        }
+        return files;
+    }
+}

@@ -1,0 +1,82 @@
+package org.ellwand.report;
+
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import org.ellwand.acoustics.Resolution;
+import org.ellwand.amount.Unit;
+import org.ellwand.measurement.Cause;
+import org.ellwand.measurement.Session;
+import org.ellwand.measurement.Stimulus;
+import org.ellwand.measurement.Uncertainty;
+
+/** How it was measured, as templates see it. */
+final class SessionModel {
+    private SessionModel() {}
+
+    static Map<String, Object> of(Session session, String anchor) {
+        return Fields.of("id", session.id())
+                .and("anchor", anchor)
+                .and("file", session.file())
+                .and("measured", session.measured().orElse(""))
+                .and("rig", session.rig().orElse(""))
+                .and("place", session.place().orElse(""))
+                .and("resolution", session.resolution().map(Resolution::text).orElse(""))
+                .and("levelsIn", session.levelsIn().map(Unit::symbol).orElse(""))
+                .and("openEar", openEar(session))
+                .and("settings", settings(session))
+                .and("sample", Counted.of(List.of(session), reading -> true).text())
+                .and(
+                        "stimuli",
+                        session.stimuli().values().stream()
+                                .map(SessionModel::stimulus)
+                                .toList())
+                .and("uncertainty", uncertainty(session))
+                .and("causes", causes(session))
+                .and("dataFiles", session.dataFiles())
+                .map();
+    }
+
+    private static String openEar(Session session) {
+        return session.openEarScaled()
+                ? "measured; where a level was spared, shifted from another level"
+                : "measured at every level";
+    }
+
+    private static String settings(Session session) {
+        return session.settingsSwitchedInPlace()
+                ? "switched without taking the product out"
+                : "switched between insertions";
+    }
+
+    private static Object stimulus(Stimulus stimulus) {
+        return Fields.of("id", stimulus.id())
+                .and("text", Phrases.stimulus(stimulus))
+                .and("peak", stimulus.peak().map(Phrases::amount).orElse(""))
+                .map();
+    }
+
+    private static String uncertainty(Session session) {
+        if (!(session.uncertainty() instanceof Uncertainty.Declared declared)) {
+            return "The size of the uncertainty is not known.";
+        }
+        if (declared.typicalProbeTube()) {
+            return "Typical probe tube: sizes of common practice, without a source.";
+        }
+        return declared.causes().isEmpty() ? "No cause declared." : "Sizes declared by the auditor.";
+    }
+
+    private static List<Object> causes(Session session) {
+        return session.uncertainty() instanceof Uncertainty.Declared declared
+                ? declared.causes().stream().map(SessionModel::cause).toList()
+                : List.of();
+    }
+
+    private static Object cause(Cause cause) {
+        return Fields.of("name", cause.name())
+                .and("size", Phrases.sizes(cause))
+                .and("sharedBy", cause.sharedBy().name().toLowerCase(Locale.ROOT))
+                .and("acrossBands", cause.independentAcrossBands() ? "independent" : "together")
+                .map();
+    }
+}

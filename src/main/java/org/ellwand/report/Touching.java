@@ -1,0 +1,49 @@
+package org.ellwand.report;
+
+import java.util.List;
+import java.util.OptionalDouble;
+import org.ellwand.audit.CellResult;
+import org.ellwand.audit.Judgement;
+import org.ellwand.check.Finding;
+import org.ellwand.measurement.Conditions;
+
+/** Which findings about the data touch which cells. */
+final class Touching {
+    private Touching() {}
+
+    static List<Finding> of(List<Finding> findings, Judgement judgement) {
+        return findings.stream()
+                .filter(finding -> judgement.cells().stream().anyMatch(cell -> touches(finding, cell)))
+                .toList();
+    }
+
+    static boolean touches(Finding finding, CellResult cell) {
+        return cell.conditions().get("session").map(finding.session()::equals).orElse(true)
+                && readingAgrees(finding.reading(), cell.conditions())
+                && bandsAgree(finding, cell);
+    }
+
+    /** A finding's reading is written as its conditions: {@code setting=flood, stimulus=pink-94}. */
+    private static boolean readingAgrees(String reading, Conditions cell) {
+        String listed = ", " + reading + ", ";
+        return cell.values().entrySet().stream()
+                .filter(condition -> listed.contains(", " + condition.getKey() + "="))
+                .allMatch(condition -> listed.contains(", " + condition.getKey() + "=" + condition.getValue() + ", ")
+                        || isOpenEar(condition.getKey(), reading));
+    }
+
+    /** The open ear enters every cell of its session, whatever device the cell is of. */
+    private static boolean isOpenEar(String name, String reading) {
+        return name.equals("device") && reading.contains("device=open ear");
+    }
+
+    private static boolean bandsAgree(Finding finding, CellResult cell) {
+        return finding.bands().isEmpty()
+                || cell.bands().isEmpty()
+                || cell.bands().stream().anyMatch(band -> speaksOf(finding, band.hz()));
+    }
+
+    static boolean speaksOf(Finding finding, OptionalDouble hz) {
+        return hz.isPresent() && finding.bands().contains(hz.getAsDouble());
+    }
+}

@@ -1,0 +1,77 @@
+package org.ellwand.statistics;
+
+import java.util.Arrays;
+
+/**
+ * Errors known by their draws, each beside the draw of a control whose distribution is known exactly:
+ * P(E ≤ x) = P(C ≤ x) + share of draws with E ≤ x − share of draws with C ≤ x. Where E is nearly C, most of the sampling
+ * error is common to both shares and cancels (control variate), so that few draws say what many would.
+ */
+public final class ControlledErrors implements Errors {
+    private static final int HALVINGS = 60;
+
+    private final double[] draws;
+    private final double[] controls;
+    private final Errors control;
+    private final double shift;
+    private double uncertainty = Double.NaN;
+
+    /**
+     * @param draws errors as drawn
+     * @param controls the control of each draw
+     * @param control distribution of the controls
+     */
+    public ControlledErrors(double[] draws, double[] controls, Errors control) {
+        shift = mean(draws) - mean(controls);
+        this.control = control;
+        this.draws = draws.clone();
+        this.controls = Arrays.stream(controls).map(c -> c + shift).toArray();
+        Arrays.sort(this.draws);
+        Arrays.sort(this.controls);
+    }
+
+    private static double mean(double[] values) {
+        return Arrays.stream(values).average().orElse(0);
+    }
+
+    @Override
+    public double atMost(double x) {
+        double difference = (double) (below(draws, x) - below(controls, x)) / draws.length;
+        return Math.min(1, Math.max(0, control.atMost(x - shift) + difference));
+    }
+
+    private static int below(double[] sorted, double x) {
+        int at = Arrays.binarySearch(sorted, x);
+        if (at < 0) {
+            return -at - 1;
+        }
+        while (at < sorted.length && sorted[at] == x) {
+            at++;
+        }
+        return at;
+    }
+
+    @Override
+    public double quantile(double probability) {
+        double reach = Math.abs(draws[0]) + Math.abs(draws[draws.length - 1]) + Math.abs(shift);
+        double low = Math.min(shift + control.quantile(probability), 0) - reach;
+        double high = Math.max(shift + control.quantile(probability), 0) + reach;
+        for (int i = 0; i < HALVINGS; i++) {
+            double middle = (low + high) / 2;
+            if (atMost(middle) < probability) {
+                low = middle;
+            } else {
+                high = middle;
+            }
+        }
+        return (low + high) / 2;
+    }
+
+    @Override
+    public double standardUncertainty() {
+        if (Double.isNaN(uncertainty)) {
+            uncertainty = Errors.super.standardUncertainty();
+        }
+        return uncertainty;
+    }
+}

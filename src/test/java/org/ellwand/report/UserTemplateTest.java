@@ -1,0 +1,79 @@
+package org.ellwand.report;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.Map;
+import java.util.Optional;
+import org.ellwand.input.InputException;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+class UserTemplateTest {
+    @TempDir
+    Path folder;
+
+    private Map<String, byte[]> rendered(String name, String template) throws IOException, InputException {
+        Files.writeString(folder.resolve(name), template);
+        return ReportWriter.render(
+                SampleAudit.audit(), new ReportOptions(Optional.of(folder), Optional.empty(), false));
+    }
+
+    @Test
+    void oneFileStandsInForItsNamesakeAndTheOthersStay() throws IOException, InputException {
+        Files.writeString(folder.resolve("my-end.ftl"), "the end");
+        Map<String, byte[]> files = rendered(
+                "article.md.ftl",
+                "<#ftl output_format=\"Markdown\">\n<#list products as p>${p.name}: ${p.countsText}, </#list><#include \"my-end.ftl\">");
+        assertThat(new String(files.get("article.md"), StandardCharsets.UTF_8))
+                .isEqualTo("Skerry Tide: 1 pass, 1 marginal, 3 fail, 2 untested, the end");
+        assertThat(files.get("audit.md"))
+                .isEqualTo(ReportWriter.render(SampleAudit.audit(), ReportOptions.plain())
+                        .get("audit.md"));
+    }
+
+    @Test
+    void aNameThatIsNotThereIsNamedWithItsPlaceAndWithWhatIsThere() {
+        assertThatThrownBy(() -> rendered(
+                        "audit.md.ftl", "one\n<#list sessions as s><#list s.causes as c>${c.nmae}</#list></#list>"))
+                .isInstanceOf(InputException.class)
+                .hasMessage("templates/audit.md.ftl:2:45: there is no c.nmae; there is, in c: name, size, sharedBy,"
+                        + " acrossBands");
+        assertThatThrownBy(() -> rendered("audit.md.ftl", "${product}"))
+                .hasMessage("templates/audit.md.ftl:1:3: there is no product; there is, at the top: dated, products,"
+                        + " sessions, findings, cautions, inputs");
+    }
+
+    @Test
+    void aSlipInTheSyntaxIsNamedWithItsPlace() {
+        assertThatThrownBy(() -> rendered("article.html.ftl", "<p>\n<#if dated>\n</p>"))
+                .isInstanceOf(InputException.class)
+                .hasMessageStartingWith("templates/article.html.ftl:")
+                .hasMessageContaining("#if");
+    }
+
+    @Test
+    void aNameThatReplacesNothingIsRefused() {
+        assertThatThrownBy(() -> rendered("audt.md.ftl", "x"))
+                .hasMessage("templates/audt.md.ftl: replaces no template; the templates are article.html.ftl,"
+                        + " article.md.ftl, audit.html.ftl, audit.md.ftl, figure.svg.ftl, style.css.ftl; a file to"
+                        + " include begins with my-");
+    }
+
+    @Test
+    void reachesNoClassAndNoFileOutside() throws IOException {
+        assertThatThrownBy(() -> rendered("audit.md.ftl", "${\"freemarker.template.utility.Execute\"?new()(\"id\")}"))
+                .isInstanceOf(InputException.class)
+                .hasMessageStartingWith("templates/audit.md.ftl:1:1: ")
+                .hasMessageContaining("not allowed");
+        assertThatThrownBy(() -> rendered("audit.md.ftl", "${products?api.size()}"))
+                .isInstanceOf(InputException.class);
+        Files.writeString(folder.resolveSibling("my-secret.ftl"), "secret");
+        assertThatThrownBy(() -> rendered("audit.md.ftl", "<#include \"../my-secret.ftl\">"))
+                .isInstanceOf(InputException.class);
+    }
+}
