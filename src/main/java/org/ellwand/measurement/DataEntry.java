@@ -37,8 +37,8 @@ record DataEntry(
         ATTENUATION
     }
 
-    private static final Map<String, Layout> LAYOUTS = layoutWords();
-    private static final Map<String, Reading.Values> VALUES = valueWords();
+    static final Map<String, Layout> LAYOUTS = layoutWords();
+    static final Map<String, Reading.Values> VALUES = valueWords();
 
     boolean isHarmonics() {
         return layout == Layout.HARMONICS;
@@ -95,7 +95,7 @@ record DataEntry(
                 file.get(), layout.get(), headerLine, values, ignored, columns, fundamental, defaults, keys.place()));
     }
 
-    private static List<String> ownKeys(Optional<Layout> layout) {
+    static List<String> ownKeys(Optional<Layout> layout) {
         if (layout.isEmpty()) {
             return List.of("file", "layout", "header line", "ignore", "product", "values", "columns", "fundamental");
         }

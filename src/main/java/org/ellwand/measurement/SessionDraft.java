@@ -15,7 +15,7 @@ import org.ellwand.amount.Unit;
 
 /** One session file as it is being read. */
 final class SessionDraft {
-    private static final List<String> KEYS = List.of(
+    static final List<String> KEYS = List.of(
             "session",
             "measured",
             "rig",
@@ -31,9 +31,10 @@ final class SessionDraft {
             "data",
             "traces",
             "figures");
-    private static final Map<String, Boolean> OPEN_EAR = words("measured", false, "scaled", true);
-    private static final Map<String, Boolean> SWITCHED = words("in place", true, "between insertions", false);
-    private static final Map<String, Resolution> RESOLUTIONS = resolutions();
+    static final Map<String, Boolean> OPEN_EAR = words("measured", false, "scaled", true);
+    static final Map<String, Boolean> SWITCHED = words("in place", true, "between insertions", false);
+    static final Map<String, Unit> LEVELS_IN = Map.of("dB SPL", Unit.DB_SPL);
+    static final Map<String, Resolution> RESOLUTIONS = resolutions();
 
     private final String file;
     private final Keys keys;
@@ -89,7 +90,7 @@ final class SessionDraft {
         Map<String, Stimulus> stimuli = StimulusReader.read(keys);
         ConditionFiller filler = new ConditionFiller(id, keys.conditions(conditions), stimuli, problems);
         Optional<Resolution> resolution = keys.choice("resolution", RESOLUTIONS);
-        Optional<Unit> levelsIn = keys.choice("levels in", Map.of("dB SPL", Unit.DB_SPL));
+        Optional<Unit> levelsIn = keys.choice("levels in", LEVELS_IN);
         Uncertainty uncertainty =
                 new UncertaintyReader(resolution.orElse(Resolution.THIRD_OCTAVE), problems).read(keys);
         List<DataEntry> entries = entries();
