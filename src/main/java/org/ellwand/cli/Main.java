@@ -7,6 +7,7 @@ import java.util.Map;
 import java.util.Set;
 import java.util.concurrent.Callable;
 import org.ellwand.claim.ClaimsSchema;
+import org.ellwand.measurement.SessionSchema;
 import org.ellwand.quantity.Quantities;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
@@ -62,7 +63,11 @@ public final class Main implements Callable<Integer> {
         Progress progress = new Progress(err, Progress.errIsTerminal());
         return List.of(
                 new AuditCommand(new FolderSteps(), progress),
-                new SchemaCommand(Map.of("claims", () -> ClaimsSchema.text(Quantities.forms(), Set.of()))),
+                new SchemaCommand(Map.of(
+                        "claims",
+                        () -> ClaimsSchema.text(Quantities.forms(), Set.of()),
+                        "session",
+                        SessionSchema::text)),
                 new StartCommand(Example.builtIn()));
     }
 

@@ -37,8 +37,8 @@ record DataEntry(
         ATTENUATION
     }
 
-    private static final Map<String, Layout> LAYOUTS = layoutWords();
-    private static final Map<String, Reading.Values> VALUES = valueWords();
+    static final Map<String, Layout> LAYOUTS = layoutWords();
+    static final Map<String, Reading.Values> VALUES = valueWords();
 
     boolean isHarmonics() {
         return layout == Layout.HARMONICS;
@@ -95,15 +95,15 @@ record DataEntry(
                 file.get(), layout.get(), headerLine, values, ignored, columns, fundamental, defaults, keys.place()));
     }
 
-    private static List<String> ownKeys(Optional<Layout> layout) {
+    static List<String> ownKeys(Optional<Layout> layout) {
         if (layout.isEmpty()) {
-            return List.of("file", "layout", "header line", "ignore", "values", "columns", "fundamental");
+            return List.of("file", "layout", "header line", "ignore", "product", "values", "columns", "fundamental");
         }
         return switch (layout.get()) {
-            case ROWS -> List.of("file", "layout", "header line", "ignore", "values");
-            case COLUMNS -> List.of("file", "layout", "header line", "ignore", "values", "columns");
-            case HARMONICS -> List.of("file", "layout", "header line", "ignore", "fundamental");
-            case ATTENUATION -> List.of("file", "layout", "header line", "ignore");
+            case ROWS -> List.of("file", "layout", "header line", "ignore", "product", "values");
+            case COLUMNS -> List.of("file", "layout", "header line", "ignore", "product", "values", "columns");
+            case HARMONICS -> List.of("file", "layout", "header line", "ignore", "product", "fundamental");
+            case ATTENUATION -> List.of("file", "layout", "header line", "ignore", "product");
         };
     }
 

@@ -9,7 +9,7 @@ import org.ellwand.amount.Amount;
 
 /** Reads {@code figures}. */
 final class FigureReader {
-    private static final List<String> KEYS = List.of("of", "value", "uncertainty");
+    static final List<String> KEYS = List.of("of", "value", "uncertainty", "product");
 
     private final ConditionFiller filler;
     private final Set<String> conditions;

@@ -158,7 +158,7 @@ record Keys(YamlNode.Mapping mapping, Found problems) {
         return text.map(Integer::valueOf);
     }
 
-    /** The values of those keys that are conditions. */
+    /** The values of those keys that are conditions; {@code product} names the device where nothing else does. */
     SortedMap<String, String> conditions(Set<String> names) {
         SortedMap<String, String> conditions = new TreeMap<>();
         for (YamlNode.Entry entry : mapping.entries()) {
@@ -166,6 +166,7 @@ record Keys(YamlNode.Mapping mapping, Found problems) {
                 text(entry.key(), entry.value()).ifPresent(value -> conditions.put(entry.key(), value));
             }
         }
+        text("product").ifPresent(product -> conditions.putIfAbsent(ConditionNames.DEVICE, product));
         return conditions;
     }
 }

@@ -15,7 +15,7 @@ import org.ellwand.amount.Unit;
 
 /** One session file as it is being read. */
 final class SessionDraft {
-    private static final List<String> KEYS = List.of(
+    static final List<String> KEYS = List.of(
             "session",
             "measured",
             "rig",
@@ -31,9 +31,10 @@ final class SessionDraft {
             "data",
             "traces",
             "figures");
-    private static final Map<String, Boolean> OPEN_EAR = words("measured", false, "scaled", true);
-    private static final Map<String, Boolean> SWITCHED = words("in place", true, "between insertions", false);
-    private static final Map<String, Resolution> RESOLUTIONS = resolutions();
+    static final Map<String, Boolean> OPEN_EAR = words("measured", false, "scaled", true);
+    static final Map<String, Boolean> SWITCHED = words("in place", true, "between insertions", false);
+    static final Map<String, Unit> LEVELS_IN = Map.of("dB SPL", Unit.DB_SPL);
+    static final Map<String, Resolution> RESOLUTIONS = resolutions();
 
     private final String file;
     private final Keys keys;
@@ -87,9 +88,9 @@ final class SessionDraft {
         keys.need("session", "give the session a name");
         String id = keys.text("session").orElse("");
         Map<String, Stimulus> stimuli = StimulusReader.read(keys);
-        ConditionFiller filler = new ConditionFiller(id, defaults(), stimuli, problems);
+        ConditionFiller filler = new ConditionFiller(id, keys.conditions(conditions), stimuli, problems);
         Optional<Resolution> resolution = keys.choice("resolution", RESOLUTIONS);
-        Optional<Unit> levelsIn = keys.choice("levels in", Map.of("dB SPL", Unit.DB_SPL));
+        Optional<Unit> levelsIn = keys.choice("levels in", LEVELS_IN);
         Uncertainty uncertainty =
                 new UncertaintyReader(resolution.orElse(Resolution.THIRD_OCTAVE), problems).read(keys);
         List<DataEntry> entries = entries();
@@ -120,12 +121,6 @@ final class SessionDraft {
                 curves.harmonics(),
                 figures,
                 List.copyOf(dataFiles));
-    }
-
-    private Map<String, String> defaults() {
-        SortedMap<String, String> defaults = keys.conditions(conditions);
-        keys.text("product").ifPresent(product -> defaults.putIfAbsent(ConditionNames.DEVICE, product));
-        return defaults;
     }
 
     private List<DataEntry> entries() {

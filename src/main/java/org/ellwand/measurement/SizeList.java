@@ -19,7 +19,7 @@ import org.ellwand.input.YamlNode;
  * begins there: {@code 3 to 6 kHz} beside {@code 6 to 8 kHz} ends below 6 kHz, beside {@code above 6 kHz} it holds it.
  */
 final class SizeList {
-    private static final List<String> KEYS = List.of("bands", "size");
+    static final List<String> KEYS = List.of("bands", "size");
     private static final String BANDS = "frequencies such as 'below 3 kHz', '3 to 6 kHz', 'above 6 kHz'";
     private static final double PER_HZ = 1e6;
 

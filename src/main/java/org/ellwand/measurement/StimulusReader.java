@@ -13,7 +13,7 @@ import org.ellwand.input.YamlNode;
 
 /** Reads {@code stimuli}. */
 final class StimulusReader {
-    private static final List<String> KEYS = List.of("kind", "level", "peak");
+    static final List<String> KEYS = List.of("kind", "level", "peak");
     private static final String LEVEL = "a level with its weighting, in dB SPL, dB(A) or dB(C)";
 
     private StimulusReader() {}

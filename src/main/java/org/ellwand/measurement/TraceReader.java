@@ -11,8 +11,8 @@ import org.ellwand.input.Place;
 
 /** Reads {@code traces} and their sheets. */
 final class TraceReader {
-    private static final List<String> KEYS = List.of("file", "header line", "step");
-    private static final List<String> STEP_KEYS = List.of("at", "from", "to");
+    static final List<String> KEYS = List.of("file", "header line", "step", "product");
+    static final List<String> STEP_KEYS = List.of("at", "from", "to");
     private static final String LEVEL = "a level such as '55 dB SPL'";
 
     private final ConditionFiller filler;

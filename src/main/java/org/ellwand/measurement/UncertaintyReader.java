@@ -16,8 +16,11 @@ import org.ellwand.input.YamlNode;
 /** Reads {@code uncertainty}: a list of causes, {@code typical probe tube} or {@code unknown}. */
 final class UncertaintyReader {
     static final String NEEDED = "list the causes, or write 'typical probe tube' or 'unknown'";
-    private static final String TYPICAL = "typical probe tube";
-    private static final List<String> KEYS = List.of("cause", "size", "shared by", "across bands");
+    static final String TYPICAL = "typical probe tube";
+    static final List<String> KEYS = List.of("cause", "size", "shared by", "across bands");
+    static final Map<String, Boolean> ACROSS_BANDS =
+            new java.util.TreeMap<>(Map.of("together", false, "independent", true));
+    static final String UNKNOWN = "unknown";
     private static final String SIZE = "a size in dB (of levels) or in ms (of times)";
 
     private final Resolution resolution;
@@ -43,7 +46,7 @@ final class UncertaintyReader {
         if (text.equals(TYPICAL)) {
             return new Uncertainty.Declared(TypicalProbeTube.causes(), true);
         }
-        if (!text.equals("unknown")) {
+        if (!text.equals(UNKNOWN)) {
             problems.add(node.get().place(), "'uncertainty: " + text + "' is not accepted; " + NEEDED);
         }
         return new Uncertainty.Unknown();
@@ -76,8 +79,7 @@ final class UncertaintyReader {
                         + String.join(", ", sharedBy().keySet()));
         Optional<String> name = keys.text("cause");
         Optional<SharedBy> sharedBy = keys.choice("shared by", sharedBy());
-        boolean independent = keys.choice("across bands", Map.of("together", false, "independent", true))
-                .orElse(false);
+        boolean independent = keys.choice("across bands", ACROSS_BANDS).orElse(false);
         Optional<Sizes> sizes = sizes(keys);
         if (name.isEmpty() || sharedBy.isEmpty() || sizes.isEmpty()) {
             return Optional.empty();
@@ -88,7 +90,7 @@ final class UncertaintyReader {
         return Optional.of(new Cause(name.get(), sharedBy.get(), independent, sizes.get().unit, sizes.get().sizes));
     }
 
-    private static Map<String, SharedBy> sharedBy() {
+    static Map<String, SharedBy> sharedBy() {
         Map<String, SharedBy> words = new LinkedHashMap<>();
         for (SharedBy shared : SharedBy.values()) {
             words.put(shared.name().toLowerCase(java.util.Locale.ROOT), shared);

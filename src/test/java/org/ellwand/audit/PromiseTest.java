@@ -25,7 +25,7 @@ import org.junit.jupiter.params.provider.MethodSource;
 @Tag("slow")
 @Execution(ExecutionMode.CONCURRENT)
 class PromiseTest {
-    private static final int RUNS = 300;
+    private static final int RUNS = 200;
     private static final double ERROR = 0.05;
     /** Three standard errors of a share of 5 % in so many runs. */
     private static final double SAMPLING = 3 * Math.sqrt(ERROR * (1 - ERROR) / RUNS);
@@ -168,7 +168,7 @@ class PromiseTest {
                         0);
                 add(all, "median", "statistic: median, limit: at least 20 dB", flat(20), known, insertions, 0);
                 add(all, "median, halves", "statistic: median, limit: at least 20 dB", steps(), known, insertions, 0);
-                add(all, "slope", "statistic: slope, limit: at most 0 dB/octave", flat(20), known, insertions, 0.015);
+                add(all, "slope", "statistic: slope, limit: at most 0 dB/octave", flat(20), known, insertions, 0.005);
                 add(
                         all,
                         "overall",

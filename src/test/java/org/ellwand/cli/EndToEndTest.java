@@ -85,7 +85,7 @@ class EndToEndTest {
     @CsvSource(
             delimiter = '|',
             value = {
-                "claims/my-product.yaml|'quote: \"Stops'|'quot: \"Stops'|claims/my-product.yaml:33:5: 'quote' is missing",
+                "claims/my-product.yaml|'quote: \"Stops'|'quot: \"Stops'|claims/my-product.yaml:33:5: the key 'quote' is missing",
                 "claims/my-product.yaml|at least 18 dB}|at least 18 dBX}|claims/my-product.yaml:18:45: ",
                 "claims/my-product.yaml|'quantity: attenuation, limit: 21'|'quantity: atenuation, limit: 21'"
                         + "|claims/my-product.yaml:28:25: ",
@@ -164,7 +164,7 @@ class EndToEndTest {
     void aFolderWithoutClaimsIsRefused() throws IOException {
         Files.delete(yard.resolve(CLAIMS));
 
-        refused(audit(), "claims: no claims file");
+        refused(audit(), "claims: there is no claims file here");
     }
 
     private JsonNode products() throws IOException {
