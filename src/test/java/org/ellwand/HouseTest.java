@@ -11,6 +11,9 @@ import com.tngtech.archunit.core.domain.JavaClass;
 import com.tngtech.archunit.core.domain.JavaClasses;
 import com.tngtech.archunit.core.importer.ClassFileImporter;
 import com.tngtech.archunit.core.importer.ImportOption;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
 import java.util.List;
 import java.util.Random;
 import java.util.SplittableRandom;
@@ -75,6 +78,16 @@ class HouseTest {
         List<String> drawn =
                 packagesBelow(FLOORS.size()).map(each -> ROOT + each).sorted().toList();
         assertThat(built).containsExactlyElementsOf(drawn);
+    }
+
+    @Test
+    void developersAreShownTheSameHouse() throws IOException {
+        List<List<String>> shown = Files.readString(Path.of("DEVELOPERS.md"))
+                .lines()
+                .filter(row -> row.matches("\\| \\d \\| `.*"))
+                .map(row -> List.of(row.split("\\|")[2].strip().replace("`", "").split(", ")))
+                .toList();
+        assertThat(shown).isEqualTo(FLOORS);
     }
 
     @Test
