@@ -165,10 +165,10 @@ ${f.svg?no_esc}
 <@row "Date" s.measured/>
 <@row "Rig" s.rig/>
 <@row "Place" s.place/>
-<dt>Measured on</dt><dd>${s.sample}</dd>
+<#if s.resolution != "" || s.stimuli?has_content><dt>Measured on</dt><dd>${s.sample}</dd>
 <#if s.resolution != ""><dt>Bands</dt><dd>${s.resolution}<#if s.levelsIn != "">, levels in ${s.levelsIn}</#if></dd></#if>
 <dt>Open ear</dt><dd>${s.openEar}</dd>
-<dt>Settings</dt><dd>${s.settings}</dd>
+<dt>Settings</dt><dd>${s.settings}</dd></#if>
 <#if s.stimuli?has_content><dt>Stimuli</dt><dd><ul><#list s.stimuli as t><li>${t.id}: ${t.text}<#if t.peak != "">, peak ${t.peak}</#if></li></#list></ul></dd></#if>
 <dt>Uncertainty</dt><dd>${s.uncertainty}</dd>
 <dt>Files</dt><dd><code>${s.file}</code><#list s.dataFiles as f>, <code>${f}</code></#list></dd>
@@ -191,7 +191,7 @@ ${f.svg?no_esc}
 <tbody><#list findings as f><tr><td>${f.check}</td><td data-name="Where">${f.session}<#if f.reading != "">: ${f.reading}</#if><#if f.bands != "">; ${f.bands}</#if></td><td>${f.text}</td><td data-name="How it errs">${f.errs}</td><td data-name="What follows">${f.consequence}</td></tr></#list></tbody>
 </table>
 <#else>
-<p>The checks found nothing.</p>
+<p>There are no findings. Ellwand does not yet check the data for leaks, tube placement, background noise or drift; their absence here says nothing about them.</p>
 </#if>
 </section>
 

@@ -180,12 +180,14 @@ A claim of the kind “up to” is met where one point meets it, and a claim abo
 <#if s.place != "">
 - Place: ${s.place}
 </#if>
+<#if s.resolution != "" || s.stimuli?has_content>
 - Measured on: ${s.sample}
 <#if s.resolution != "">
 - Bands: ${s.resolution}<#if s.levelsIn != "">, levels in ${s.levelsIn}</#if>
 </#if>
 - Open ear: ${s.openEar}
 - Settings: ${s.settings}
+</#if>
 <#list s.stimuli as t>
 - Stimulus ${t.id}: ${t.text}<#if t.peak != "">, peak ${t.peak}</#if>
 </#list>
@@ -210,7 +212,7 @@ A claim of the kind “up to” is met where one point meets it, and a claim abo
 | ${f.check} | ${f.session}<#if f.reading != "">: ${f.reading}</#if><#if f.bands != "">; ${f.bands}</#if> | ${f.text} | ${f.errs} | ${f.consequence} |
 </#list>
 <#else>
-The checks found nothing.
+There are no findings. Ellwand does not yet check the data for leaks, tube placement, background noise or drift; their absence here says nothing about them.
 </#if>
 
 ## Files
