@@ -145,7 +145,7 @@ class PromiseTest {
                 add(
                         all,
                         "spread at most, flat",
-                        "statistic: spread, limit: at most 4 dB",
+                        "statistic: spread, limit: at most 12 dB",
                         two(14, 26, 20),
                         known,
                         insertions,
@@ -168,7 +168,7 @@ class PromiseTest {
                         0);
                 add(all, "median", "statistic: median, limit: at least 20 dB", flat(20), known, insertions, 0);
                 add(all, "median, halves", "statistic: median, limit: at least 20 dB", steps(), known, insertions, 0);
-                add(all, "slope", "statistic: slope, limit: at most 0 dB/octave", flat(20), known, insertions, 0.005);
+                add(all, "slope", "statistic: slope, limit: at most 0 dB/octave", flat(20), known, insertions, 0.03);
                 add(
                         all,
                         "overall",
@@ -182,9 +182,11 @@ class PromiseTest {
         return all;
     }
 
+    /** Repeats alone know their spread from few numbers, for product and open ear apart: sums of two t are wary. */
     private static void add(
             List<Scenario> all, String name, String rule, double[] shape, Known known, int insertions, double least) {
-        all.add(new Scenario(name, rule, shape, known, insertions, least));
+        double wary = known == Known.REPEATS ? least / 3 : least;
+        all.add(new Scenario(name, rule, shape, known, insertions, wary));
     }
 
     @ParameterizedTest
