@@ -2,7 +2,7 @@ package org.ellwand.statistics;
 
 import java.util.Arrays;
 
-/** Errors known by their draws. */
+/** Errors known by plain draws, to hold short cuts against. */
 public final class DrawnErrors implements Errors {
     private final double[] sorted;
 
