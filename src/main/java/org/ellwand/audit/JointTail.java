@@ -1,14 +1,15 @@
 package org.ellwand.audit;
 
 import java.util.List;
+import java.util.stream.IntStream;
 import org.ellwand.amount.Interval;
 
 /**
  * How probable it is, by chance alone, that the worst of several points looks at least as bad as a threshold: every
  * point sits on its nearest end, and the jointly drawn errors decide (single-step minimum-p, both ends counted).
  *
- * <p>The simulation is spared where the simple bounds settle the decision: the joint probability is at least the smallest
- * probability and at most points times that. Where a point uses observed scatter, the larger of both is asked for, which
+ * <p>The simulation is spared where the simple bounds settle the decision: the joint probability is at least the largest
+ * and at most the sum of what each point alone would give, both ends counted. Where a point uses observed scatter, the larger of both is asked for, which
  * is the upper bound.
  */
 final class JointTail {
@@ -31,12 +32,17 @@ final class JointTail {
      * @param decisive 1 − confidence
      */
     double probability(List<Points.One> points, Interval limit, double smallest, double decisive) {
-        double bound = Math.min(1, points.size() * smallest);
+        if (smallest == 0) {
+            return 0;
+        }
+        Thresholds thresholds = new Thresholds(points, limit, smallest);
+        double bound = Math.min(1, thresholds.sum());
         boolean observed = points.stream().anyMatch(Points.One::observed);
         if (points.size() == 1 || observed || bound <= decisive) {
             return bound;
         }
-        return smallest > decisive ? smallest : simulate(points, limit, smallest, decisive);
+        double least = thresholds.largest();
+        return least > decisive ? least : simulate(points, limit, smallest, decisive);
     }
 
     /** Stops early where the share so far lies clearly on one side of what decides (JCGM 101:2008, 7.9, in spirit). */
@@ -79,11 +85,32 @@ final class JointTail {
             double width = limit.upper() - limit.lower();
             for (int i = 0; i < down.length; i++) {
                 Points.One point = points.get(i);
-                double out = -point.errors().quantile(smallest);
+                // An exact number looks bad by no chance at all.
+                boolean exact = point.errors().standardUncertainty() == 0;
+                double out = exact ? Double.POSITIVE_INFINITY : -point.errors().quantile(smallest);
                 boolean lowerIsNearest = point.value() - limit.lower() <= limit.upper() - point.value();
                 down[i] = -(out + (lowerIsNearest ? 0 : width));
                 up[i] = out + (lowerIsNearest ? width : 0);
             }
+        }
+
+        /** How probable it is that one point alone looks as bad, at either end of a limit that may be narrow. */
+        private double alone(int i) {
+            Points.One point = points.get(i);
+            return point.errors().atMost(down[i]) + point.errors().atLeast(up[i]);
+        }
+
+        /** No joint probability is above this. */
+        double sum() {
+            return IntStream.range(0, down.length).mapToDouble(this::alone).sum();
+        }
+
+        /** No joint probability is below this. */
+        double largest() {
+            return IntStream.range(0, down.length)
+                    .mapToDouble(this::alone)
+                    .max()
+                    .orElse(0);
         }
 
         boolean anyBeyond(double[][][] errors, int trial) {

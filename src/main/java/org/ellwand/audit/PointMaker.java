@@ -18,6 +18,9 @@ final class PointMaker {
     /** With the control variate so many draws give a probability to 0.002; held in the tests against the plain draws. */
     private static final int ENOUGH_WITH_CONTROL = 10_000;
 
+    /** Root mean square distance of draws and control, in units of the control's, up to which few draws suffice. */
+    private static final double STRAY = 0.05;
+
     private final double[][] levelsDb;
     private final int trials;
     private final boolean energies;
@@ -106,7 +109,7 @@ final class PointMaker {
      */
     private Errors[] simulated(Estimates estimates, double[] drawn) {
         Errors[] linear = closed(estimates);
-        Simulation simulation = new Simulation(estimates, levelsDb, Math.min(trials, ENOUGH_WITH_CONTROL));
+        Simulation simulation = simulation(estimates);
         Errors[] errors = new Errors[linear.length];
         for (int p = 0; p < errors.length; p++) {
             double[] draws = simulation.errors()[p];
@@ -117,6 +120,30 @@ final class PointMaker {
             errors[p] = isExact(draws) ? new NormalErrors(0) : new ControlledErrors(moved, controls, linear[p]);
         }
         return errors;
+    }
+
+    private Simulation simulation(Estimates estimates) {
+        Simulation few = new Simulation(estimates, levelsDb, Math.min(trials, ENOUGH_WITH_CONTROL));
+        return trials <= ENOUGH_WITH_CONTROL || isNearlyLinear(few) ? few : new Simulation(estimates, levelsDb, trials);
+    }
+
+    /** The control takes little away where the draws stray far from it. */
+    private static boolean isNearlyLinear(Simulation simulation) {
+        for (int p = 0; p < simulation.errors().length; p++) {
+            double[] draws = simulation.errors()[p];
+            double[] controls = simulation.linear()[p];
+            double offset = mean(draws) - mean(controls);
+            double stray = 0;
+            double size = 0;
+            for (int t = 0; t < draws.length; t++) {
+                stray += Math.pow(draws[t] - controls[t] - offset, 2);
+                size += controls[t] * controls[t];
+            }
+            if (stray > STRAY * STRAY * size) {
+                return false;
+            }
+        }
+        return true;
     }
 
     private static double mean(double[] values) {

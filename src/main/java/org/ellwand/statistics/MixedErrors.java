@@ -68,25 +68,28 @@ public final class MixedErrors implements Errors {
         if (probability == 0.5 || scale == 0) {
             return 0;
         }
-        return probability < 0.5 ? -upper(1 - probability) : upper(probability);
+        return probability < 0.5 ? -beyond(probability) : beyond(1 - probability);
     }
 
-    /** Brackets the quantile, then closes in by secants that never leave the bracket. */
-    private double upper(double probability) {
+    /** The x that errors exceed with a small probability: brackets it, then closes in by steps that stay inside. */
+    private double beyond(double tail) {
+        if (!(tail > 0)) {
+            return Double.POSITIVE_INFINITY;
+        }
         double low = 0;
         double high = scale;
-        while (atMost(high) < probability) {
+        while (atMost(-high) > tail) {
             low = high;
             high *= 2;
         }
         return new BrentSolver(QUANTILE_ACCURACY, QUANTILE_ACCURACY * scale)
-                .solve(MOST_STEPS, x -> atMost(x) - probability, low, high);
+                .solve(MOST_STEPS, x -> atMost(-x) - tail, low, high);
     }
 
     @Override
     public double standardUncertainty() {
         if (Double.isNaN(uncertainty)) {
-            uncertainty = upper(0.5 + CENTRAL_SHARE / 2);
+            uncertainty = beyond(0.5 - CENTRAL_SHARE / 2);
         }
         return uncertainty;
     }
