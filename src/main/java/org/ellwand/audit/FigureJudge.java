@@ -38,7 +38,8 @@ final class FigureJudge {
     Judgement judge(Rule rule) throws InputException {
         List<FigureCell> cells = FigureCells.of(rule, new FigureSelection(product, sessions));
         if (cells.isEmpty()) {
-            return Judgements.untested(rule, new Reason("no-reading", Map.of(), "no reading under these conditions"));
+            Reason reason = new Reason("no-reading", Map.of(), "no reading under these conditions");
+            return Judgements.untested(rule, reason, Misnamed.notes(rule, product, sessions));
         }
         refuseUnit(rule, cells);
         boolean known = cells.stream().allMatch(c -> c.errors().isPresent());

@@ -34,7 +34,7 @@ final class RuleJudge {
     Judgement judge(Rule rule, SpectralQuantity quantity) throws InputException {
         Preparation preparation = new Preparation(rule, quantity, Subjects.of(rule, quantity, product, sessions));
         if (preparation.ready().isEmpty()) {
-            return Judgements.untested(rule, nothing(preparation));
+            return Judgements.untested(rule, nothing(preparation), Misnamed.notes(rule, product, sessions));
         }
         return new Work(rule, quantity, preparation).judgement();
     }

@@ -9,24 +9,7 @@ import org.ellwand.claim.QuantityForm;
 
 /** Quantities whose claims are read and printed, and say that they are not yet judged. */
 final class LaterQuantities {
-    private static final Set<String> CONDITIONS = Set.of(
-            "setting",
-            "fit",
-            "firmware",
-            "ear",
-            "side",
-            "head",
-            "unit",
-            "session",
-            "stimulus",
-            "level",
-            "level weighting",
-            "between",
-            "compared by",
-            "ears",
-            "units",
-            "tolerance",
-            "sense");
+    private static final Set<String> CONDITIONS = conditions();
 
     private LaterQuantities() {}
 
@@ -82,6 +65,13 @@ final class LaterQuantities {
                 with("performance", "table"),
                 "dB",
                 "SNR, H, M, L by ISO 4869-2; NRR by 40 CFR 211.207: re-computed, then compared with the printed figure");
+    }
+
+    /** What any spectral quantity may use, but for what only a sum over bands can. */
+    private static Set<String> conditions() {
+        Set<String> conditions = new TreeSet<>(SpectralQuantity.COMMON_KEYS);
+        conditions.removeAll(Set.of("resolution", "weighting"));
+        return conditions;
     }
 
     private static Set<String> with(String... more) {

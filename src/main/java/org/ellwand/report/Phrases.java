@@ -63,8 +63,13 @@ final class Phrases {
         boolean from = size.fromHz() > 0;
         boolean to = size.toHz() != Double.POSITIVE_INFINITY;
         if (!from) {
-            return to ? text + " below " + Numbers.hertz(size.toHz()) : text;
+            return to ? text + " below " + bound(size.toHz()) : text;
         }
-        return text + " from " + Numbers.hertz(size.fromHz()) + (to ? " to " + Numbers.hertz(size.toHz()) : "");
+        return text + " from " + bound(size.fromHz()) + (to ? " to " + bound(size.toHz()) : "");
+    }
+
+    /** A size may begin just behind the frequency where the one before it ends; people read that frequency. */
+    private static String bound(double hz) {
+        return Numbers.hertz(Math.round(hz * 1e6) / 1e6);
     }
 }

@@ -1,0 +1,48 @@
+package org.ellwand.audit;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.TreeSet;
+import java.util.stream.Stream;
+import org.ellwand.claim.Choice;
+import org.ellwand.claim.Rule;
+import org.ellwand.input.Nearest;
+import org.ellwand.measurement.Conditions;
+import org.ellwand.measurement.Figure;
+import org.ellwand.measurement.Reading;
+import org.ellwand.measurement.Session;
+
+/** Names in a rule that nothing measured bears: a slip of the pen must not pass for a reading that was never made. */
+final class Misnamed {
+    private final List<Conditions> measured;
+
+    private Misnamed(List<Session> sessions) {
+        measured = sessions.stream()
+                .flatMap(s -> Stream.concat(
+                        s.readings().stream().map(Reading::conditions),
+                        s.figures().stream().map(Figure::conditions)))
+                .toList();
+    }
+
+    /** One note for every such name, with the nearest name that was measured. */
+    static List<String> notes(Rule rule, String product, List<Session> sessions) {
+        Misnamed misnamed = new Misnamed(sessions);
+        List<String> device = misnamed.unborne("device", "product", product);
+        if (!device.isEmpty()) {
+            return device;
+        }
+        return rule.where().entrySet().stream()
+                .filter(e -> e.getValue() instanceof Choice.OneOf)
+                .flatMap(e -> ((Choice.OneOf) e.getValue())
+                        .names().stream().flatMap(n -> misnamed.unborne(e.getKey(), e.getKey(), n).stream()))
+                .toList();
+    }
+
+    private List<String> unborne(String condition, String word, String name) {
+        TreeSet<String> borne = new TreeSet<>();
+        measured.stream().map(c -> c.get(condition)).flatMap(Optional::stream).forEach(borne::add);
+        return borne.contains(name)
+                ? List.of()
+                : List.of("nothing was measured under " + word + " '" + name + "'" + Nearest.hint(name, borne));
+    }
+}
