@@ -15,18 +15,27 @@ import org.ellwand.report.ReportWriter;
 
 /** The steps of an audit as they are: read, judge, write for people and for machines. */
 final class FolderSteps implements AuditSteps {
+    private Optional<Beside<ReportWriter>> writer = Optional.empty();
+
+    /** The templates are read beside, being the other half of what takes long when the program starts. */
     @Override
     public Audit audit(Path folder, Scope scope, int trials) throws InputException, IOException {
+        writer = Optional.of(writer(folder));
         return FolderContents.read(folder).judged(scope, trials);
     }
 
     @Override
     public SortedMap<String, byte[]> render(Audit audit, Path folder, Optional<String> dated, boolean png)
             throws InputException {
-        Optional<Path> templates = Optional.of(folder.resolve("templates")).filter(Files::isDirectory);
-        SortedMap<String, byte[]> files =
-                new TreeMap<>(ReportWriter.render(audit, new ReportOptions(templates, dated, png)));
-        files.put("audit.json", AuditJson.write(audit));
+        Beside<byte[]> record = Beside.begin(() -> AuditJson.write(audit));
+        ReportWriter ready = writer.orElseGet(() -> writer(folder)).get();
+        SortedMap<String, byte[]> files = new TreeMap<>(ready.render(audit, new ReportOptions(dated, png)));
+        files.put("audit.json", record.get());
         return files;
+    }
+
+    private static Beside<ReportWriter> writer(Path folder) {
+        Optional<Path> templates = Optional.of(folder.resolve("templates")).filter(Files::isDirectory);
+        return Beside.begin(() -> ReportWriter.with(templates));
     }
 }

@@ -1,7 +1,9 @@
 package org.ellwand.report;
 
 import java.nio.charset.StandardCharsets;
+import java.nio.file.Path;
 import java.util.Map;
+import java.util.Optional;
 import java.util.SortedMap;
 import java.util.TreeMap;
 import org.ellwand.audit.Audit;
@@ -9,7 +11,23 @@ import org.ellwand.input.InputException;
 
 /** Writes an audit for people: pages, the piece for an article, figures, and the table of verdicts. */
 public final class ReportWriter {
-    private ReportWriter() {}
+    private final Templates templates;
+
+    private ReportWriter(Templates templates) {
+        this.templates = templates;
+    }
+
+    /**
+     * A writer with its templates read, which may be done before there is anything to write.
+     *
+     * @param userTemplates folder whose files stand in for the built-in templates of the same name; absent: built-in only
+     * @throws InputException where a file of that folder replaces no template
+     */
+    public static ReportWriter with(Optional<Path> userTemplates) throws InputException {
+        Templates templates = Templates.of(userTemplates);
+        KnownTemplates.NAMES.forEach(templates::read);
+        return new ReportWriter(templates);
+    }
 
     /**
      * The files of a report by their paths below the report's folder, with forward slashes. The same audit and options
@@ -18,8 +36,7 @@ public final class ReportWriter {
      * @throws InputException where a template of the user's is at fault
      * @throws IllegalStateException where PNG figures are wanted and this machine has no font to draw them with
      */
-    public static SortedMap<String, byte[]> render(Audit audit, ReportOptions options) throws InputException {
-        Templates templates = Templates.of(options.userTemplates());
+    public SortedMap<String, byte[]> render(Audit audit, ReportOptions options) throws InputException {
         FigureDrawer figures = new FigureDrawer(templates, options.png());
         Map<String, Object> model = ReportModel.of(audit, options, figures);
         SortedMap<String, String> texts = new TreeMap<>(figures.drawn());

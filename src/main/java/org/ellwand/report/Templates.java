@@ -56,6 +56,15 @@ final class Templates {
         configuration.setAPIBuiltinEnabled(false);
     }
 
+    /** Reads a template ahead of its use. One that is at fault says so when it is used: there may be nothing to write. */
+    void read(String name) {
+        try {
+            configuration.getTemplate(name);
+        } catch (IOException e) {
+            // Reading it again fails in the same way, where the fault can be told.
+        }
+    }
+
     /**
      * The text that a template makes of a model.
      *

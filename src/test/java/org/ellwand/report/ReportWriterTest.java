@@ -17,7 +17,8 @@ import org.junit.jupiter.api.Test;
 class ReportWriterTest {
     static SortedMap<String, String> texts() throws InputException {
         SortedMap<String, String> texts = new TreeMap<>();
-        ReportWriter.render(SampleAudit.audit(), ReportOptions.plain())
+        ReportWriter.with(Optional.empty())
+                .render(SampleAudit.audit(), ReportOptions.plain())
                 .forEach((path, bytes) -> texts.put(path, new String(bytes, StandardCharsets.UTF_8)));
         return texts;
     }
@@ -40,8 +41,10 @@ class ReportWriterTest {
 
     @Test
     void givesTheSameBytesTwice() throws InputException {
-        Map<String, byte[]> first = ReportWriter.render(SampleAudit.audit(), ReportOptions.plain());
-        Map<String, byte[]> second = ReportWriter.render(SampleAudit.audit(), ReportOptions.plain());
+        Map<String, byte[]> first =
+                ReportWriter.with(Optional.empty()).render(SampleAudit.audit(), ReportOptions.plain());
+        Map<String, byte[]> second =
+                ReportWriter.with(Optional.empty()).render(SampleAudit.audit(), ReportOptions.plain());
         assertThat(first.keySet()).isEqualTo(second.keySet());
         first.forEach((path, bytes) ->
                 assertThat(Arrays.equals(bytes, second.get(path))).as(path).isTrue());
@@ -68,16 +71,20 @@ class ReportWriterTest {
 
     @Test
     void printsADateOnlyWhereOneIsGiven() throws InputException {
-        ReportOptions dated = new ReportOptions(Optional.empty(), Optional.of("2026-11-25"), false);
-        byte[] page = ReportWriter.render(SampleAudit.audit(), dated).get("audit.md");
+        ReportOptions dated = new ReportOptions(Optional.of("2026-11-25"), false);
+        byte[] page = ReportWriter.with(Optional.empty())
+                .render(SampleAudit.audit(), dated)
+                .get("audit.md");
         assertThat(new String(page, StandardCharsets.UTF_8)).contains("Dated 2026-11-25");
         assertThat(texts().get("audit.md")).doesNotContain("Dated 2026");
     }
 
     @Test
     void drawsPngOfTwiceTheSizeWhereAsked() throws Exception {
-        ReportOptions png = new ReportOptions(Optional.empty(), Optional.empty(), true);
-        byte[] image = ReportWriter.render(SampleAudit.audit(), png).get("figures/skerry-tide-sum.png");
+        ReportOptions png = new ReportOptions(Optional.empty(), true);
+        byte[] image = ReportWriter.with(Optional.empty())
+                .render(SampleAudit.audit(), png)
+                .get("figures/skerry-tide-sum.png");
         BufferedImage read = ImageIO.read(new ByteArrayInputStream(image));
         assertThat(read.getWidth()).isEqualTo(2 * 670);
         assertThat(read.getRGB(2, 2) & 0xFFFFFF).isEqualTo(0xFFFFFF);

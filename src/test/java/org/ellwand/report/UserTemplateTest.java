@@ -19,8 +19,7 @@ class UserTemplateTest {
 
     private Map<String, byte[]> rendered(String name, String template) throws IOException, InputException {
         Files.writeString(folder.resolve(name), template);
-        return ReportWriter.render(
-                SampleAudit.audit(), new ReportOptions(Optional.of(folder), Optional.empty(), false));
+        return ReportWriter.with(Optional.of(folder)).render(SampleAudit.audit(), ReportOptions.plain());
     }
 
     @Test
@@ -32,7 +31,8 @@ class UserTemplateTest {
         assertThat(new String(files.get("article.md"), StandardCharsets.UTF_8))
                 .isEqualTo("Skerry Tide: 1 pass, 1 marginal, 3 fail, 2 untested, the end");
         assertThat(files.get("audit.md"))
-                .isEqualTo(ReportWriter.render(SampleAudit.audit(), ReportOptions.plain())
+                .isEqualTo(ReportWriter.with(Optional.empty())
+                        .render(SampleAudit.audit(), ReportOptions.plain())
                         .get("audit.md"));
     }
 
