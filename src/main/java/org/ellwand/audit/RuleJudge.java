@@ -87,7 +87,7 @@ final class RuleJudge {
             Decision decision = new Conclusion(statistic, limit, confidence, ready, evaluation, tail).decide();
             List<Reason> reasons = new ArrayList<>();
             Verdict verdict = decision.verdict();
-            if (ready.stream().anyMatch(r -> !r.missing().isEmpty())) {
+            if (lacksBands()) {
                 reasons.add(Caps.missing(ready));
             }
             ready.forEach(r -> caps.of(r.subject()).stream()
@@ -163,7 +163,7 @@ final class RuleJudge {
                     point.upper(),
                     reasons,
                     cells(),
-                    notes());
+                    notes(reasons));
         }
 
         private double drawn(Decision decision) {
@@ -188,7 +188,11 @@ final class RuleJudge {
             return cells;
         }
 
-        private List<String> notes() {
+        private boolean lacksBands() {
+            return ready.stream().anyMatch(r -> !r.missing().isEmpty());
+        }
+
+        private List<String> notes(List<Reason> reasons) {
             TreeSet<String> notes = new TreeSet<>();
             for (Ready each : ready) {
                 each.subject().cells().forEach(c -> notes.addAll(c.notes()));
@@ -196,6 +200,10 @@ final class RuleJudge {
             }
             evaluation.subjects().forEach(e -> notes.addAll(e.notes));
             preparation.dropped().forEach(d -> notes.add("not used: " + d));
+            // Of a firm verdict no reason tells what was missing.
+            if (reasons.isEmpty() && lacksBands()) {
+                notes.add(Caps.missing(ready).text());
+            }
             if (rule.ears().filter(Population.Each.class::isInstance).isPresent()) {
                 notes.add("speaks of the ears measured, not of people: " + distinct("ear"));
             }

@@ -21,7 +21,7 @@ final class Simulation {
     private final Computation computation;
     private final double[][] perturbed;
     private final boolean[] active;
-    private final List<Slot> slots;
+    private final Slot[] slots;
     private final double[][] errors;
     private final double[][] linear;
 
@@ -34,7 +34,7 @@ final class Simulation {
         this.computation = estimates.computation;
         this.perturbed = Arrays.stream(levelsDb).map(double[]::clone).toArray(double[][]::new);
         this.active = active();
-        this.slots = slots();
+        this.slots = slots().toArray(Slot[]::new);
         this.errors = new double[estimates.size()][trials];
         this.linear = new double[estimates.size()][trials];
         run(trials);
@@ -74,17 +74,22 @@ final class Simulation {
     }
 
     private void block(double[][] z, double[][] grouped, int start, int count) {
-        double[] out = new double[estimates.size()];
         linearErrors(z, grouped, start, count);
         shifts(z, count);
+        double[] out = new double[estimates.size()];
         for (int t = 0; t < count; t++) {
-            for (Slot slot : slots) {
-                perturbed[slot.reading][slot.band] = slot.levelDb + slot.errorDb[t];
-            }
-            computation.compute(perturbed, out);
-            for (int p = 0; p < out.length; p++) {
-                errors[p][start + t] += out[p] - estimates.value[p];
-            }
+            trial(t, start + t, out);
+        }
+    }
+
+    /** A method of its own: the machine compiles it sooner and once, where it would the whole block again and again. */
+    private void trial(int inBlock, int trial, double[] out) {
+        for (Slot slot : slots) {
+            perturbed[slot.reading][slot.band] = slot.levelDb + slot.errorDb[inBlock];
+        }
+        computation.compute(perturbed, out);
+        for (int p = 0; p < out.length; p++) {
+            errors[p][trial] += out[p] - estimates.value[p];
         }
     }
 

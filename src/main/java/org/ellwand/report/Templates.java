@@ -61,7 +61,16 @@ final class Templates {
         try {
             configuration.getTemplate(name);
         } catch (IOException e) {
-            // Reading it again fails in the same way, where the fault can be told.
+            forget(name);
+        }
+    }
+
+    /** Reading it again fails in the same way, where the fault can be told. */
+    private void forget(String name) {
+        try {
+            configuration.removeTemplateFromCache(name);
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
         }
     }
 
