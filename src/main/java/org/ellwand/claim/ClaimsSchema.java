@@ -112,6 +112,7 @@ public final class ClaimsSchema {
             case REFERRED_TO -> words(List.of("eardrum", "field"));
             case COMPARED_BY -> words(List.of("difference", "ratio"));
             case METHOD -> words(MethodReader.METHODS);
+            case EXPOSURE -> words(MethodReader.EXPOSURES);
             case BETWEEN -> between();
             default -> key.isCondition() ? (key.takesAll() ? names() : namesWithoutAll()) : text();
         };

@@ -182,7 +182,9 @@ final class LimitReader {
 
     /** Whether the limit is a level of the test sound, in whichever weighting that is given. */
     private boolean isOfStimulus() {
-        return form.needed().containsKey(RuleKey.DROP.text());
+        return form.dimension() == Dimension.LEVEL
+                && (form.needed().containsKey(RuleKey.DROP.text())
+                        || form.needed().containsKey(RuleKey.CRITERION.text()));
     }
 
     private static Set<Unit> ofDimension(Dimension dimension) {

@@ -4,6 +4,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import org.ellwand.amount.Amount;
+import org.ellwand.amount.Dimension;
 import org.ellwand.amount.Interval;
 import org.ellwand.amount.PhraseException;
 import org.ellwand.amount.Phrases;
@@ -18,6 +19,10 @@ final class MethodReader {
     /** Protection performances for which ISO 4869-2 gives α: 0.67, 0.84, 1.00, 1.04, 1.28, 1.64. */
     static final List<Integer> PERFORMANCES = List.of(75, 80, 84, 85, 90, 95);
 
+    /** Who relates levels and durations. */
+    static final List<String> EXPOSURES = List.of(
+            "NIOSH 98-126", "29 CFR 1910.95", "2003/10/EC limit", "2003/10/EC upper action", "2003/10/EC lower action");
+
     private final RuleWords words;
 
     MethodReader(RuleWords words) {
@@ -29,14 +34,27 @@ final class MethodReader {
         words.phrase(RuleKey.WITHIN, MethodReader::decibels);
         words.phrase(RuleKey.HARMONICS, MethodReader::harmonics);
         words.phrase(RuleKey.PERFORMANCE, MethodReader::performance);
+        words.phrase(RuleKey.CRITERION, MethodReader::criterion);
+        words.phrase(RuleKey.DURATION, MethodReader::duration);
+        words.text(RuleKey.EXPOSURE)
+                .filter(name -> !EXPOSURES.contains(name))
+                .ifPresent(
+                        name -> words.problem(RuleKey.EXPOSURE, RuleWords.refusal(RuleKey.EXPOSURE, name, EXPOSURES)));
         words.text(RuleKey.METHOD).ifPresent(this::method);
         return kept();
     }
 
     private Map<String, String> kept() {
         Map<String, String> kept = new LinkedHashMap<>();
-        for (RuleKey key :
-                List.of(RuleKey.METHOD, RuleKey.PERFORMANCE, RuleKey.DROP, RuleKey.WITHIN, RuleKey.HARMONICS)) {
+        for (RuleKey key : List.of(
+                RuleKey.METHOD,
+                RuleKey.PERFORMANCE,
+                RuleKey.DROP,
+                RuleKey.WITHIN,
+                RuleKey.HARMONICS,
+                RuleKey.CRITERION,
+                RuleKey.EXPOSURE,
+                RuleKey.DURATION)) {
             words.given().glance(key).ifPresent(text -> kept.put(key.text(), text));
         }
         return kept;
@@ -68,6 +86,22 @@ final class MethodReader {
         Amount amount = Phrases.amount(text);
         if (amount.unit() != Unit.DB || amount.value() <= 0) {
             throw new PhraseException("'" + text + "' is not an amount above 0 dB");
+        }
+        return amount;
+    }
+
+    private static Amount criterion(String text) throws PhraseException {
+        Amount amount = Phrases.amount(text);
+        if (amount.unit() != Unit.DB_A) {
+            throw new PhraseException("'" + text + "' is not a level in dB(A)");
+        }
+        return amount;
+    }
+
+    private static Amount duration(String text) throws PhraseException {
+        Amount amount = Phrases.amount(text);
+        if (amount.unit().dimension() != Dimension.TIME || amount.value() <= 0) {
+            throw new PhraseException("'" + text + "' is not a time above 0");
         }
         return amount;
     }

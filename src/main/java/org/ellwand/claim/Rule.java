@@ -22,8 +22,8 @@ import org.ellwand.input.Place;
  * @param ratio whether {@code between} divides instead of subtracting; the limit is then a plain number
  * @param ears absent: nothing said
  * @param of name of the figure or the rating
- * @param method names {@code method} and {@code performance} of a rating, {@code drop}, {@code within} and
- *     {@code harmonics}: read, kept as text, and used by the quantities that need them
+ * @param method the keys that say how a single quantity is computed ({@code method}, {@code drop}, {@code within},
+ *     {@code criterion}, …): their form is checked, their text kept, and the quantities that need them use it
  * @param stated the keys the sentence fixes, as written; empty for an other interpretation
  * @param assumed the keys the auditor added, as written; for an other interpretation the keys it overrides
  * @param table a maker's own printed table, as written

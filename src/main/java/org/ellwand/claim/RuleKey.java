@@ -43,9 +43,18 @@ public enum RuleKey {
     OF("of", "which figure or rating", "name of a figure; of a rating: SNR, H, M, L, NRR"),
     METHOD("method", "rule of calculation of a rating", "ISO 4869-2:1994, ISO 4869-2:2018, 40 CFR 211.207"),
     PERFORMANCE("performance", "protection performance of a rating (ISO only)", "75 %, 80 %, 84 %, 85 %, 90 %, 95 %"),
-    DROP("drop", "how far the gain has fallen at an onset", "an amount in dB, e.g. 2 dB"),
-    WITHIN("within", "how near to the steady level a time ends", "an amount in dB, e.g. 3 dB"),
+    DROP(
+            "drop",
+            "how far the gain has fallen at an onset, or the level at the end of a range",
+            "an amount in dB, e.g. 2 dB"),
+    WITHIN("within", "how near to the steady level, or to the mean gain", "an amount in dB, e.g. 3 dB"),
     HARMONICS("harmonics", "which harmonics are summed", "a range of whole numbers, e.g. 2 to 5"),
+    CRITERION("criterion", "the level at the ear that is looked for", "a level in dB(A), e.g. 85 dB(A)"),
+    EXPOSURE(
+            "exposure",
+            "whose rule relates level and duration",
+            "NIOSH 98-126, 29 CFR 1910.95, 2003/10/EC limit, 2003/10/EC upper action, 2003/10/EC lower action"),
+    DURATION("duration", "how long the sound lasts", "a time, e.g. 8 h"),
     REFERENCE("reference", "what a response is relative to", "mean of 200 Hz to 4 kHz, or 1 kHz"),
     TARGET("target", "what a response is compared with", "a curve sheet in claims/, or open ear");
 

@@ -3,6 +3,7 @@ package org.ellwand.quantity;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.TreeMap;
 import java.util.TreeSet;
 import org.ellwand.amount.Dimension;
 import org.ellwand.claim.QuantityForm;
@@ -14,7 +15,20 @@ final class LaterQuantities {
     private LaterQuantities() {}
 
     static List<QuantityForm> forms() {
-        return List.of(onset(), time("attack time"), time("release time"), distortion(), noise(), rating());
+        return List.of(
+                onset(),
+                criterion(),
+                time("attack time"),
+                time("release time"),
+                distortion(),
+                noise(),
+                rating(),
+                limit("lower limiting frequency", "lowest"),
+                limit("upper limiting frequency", "highest"),
+                dose(),
+                duration(),
+                drift(),
+                steadiness());
     }
 
     private static QuantityForm onset() {
@@ -25,6 +39,87 @@ final class LaterQuantities {
                 with("resolution", "weighting", "limit weighting"),
                 "dB of the stimulus level",
                 "input level at which the insertion gain has fallen by drop below its value at the lowest level");
+    }
+
+    private static QuantityForm criterion() {
+        return new QuantityForm(
+                "criterion level",
+                Dimension.LEVEL,
+                Map.of(
+                        "bands",
+                        "a level is summed over stated bands",
+                        "criterion",
+                        "the level at the ear that is looked for",
+                        "referred to",
+                        "an eardrum reads 5 to 10 dB(A) above the field"),
+                with("resolution", "limit weighting"),
+                "dB of the stimulus level",
+                "input level at which the A-weighted output level reaches the criterion");
+    }
+
+    private static QuantityForm limit(String name, String end) {
+        return new QuantityForm(
+                name,
+                Dimension.FREQUENCY,
+                Map.of(
+                        "bands",
+                        "a range is looked for among stated bands",
+                        "drop",
+                        "a range ends where the level has fallen by a stated amount",
+                        "reference",
+                        "a response is relative to something"),
+                with("resolution"),
+                "Hz",
+                end + " frequency at which the response has not yet fallen by drop, seen from the reference");
+    }
+
+    private static QuantityForm dose() {
+        return new QuantityForm(
+                "noise dose",
+                Dimension.SHARE,
+                exposed(Map.of("duration", "a dose is gathered over a time")),
+                with("resolution"),
+                "%",
+                "duration over the duration that the exposure rule allows at the A-weighted output level, times 100");
+    }
+
+    private static QuantityForm duration() {
+        return new QuantityForm(
+                "permissible duration",
+                Dimension.TIME,
+                exposed(Map.of()),
+                with("resolution"),
+                "h",
+                "duration that the exposure rule allows at the A-weighted output level");
+    }
+
+    private static Map<String, String> exposed(Map<String, String> more) {
+        Map<String, String> all = new TreeMap<>(more);
+        all.put("bands", "a level is summed over stated bands");
+        all.put("level", "what comes out depends on the level that goes in");
+        all.put("exposure", "laws and recommendations differ in what they allow");
+        all.put("referred to", "an eardrum reads 5 to 10 dB(A) above the field, where the rules hold");
+        return all;
+    }
+
+    private static QuantityForm drift() {
+        return new QuantityForm(
+                "level drift",
+                Dimension.LEVEL_DIFFERENCE,
+                Map.of(),
+                CONDITIONS,
+                "dB",
+                "mean level of the last fifth of a steady trace less that of its first fifth");
+    }
+
+    private static QuantityForm steadiness() {
+        return new QuantityForm(
+                "gain steadiness",
+                Dimension.SHARE,
+                Map.of("within", "steady means within a stated distance of the mean gain"),
+                CONDITIONS,
+                "%",
+                "share of 125 ms frames whose insertion gain lies within a stated distance of the mean gain");
     }
 
     private static QuantityForm time(String name) {
