@@ -51,7 +51,7 @@ class SessionReaderTest {
         assertThat(session.settingsSwitchedInPlace()).isTrue();
         assertThat(session.dataFiles()).containsExactly("measurements/crew-01.csv");
         assertThat(session.readings()).hasSize(14);
-        Reading flood = session.readings().get(2);
+        CurveReading flood = session.readings().get(2);
         assertThat(flood.conditions())
                 .hasToString(
                         "device=Skerry, ear=crew-01-left, insertion=1, session=crew-01, setting=flood, stimulus=n94");
