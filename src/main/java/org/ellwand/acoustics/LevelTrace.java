@@ -1,5 +1,7 @@
 package org.ellwand.acoustics;
 
+import java.util.Arrays;
+
 /**
  * Levels in dB against time in s, as straight lines between samples.
  *
@@ -54,20 +56,13 @@ public final class LevelTrace {
 
     /** How many samples lie in a stretch of time, both ends included. */
     int samplesBetween(double fromS, double toS) {
-        int count = 0;
-        for (double t : timeS) {
-            count += t >= fromS && t <= toS ? 1 : 0;
-        }
-        return count;
+        return firstAfter(toS) - firstAfter(Math.nextDown(fromS));
     }
 
     /** The first sample later than a time; {@link #size} where there is none. */
     int firstAfter(double t) {
-        int sample = 0;
-        while (sample < timeS.length && timeS[sample] <= t) {
-            sample++;
-        }
-        return sample;
+        int at = Arrays.binarySearch(timeS, t);
+        return at >= 0 ? at + 1 : -at - 1;
     }
 
     /** The level at a time inside the trace. */

@@ -30,6 +30,9 @@ public final class SettlingTime {
         if (!(withinDb > 0)) {
             throw new IllegalArgumentException("a distance is above 0 dB, not " + withinDb);
         }
+        if (!(stepAtS >= trace.startS() && stepAtS < trace.endS())) {
+            throw new IllegalArgumentException("the step at " + stepAtS + " s lies outside the trace");
+        }
         double lastFifthS = trace.endS() - (trace.endS() - stepAtS) / 5;
         if (trace.samplesBetween(lastFifthS, trace.endS()) < 2) {
             return TraceNumber.none(NoNumber.TOO_FEW_SAMPLES);
