@@ -15,6 +15,7 @@ import org.ellwand.input.Problems;
 import org.ellwand.measurement.Session;
 import org.ellwand.quantity.Quantities;
 import org.ellwand.quantity.Quantity;
+import org.ellwand.quantity.Rating;
 import org.ellwand.quantity.SpectralQuantity;
 
 /** Holds every claim against the readings. */
@@ -79,6 +80,9 @@ public final class Auditor {
                 .flatMap(Optional::stream)
                 .anyMatch(Population.Share.class::isInstance)) {
             return notYet(rule, "a share of people or products");
+        }
+        if (quantity.get() instanceof Rating rating) {
+            return new RatingJudge(product.name(), sessions, rating).judge(rule);
         }
         return quantity.get() instanceof SpectralQuantity spectral
                 ? new RuleJudge(options, product.name(), sessions, product.confidence()).judge(rule, spectral)

@@ -106,7 +106,7 @@ final class Subjects {
     private List<CurvePart> parts(Cell cell) {
         return switch (cell.values()) {
             case LEVELS -> quantity.parts(rule);
-            case ATTENUATION -> quantity.partsOfDifferences(true);
+            case ATTENUATION, SUBJECT_ATTENUATION -> quantity.partsOfDifferences(true);
             case INSERTION_GAIN -> quantity.partsOfDifferences(false);
         };
     }

@@ -23,7 +23,9 @@ public record Reading(Conditions conditions, Values values, Spectrum spectrum, P
         /** Open ear less product in place, in dB: needs no open ear. */
         ATTENUATION,
         /** Minus attenuation, in dB: needs no open ear. */
-        INSERTION_GAIN
+        INSERTION_GAIN,
+        /** Attenuation of a subject at the hearing threshold, in dB; the only one that a rating may come from. */
+        SUBJECT_ATTENUATION
     }
 
     public String device() {

@@ -22,7 +22,6 @@ final class LaterQuantities {
                 time("release time"),
                 distortion(),
                 noise(),
-                rating(),
                 limit("lower limiting frequency", "lowest"),
                 limit("upper limiting frequency", "highest"),
                 dose(),
@@ -150,16 +149,6 @@ final class LaterQuantities {
                 with("resolution", "limit weighting"),
                 "dB(A)",
                 "output level in quiet, each band less the insertion gain at the lowest level, A-weighted sum");
-    }
-
-    private static QuantityForm rating() {
-        return new QuantityForm(
-                "rating",
-                Dimension.LEVEL_DIFFERENCE,
-                Map.of("of", "ratings differ", "method", "each rating has its own rule of calculation"),
-                with("performance", "table"),
-                "dB",
-                "SNR, H, M, L by ISO 4869-2; NRR by 40 CFR 211.207: re-computed, then compared with the printed figure");
     }
 
     /** What any spectral quantity may use, but for what only a sum over bands can. */

@@ -44,8 +44,11 @@ final class MeasuredModel {
                 : "";
     }
 
-    /** {@code 16.6 dB; U = 1.0 dB (k = 2); 95 % interval 15.6 to 17.6 dB}. */
+    /** {@code 16.6 dB; U = 1.0 dB (k = 2); 95 % interval 15.6 to 17.6 dB}; {@code 21.9 dB, calculated}. */
     private static String text(Judgement judgement) {
+        if (Wording.isCalculated(judgement.rule()) && judgement.value().isPresent()) {
+            return value(judgement) + ", calculated";
+        }
         List<String> parts = new ArrayList<>();
         String expanded = expanded(judgement);
         String interval = interval(judgement);
@@ -60,12 +63,15 @@ final class MeasuredModel {
     }
 
     private static String expanded(Judgement judgement) {
+        if (Wording.isCalculated(judgement.rule())) {
+            return "";
+        }
         Unit unit = judgement.rule().limit().unit();
         return text(judgement.standardUncertainty(), u -> Numbers.withUnit(Numbers.expanded(u), unit));
     }
 
     static String interval(Judgement judgement) {
-        if (judgement.lower().isEmpty() || judgement.upper().isEmpty()) {
+        if (judgement.lower().isEmpty() || judgement.upper().isEmpty() || Wording.isCalculated(judgement.rule())) {
             return "";
         }
         Unit unit = judgement.rule().limit().unit();
