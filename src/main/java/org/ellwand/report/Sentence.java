@@ -29,15 +29,17 @@ final class Sentence {
 
     private static String measured(ClaimAudit audited, Judgement plain, String sample) {
         if (Wording.isCalculated(plain.rule())) {
-            return calculated(plain) + ". " + outcome(audited);
+            return calculated(plain, sample) + ". " + outcome(audited);
         }
         return "We read this as " + plain.text() + ". We measured " + value(plain)
                 + (sample.isEmpty() ? "" : " on " + sample.replace(", ", " with ")) + ". " + outcome(audited);
     }
 
-    private static String calculated(Judgement plain) {
+    private static String calculated(Judgement plain, String sample) {
         return "We read this as " + plain.text() + ". By this rule it comes to " + MeasuredModel.value(plain)
-                + (plain.rule().table().isEmpty() ? "" : " from the maker's own table; we measured nothing for it");
+                + (plain.rule().table().isEmpty()
+                        ? " from " + sample + " of a panel"
+                        : " from the maker's own table; we measured nothing for it");
     }
 
     /** {@code 22.4 dB at 2 kHz (95 % interval 20.9 to 23.8 dB; left, the least favourable of 2)}. */
