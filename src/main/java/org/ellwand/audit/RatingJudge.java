@@ -10,10 +10,11 @@ import java.util.Set;
 import java.util.SortedMap;
 import java.util.stream.Collectors;
 import org.ellwand.acoustics.AttenuationTable;
+import org.ellwand.acoustics.Bound;
 import org.ellwand.claim.Rule;
 import org.ellwand.input.InputException;
 import org.ellwand.measurement.Conditions;
-import org.ellwand.measurement.Reading;
+import org.ellwand.measurement.CurveReading;
 import org.ellwand.measurement.Session;
 import org.ellwand.pairing.PanelSelection;
 import org.ellwand.quantity.Panel;
@@ -55,7 +56,7 @@ final class RatingJudge {
     }
 
     private Judgement ofPanel(Rule rule) throws InputException {
-        SortedMap<String, List<Reading>> subjects = selection.select(rule);
+        SortedMap<String, List<CurveReading>> subjects = selection.select(rule);
         if (subjects.isEmpty()) {
             return unmeasured(rule);
         }
@@ -115,10 +116,10 @@ final class RatingJudge {
     }
 
     /** The conditions that all trials share. */
-    private static Conditions common(SortedMap<String, List<Reading>> subjects) {
+    private static Conditions common(SortedMap<String, List<CurveReading>> subjects) {
         List<Conditions> all = subjects.values().stream()
                 .flatMap(List::stream)
-                .map(Reading::conditions)
+                .map(CurveReading::conditions)
                 .toList();
         Set<String> differing = new HashSet<>();
         all.forEach(c -> c.values().keySet().stream()
@@ -133,10 +134,27 @@ final class RatingJudge {
         OptionalDouble value = OptionalDouble.of(valueDb);
         OptionalDouble probability = OptionalDouble.of(met ? 1 : 0);
         OptionalDouble none = OptionalDouble.of(0);
-        Point point =
-                new Point(OptionalDouble.empty(), OptionalDouble.empty(), valueDb, none, value, value, probability);
+        Point point = new Point(
+                OptionalDouble.empty(),
+                OptionalDouble.empty(),
+                valueDb,
+                none,
+                value,
+                value,
+                probability,
+                Bound.MEASURED);
         CellResult cell = new CellResult(
-                conditions, trials, valueDb, none, probability, List.of(), List.of(), List.of(), List.of(), List.of());
+                conditions,
+                trials,
+                valueDb,
+                Bound.MEASURED,
+                none,
+                probability,
+                List.of(),
+                List.of(),
+                List.of(),
+                List.of(),
+                List.of());
         notes.add(compared(rule, method, valueDb));
         notes.add(NO_CERTIFICATE);
         return new Judgement(

@@ -7,6 +7,7 @@ import java.util.TreeMap;
 import org.ellwand.claim.Rule;
 import org.ellwand.input.InputException;
 import org.ellwand.measurement.Conditions;
+import org.ellwand.measurement.CurveReading;
 import org.ellwand.measurement.Reading;
 import org.ellwand.measurement.Session;
 
@@ -25,11 +26,11 @@ public final class PanelSelection {
      *
      * @throws InputException where trials of several settings, fits or firmwares match and the rule says nothing of it
      */
-    public SortedMap<String, List<Reading>> select(Rule rule) throws InputException {
+    public SortedMap<String, List<CurveReading>> select(Rule rule) throws InputException {
         Filter filter = Filter.of(rule, product);
-        SortedMap<String, List<Reading>> subjects = new TreeMap<>();
+        SortedMap<String, List<CurveReading>> subjects = new TreeMap<>();
         List<Conditions> matched = new ArrayList<>();
-        for (Reading reading : of(Reading.Values.SUBJECT_ATTENUATION)) {
+        for (CurveReading reading : of(Reading.Values.SUBJECT_ATTENUATION)) {
             if (filter.meetsNames(reading.conditions())) {
                 matched.add(reading.conditions());
                 subjects.computeIfAbsent(subject(reading), k -> new ArrayList<>())
@@ -40,7 +41,7 @@ public final class PanelSelection {
         return subjects;
     }
 
-    private static String subject(Reading reading) {
+    private static String subject(CurveReading reading) {
         return reading.get("head")
                 .or(() -> reading.get("ear"))
                 .or(() -> reading.get("session"))
@@ -55,7 +56,7 @@ public final class PanelSelection {
                         .anyMatch(r -> r.device().equals(product));
     }
 
-    private List<Reading> of(Reading.Values values) {
+    private List<CurveReading> of(Reading.Values values) {
         return sessions.stream()
                 .flatMap(s -> s.readings().stream())
                 .filter(r -> r.device().equals(product) && r.values() == values)

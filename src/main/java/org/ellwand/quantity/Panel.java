@@ -11,7 +11,7 @@ import java.util.TreeSet;
 import org.ellwand.acoustics.Band;
 import org.ellwand.acoustics.Bound;
 import org.ellwand.acoustics.Spectrum;
-import org.ellwand.measurement.Reading;
+import org.ellwand.measurement.CurveReading;
 
 /**
  * The subjects of a rating: the attenuation of each, the mean of its trials.
@@ -21,7 +21,7 @@ import org.ellwand.measurement.Reading;
  */
 public record Panel(SortedMap<String, SortedMap<Integer, Double>> subjects, int trials) {
     /** The panel of readings that hold attenuation, by subject. */
-    public static Panel of(Map<String, List<Reading>> readings) {
+    public static Panel of(Map<String, List<CurveReading>> readings) {
         List<SortedMap<Integer, Double>> all = readings.values().stream()
                 .flatMap(List::stream)
                 .map(Panel::measured)
@@ -34,7 +34,7 @@ public record Panel(SortedMap<String, SortedMap<Integer, Double>> subjects, int 
     }
 
     /** A bound ("at least 40 dB") is no value to average. */
-    private static SortedMap<Integer, Double> measured(Reading trial) {
+    private static SortedMap<Integer, Double> measured(CurveReading trial) {
         SortedMap<Integer, Double> byHz = new TreeMap<>();
         for (Map.Entry<Band, Spectrum.Level> entry : trial.spectrum().levels().entrySet()) {
             if (entry.getValue().bound() == Bound.MEASURED) {
@@ -46,7 +46,7 @@ public record Panel(SortedMap<String, SortedMap<Integer, Double>> subjects, int 
         return byHz;
     }
 
-    private static SortedMap<Integer, Double> mean(List<Reading> trials, Collection<Integer> frequenciesHz) {
+    private static SortedMap<Integer, Double> mean(List<CurveReading> trials, Collection<Integer> frequenciesHz) {
         SortedMap<Integer, Double> mean = new TreeMap<>();
         for (Integer hz : frequenciesHz) {
             double sum = trials.stream().mapToDouble(t -> measured(t).get(hz)).sum();
