@@ -2,11 +2,8 @@ package org.ellwand.audit;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
-import java.util.stream.Stream;
 import org.ellwand.claim.Claim;
-import org.ellwand.claim.Population;
 import org.ellwand.claim.Product;
 import org.ellwand.claim.Rule;
 import org.ellwand.input.InputException;
@@ -73,21 +70,13 @@ public final class Auditor {
 
     private Judgement judge(Product product, Rule rule, List<Session> sessions) throws InputException {
         Quantity quantity = Quantities.named(rule.quantity());
-        if (Stream.of(rule.ears(), rule.units())
-                .flatMap(Optional::stream)
-                .anyMatch(Population.Share.class::isInstance)) {
-            return notYet(rule, "a share of people or products");
-        }
+        Shared.check(rule);
         if (quantity instanceof Rating rating) {
             return new RatingJudge(product.name(), sessions, rating).judge(rule);
         }
         return quantity instanceof CellQuantity ofCells
                 ? new RuleJudge(options, product.name(), sessions, product.confidence()).judge(rule, ofCells)
                 : new FigureJudge(options, product.name(), sessions, product.confidence()).judge(rule);
-    }
-
-    private static Judgement notYet(Rule rule, String what) {
-        return Judgements.untested(rule, new Reason("not-yet-judged", Map.of("what", what), "not yet judged: " + what));
     }
 
     private static List<String> agreement(Optional<Judgement> plain, List<Judgement> otherwise) {

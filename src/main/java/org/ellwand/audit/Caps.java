@@ -85,25 +85,26 @@ final class Caps {
         one(
                 subject,
                 reasons,
-                rule.ears().filter(Population.Mean.class::isInstance).isPresent(),
+                rule.ears().filter(Population::isBeyondTheMeasured).isPresent(),
                 SharedBy.EAR);
         one(
                 subject,
                 reasons,
-                rule.units().filter(Population.Mean.class::isInstance).isPresent(),
+                rule.units().filter(Population::isBeyondTheMeasured).isPresent(),
                 SharedBy.UNIT);
     }
 
-    private static void one(Subject subject, List<Reason> reasons, boolean asked, SharedBy sharedBy) {
+    private void one(Subject subject, List<Reason> reasons, boolean asked, SharedBy sharedBy) {
         Repeats.Kind kind = sharedBy == SharedBy.EAR ? Repeats.Kind.HEADS : Repeats.Kind.UNITS;
         boolean observed = subject.repeats().stream().anyMatch(r -> r.kind() == kind);
         boolean declared = subject.cells().stream().allMatch(c -> Surroundings.declares(c, sharedBy));
-        if (asked && !observed && !declared) {
+        if (asked && !observed && (!declared || Shared.of(rule).isPresent())) {
             String word = sharedBy == SharedBy.EAR ? "ear" : "unit";
             reasons.add(new Reason(
                     "one-" + word,
                     Map.of(),
-                    "one " + word + " tells nothing of others: measure more, or declare a cause shared by " + word));
+                    "one " + word + " tells nothing of others: measure more"
+                            + (declared ? "" : ", or declare a cause shared by " + word)));
         }
     }
 

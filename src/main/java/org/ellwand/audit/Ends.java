@@ -14,6 +14,9 @@ record Ends(double atLower, double atUpper, double holds) {
     private static final double TINY = 1e-12;
 
     static Ends of(Points.One point, Interval limit) {
+        if (point.errors() instanceof ShareErrors share) {
+            return share.ends(limit);
+        }
         double lower = limit.hasLower() ? point.errors().atLeast(limit.lower() - point.value()) : 1;
         double upper = limit.hasUpper() ? point.errors().atMost(limit.upper() - point.value()) : 1;
         if (isExact(point)) {

@@ -1,5 +1,6 @@
 package org.ellwand.audit;
 
+import java.util.Arrays;
 import java.util.List;
 import org.ellwand.quantity.Computation;
 
@@ -21,6 +22,8 @@ final class Estimates {
     final boolean[] observed;
     /** To be added to the draws of a sum of energies whose repeats were observed. */
     final double[] centreShift;
+    /** The numbers of each person or product, where there are several; by member and point. */
+    final double[][] members;
     /** What was found about the repeats, in English. */
     final List<String> notes;
 
@@ -33,6 +36,7 @@ final class Estimates {
             List<Group> groups,
             boolean[] observed,
             double[] centreShift,
+            double[][] members,
             List<String> notes) {
         this.computation = computation;
         this.value = value;
@@ -42,11 +46,17 @@ final class Estimates {
         this.groups = groups;
         this.observed = observed;
         this.centreShift = centreShift;
+        this.members = members;
         this.notes = List.copyOf(notes);
     }
 
     int size() {
         return value.length;
+    }
+
+    /** The number of each person or product at a point. */
+    List<Double> membersAt(int point) {
+        return Arrays.stream(members).map(numbers -> numbers[point]).toList();
     }
 
     double normalDeviation(int point) {

@@ -77,6 +77,7 @@ final class Estimator {
         private final double[][] declaredEffect;
         private final List<Group> groups = new ArrayList<>();
         private final List<String> notes = new ArrayList<>();
+        private double[][] members = new double[0][];
 
         Work(Subject subject, Computation computation, Formula.Task task) {
             this.subject = subject;
@@ -116,7 +117,7 @@ final class Estimator {
                 openEarTakes();
             }
             return new Estimates(
-                    computation, value, mine, effect, declaredEffect, groups, observed, centreShift, notes);
+                    computation, value, mine, effect, declaredEffect, groups, observed, centreShift, members, notes);
         }
 
         private void insertions(Repeats repeats) {
@@ -274,8 +275,7 @@ final class Estimator {
                 return;
             }
             double[][] x = numbers(repeats);
-            boolean[] all = new boolean[value.length];
-            Arrays.fill(all, true);
+            members = x;
             double[][] effects = new double[value.length][x.length];
             for (int p = 0; p < value.length; p++) {
                 observed[p] = true;

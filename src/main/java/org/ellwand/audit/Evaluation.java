@@ -57,7 +57,7 @@ record Evaluation(
             }
             int points = computations.stream().mapToInt(c -> c.inner().size()).sum();
             estimator = new Estimator(preparation.index(), levelsDb, preparation.factors(), Math.max(1, points));
-            maker = new PointMaker(levelsDb, trials, !rule.ratio());
+            maker = new PointMaker(levelsDb, trials, !rule.ratio(), Shared.of(rule));
         }
 
         Evaluation evaluation() {

@@ -2,6 +2,7 @@ package org.ellwand.audit;
 
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.Collection;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -97,8 +98,8 @@ final class FigureCells {
     }
 
     private List<FigureCell> combined(List<Plain> plain) {
-        boolean ears = rule.ears().filter(Population.Mean.class::isInstance).isPresent();
-        boolean units = rule.units().filter(Population.Mean.class::isInstance).isPresent();
+        boolean ears = rule.ears().filter(Population::isBeyondTheMeasured).isPresent();
+        boolean units = rule.units().filter(Population::isBeyondTheMeasured).isPresent();
         if (!ears && !units) {
             return plain.stream().map(FigureCells::cell).toList();
         }
@@ -108,7 +109,7 @@ final class FigureCells {
                 p -> groups.computeIfAbsent(p.conditions().without(averaged).toString(), k -> new ArrayList<>())
                         .add(p));
         return groups.values().stream()
-                .map(g -> average(g, ears ? "head" : "unit", averaged))
+                .map(g -> average(g, ears ? "head" : "unit", averaged, Shared.of(rule)))
                 .toList();
     }
 
@@ -118,7 +119,7 @@ final class FigureCells {
     }
 
     /** First within a head (or unit), then over them: their scatter holds what each figure's uncertainty adds. */
-    private static FigureCell average(List<Plain> members, String over, Set<String> averaged) {
+    private static FigureCell average(List<Plain> members, String over, Set<String> averaged, Optional<Double> share) {
         Map<String, List<Plain>> groups = new LinkedHashMap<>();
         members.forEach(m -> groups.computeIfAbsent(m.conditions().get(over).orElse(""), k -> new ArrayList<>())
                 .add(m));
@@ -135,7 +136,22 @@ final class FigureCells {
         }
         double squares = Arrays.stream(means).map(m -> (m - mean) * (m - mean)).sum();
         double scale = Math.sqrt(squares / (means.length - 1.0) / means.length);
-        Errors errors = new MixedErrors(0, List.of(new Scatter(means.length - 1, scale)));
+        Errors ofMean = new MixedErrors(0, List.of(new Scatter(means.length - 1, scale)));
+        Errors errors = share.isPresent() ? shared(ofMean, groups.values(), means, share.get()) : ofMean;
         return new FigureCell(conditions, mean, members.get(0).unit(), Optional.of(errors), members.size(), List.of());
+    }
+
+    /** A figure of nothing but 1 and 0 says that something was so or not; of a head it was so where it was in every ear. */
+    private static Errors shared(Errors ofMean, Collection<List<Plain>> groups, double[] means, double share) {
+        boolean counted = groups.stream()
+                .flatMap(List::stream)
+                .allMatch(p -> p.unit() == Unit.NONE && (p.value() == 0 || p.value() == 1));
+        if (!counted) {
+            return ShareErrors.normal(ofMean, Arrays.stream(means).boxed().toList(), share, 0);
+        }
+        List<Double> least = groups.stream()
+                .map(g -> g.stream().mapToDouble(Plain::value).min().orElseThrow())
+                .toList();
+        return ShareErrors.inOrOut(ofMean, least, share);
     }
 }

@@ -35,6 +35,9 @@ final class JointTail {
         if (smallest == 0) {
             return 0;
         }
+        if (points.stream().anyMatch(p -> p.errors() instanceof ShareErrors)) {
+            return Math.min(1, points.size() * smallest);
+        }
         Thresholds thresholds = new Thresholds(points, limit, smallest);
         double bound = Math.min(1, thresholds.sum());
         boolean observed = points.stream().anyMatch(Points.One::observed);

@@ -66,6 +66,7 @@ final class Linearized {
                 groups,
                 observed,
                 new double[value.length],
+                inner.members,
                 inner.notes);
     }
 

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Collections;
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import org.ellwand.acoustics.Band;
 import org.ellwand.acoustics.Bound;
@@ -27,15 +28,18 @@ final class PointMaker {
     private final double[][] levelsDb;
     private final int trials;
     private final boolean energies;
+    private final Optional<Double> share;
 
     /**
      * @param levelsDb unperturbed levels of all readings
      * @param energies whether what is not linear are sums of energies (and not a ratio)
+     * @param share of people or products that the limit is about; absent: the mean or each
      */
-    PointMaker(double[][] levelsDb, int trials, boolean energies) {
+    PointMaker(double[][] levelsDb, int trials, boolean energies, Optional<Double> share) {
         this.levelsDb = levelsDb;
         this.trials = trials;
         this.energies = energies;
+        this.share = share;
     }
 
     /**
@@ -122,9 +126,16 @@ final class PointMaker {
         List<Label> labels = labels(outcome, ready.bands());
         for (int p = 0; p < errors.length; p++) {
             Bound bound = outcome == Outcome.CURVE ? ready.bound(ready.bands().get(p)) : Bound.MEASURED;
-            points.add(point(subject, p, estimates, errors[p], labels.get(p), outcome, bound));
+            Errors shared = shared(estimates, p, errors[p]);
+            points.add(point(subject, p, estimates, shared, labels.get(p), outcome, bound));
         }
         return new Made(points, Arrays.stream(drawn).boxed().toList());
+    }
+
+    private Errors shared(Estimates estimates, int p, Errors ofMean) {
+        return share.isPresent() && estimates.members.length > 1
+                ? ShareErrors.normal(ofMean, estimates.membersAt(p), share.get(), estimates.normalDeviation(p))
+                : ofMean;
     }
 
     private record Label(OptionalDouble hz, OptionalDouble lessHz) {}

@@ -28,8 +28,8 @@ final class Populations {
     private Populations() {}
 
     static List<Subject> combine(Rule rule, List<Subject> single) throws InputException {
-        boolean ears = rule.ears().filter(Population.Mean.class::isInstance).isPresent();
-        boolean units = rule.units().filter(Population.Mean.class::isInstance).isPresent();
+        boolean ears = rule.ears().filter(Population::isBeyondTheMeasured).isPresent();
+        boolean units = rule.units().filter(Population::isBeyondTheMeasured).isPresent();
         if (!ears && !units) {
             return single;
         }

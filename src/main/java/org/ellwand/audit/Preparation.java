@@ -77,10 +77,10 @@ final class Preparation {
 
     private List<Factor> drawn() {
         Set<SharedBy> included = new TreeSet<>(Set.of(SharedBy.SESSION, SharedBy.INSERTION, SharedBy.READING));
-        if (rule.ears().filter(Population.Mean.class::isInstance).isPresent()) {
+        if (rule.ears().filter(Population::isBeyondTheMeasured).isPresent()) {
             included.add(SharedBy.EAR);
         }
-        if (rule.units().filter(Population.Mean.class::isInstance).isPresent()) {
+        if (rule.units().filter(Population::isBeyondTheMeasured).isPresent()) {
             included.add(SharedBy.UNIT);
         }
         return Factors.of(index, surroundings, included);

@@ -2,6 +2,11 @@ package org.ellwand.claim;
 
 /** How a rule speaks of several ears or several units. */
 public sealed interface Population {
+    /** Whether it speaks of people or products, beyond those that were measured. */
+    default boolean isBeyondTheMeasured() {
+        return !(this instanceof Each);
+    }
+
     /** Each one that was measured, by itself. */
     record Each() implements Population {}
 
