@@ -16,7 +16,7 @@ final class EarplugData {
     private static final String PORT = "BW-0021-P";
     private static final Ear CREW_03 = new Ear("crew-03-left", "crew-03", 15.4, 2600, 0.18, 0.1);
     private static final PlugBody BODY = new PlugBody(32, 1500, 0.7);
-    private static final Compressor OPEN = new Compressor(0, 84, 10);
+    private static final Compressor OPEN = new Compressor(0, 83.5, 10);
 
     private EarplugData() {}
 
@@ -113,7 +113,7 @@ final class EarplugData {
     }
 
     private static String tones() {
-        Harmonics harmonics = new Harmonics(115, 0.024);
+        Harmonics harmonics = new Harmonics(115, 0.022);
         return "stimulus,order,level (dB SPL)\n"
                 + harmonics.rows("tone-100", 100, 92)
                 + harmonics.rows("tone-110", 110, 93)

@@ -7,7 +7,7 @@ import org.ellwand.demo.PlugBody;
 
 /** Skerry Shanty in an ear simulator and in an ear. Sizes: common practice, no source. */
 final class InEarMonitorData {
-    private static final PlugBody SHELL = new PlugBody(24, 1200, 0.7);
+    private static final PlugBody SHELL = new PlugBody(22, 1200, 0.7);
 
     private InEarMonitorData() {}
 
