@@ -1,4 +1,4 @@
-/** Bands, spectra, frequency weightings and energy sums; each formula with its clause. */
+/** Bands, spectra, frequency weightings, energy sums, level traces and exposure; each formula with its clause. */
 @NullMarked
 package org.ellwand.acoustics;
 

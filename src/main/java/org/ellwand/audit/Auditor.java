@@ -13,9 +13,9 @@ import org.ellwand.input.InputException;
 import org.ellwand.input.Problem;
 import org.ellwand.input.Problems;
 import org.ellwand.measurement.Session;
+import org.ellwand.quantity.CellQuantity;
 import org.ellwand.quantity.Quantities;
 import org.ellwand.quantity.Quantity;
-import org.ellwand.quantity.SpectralQuantity;
 
 /** Holds every claim against the readings. */
 public final class Auditor {
@@ -80,8 +80,8 @@ public final class Auditor {
                 .anyMatch(Population.Share.class::isInstance)) {
             return notYet(rule, "a share of people or products");
         }
-        return quantity.get() instanceof SpectralQuantity spectral
-                ? new RuleJudge(options, product.name(), sessions, product.confidence()).judge(rule, spectral)
+        return quantity.get() instanceof CellQuantity ofCells
+                ? new RuleJudge(options, product.name(), sessions, product.confidence()).judge(rule, ofCells)
                 : new FigureJudge(options, product.name(), sessions, product.confidence()).judge(rule);
     }
 

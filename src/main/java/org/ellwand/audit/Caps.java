@@ -52,7 +52,7 @@ final class Caps {
                         .flatMap(i -> i.takes().stream())
                         .anyMatch(t -> repeats.members().stream()
                                 .anyMatch(m -> m.readings().contains(t))))
-                .allMatch(c -> Surroundings.declares(c.session(), SharedBy.INSERTION));
+                .allMatch(c -> Surroundings.declares(c, SharedBy.INSERTION));
     }
 
     /** A paired quantity with neither a declared reading cause nor a second open-ear take. */
@@ -61,7 +61,7 @@ final class Caps {
             return;
         }
         boolean unknown = subject.cells().stream()
-                .anyMatch(c -> !Surroundings.declares(c.session(), SharedBy.READING)
+                .anyMatch(c -> !Surroundings.declares(c, SharedBy.READING)
                         && c.openEar().size() < 2);
         if (unknown) {
             reasons.add(new Reason(
@@ -97,7 +97,7 @@ final class Caps {
     private static void one(Subject subject, List<Reason> reasons, boolean asked, SharedBy sharedBy) {
         Repeats.Kind kind = sharedBy == SharedBy.EAR ? Repeats.Kind.HEADS : Repeats.Kind.UNITS;
         boolean observed = subject.repeats().stream().anyMatch(r -> r.kind() == kind);
-        boolean declared = subject.cells().stream().allMatch(c -> Surroundings.declares(c.session(), sharedBy));
+        boolean declared = subject.cells().stream().allMatch(c -> Surroundings.declares(c, sharedBy));
         if (asked && !observed && !declared) {
             String word = sharedBy == SharedBy.EAR ? "ear" : "unit";
             reasons.add(new Reason(

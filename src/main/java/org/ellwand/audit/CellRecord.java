@@ -22,27 +22,31 @@ final class CellRecord {
     private final Ready ready;
     private final Preparation preparation;
     private final boolean known;
+    private final boolean staged;
 
-    CellRecord(Rule rule, Ready ready, Preparation preparation, boolean known) {
+    CellRecord(Rule rule, Ready ready, Preparation preparation, boolean known, boolean staged) {
         this.rule = rule;
         this.ready = ready;
         this.preparation = preparation;
         this.known = known;
+        this.staged = staged;
     }
 
     CellResult of(int subject, Evaluation evaluation, Evaluation curves) {
         Statistic statistic = rule.statistic().orElseThrow();
         Estimates estimates = evaluation.subjects().get(subject);
         Points.One deciding = deciding(evaluation.points().of(subject));
-        double[] curve = curves.subjects().get(subject).value;
-        double value = Extremes.isExtreme(statistic) ? Extremes.of(statistic, curve) : deciding.value();
+        double value = Extremes.isExtreme(statistic)
+                ? Extremes.of(statistic, curves.subjects().get(subject).value)
+                : deciding.value();
         return new CellResult(
                 ready.subject().conditions(),
                 ready.subject().insertions(),
                 value,
+                deciding.bound(),
                 maybe(deciding.errors().standardUncertainty()),
                 maybe(Ends.of(deciding, rule.limit()).holds()),
-                bands(curves.points().of(subject)),
+                curves.outcome() == Outcome.CURVE ? bands(curves.points().of(subject)) : List.of(),
                 levels(false),
                 levels(true),
                 insertionCurves(),
@@ -50,7 +54,7 @@ final class CellRecord {
     }
 
     private OptionalDouble maybe(double value) {
-        return known ? OptionalDouble.of(value) : OptionalDouble.empty();
+        return known && Double.isFinite(value) ? OptionalDouble.of(value) : OptionalDouble.empty();
     }
 
     private Points.One deciding(List<Points.One> points) {
@@ -77,6 +81,7 @@ final class CellRecord {
     private List<Double> levels(boolean openEar) {
         List<Cell> cells = ready.subject().cells();
         if (cells.size() != 1
+                || ready.bands().isEmpty()
                 || !ready.subject().repeats().stream().allMatch(r -> r.kind() == Repeats.Kind.INSERTIONS)) {
             return List.of();
         }
@@ -84,7 +89,7 @@ final class CellRecord {
     }
 
     private List<List<Double>> insertionCurves() {
-        if (ready.subject().repeats().size() != 1) {
+        if (ready.subject().repeats().size() != 1 || ready.bands().isEmpty() || staged) {
             return List.of();
         }
         List<List<Double>> curves = new ArrayList<>();

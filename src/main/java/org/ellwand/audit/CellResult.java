@@ -2,6 +2,7 @@ package org.ellwand.audit;
 
 import java.util.List;
 import java.util.OptionalDouble;
+import org.ellwand.acoustics.Bound;
 import org.ellwand.measurement.Conditions;
 
 /**
@@ -10,6 +11,7 @@ import org.ellwand.measurement.Conditions;
  * @param conditions what all its readings have in common
  * @param insertions how many insertions were averaged
  * @param value the rule's statistic of the mean curve, unit of the limit
+ * @param bound whether the value is measured, or only bounds the true number
  * @param standardUncertainty of {@code value}; for an extreme that of its least probable point
  * @param probability of the cell's deciding point
  * @param bands the curve, band by band; empty where the quantity has none
@@ -22,6 +24,7 @@ public record CellResult(
         Conditions conditions,
         int insertions,
         double value,
+        Bound bound,
         OptionalDouble standardUncertainty,
         OptionalDouble probability,
         List<Point> bands,

@@ -131,6 +131,9 @@ final class Conclusion {
 
     /** A bound may support a claim, never refute it: without a firm yes it is no use. */
     private List<Points.One> usable(List<Points.One> points, Interval ends) {
+        if (evaluation.isStaged()) {
+            return points; // Their errors tell already what lies beyond.
+        }
         List<Points.One> usable = new ArrayList<>();
         for (Points.One point : points) {
             boolean fits = point.bound() == Bound.AT_LEAST ? !ends.hasUpper() : !ends.hasLower();

@@ -12,7 +12,6 @@ import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.apache.commons.statistics.distribution.ChiSquaredDistribution;
-import org.ellwand.acoustics.Band;
 import org.ellwand.measurement.Reading;
 import org.ellwand.measurement.Session;
 import org.ellwand.measurement.SharedBy;
@@ -36,7 +35,7 @@ final class Estimator {
     private final double[][] levelsDb;
     private final List<Factor> factors;
     private final int claimPoints;
-    private final List<List<Band>> bands;
+    private final List<List<Double>> hz;
     private final Map<Integer, Double> criticalSquares = new HashMap<>();
 
     Estimator(ReadingIndex index, double[][] levelsDb, List<Factor> factors, int claimPoints) {
@@ -44,9 +43,20 @@ final class Estimator {
         this.levelsDb = levelsDb;
         this.factors = factors;
         this.claimPoints = claimPoints;
-        this.bands = index.readings().stream().map(r -> r.spectrum().bandList()).toList();
+        this.hz = index.readings().stream().map(Estimator::frequencies).toList();
     }
 
+    private static List<Double> frequencies(Reading reading) {
+        return IntStream.range(0, reading.numbers().length)
+                .mapToObj(reading::nominalHz)
+                .toList();
+    }
+
+    /**
+     * The estimates of one subject.
+     *
+     * @param computation the judged numbers, or the inner ones of a staged computation
+     */
     Estimates estimate(Subject subject, Computation computation, Formula.Task task) {
         return new Work(subject, computation, task).estimate();
     }
@@ -116,7 +126,7 @@ final class Estimator {
             double[][] x = numbers(repeats);
             boolean declared = subject.cells().stream()
                     .filter(c -> repeats.members().stream().anyMatch(m -> owns(m, c)))
-                    .allMatch(c -> Surroundings.declares(c.session(), SharedBy.INSERTION));
+                    .allMatch(c -> Surroundings.declares(c, SharedBy.INSERTION));
             List<List<Factor>> scattering = scattering(repeats);
             boolean[] replaced = new boolean[value.length];
             int larger = 0;
@@ -154,7 +164,8 @@ final class Estimator {
         private double[][] numbers(Repeats repeats) {
             double[][] x = new double[repeats.count()][value.length];
             for (int i = 0; i < x.length; i++) {
-                repeats.members().get(i).formula().computation(task, index).compute(levelsDb, x[i]);
+                Computation one = repeats.members().get(i).formula().computation(task, index);
+                (subject.isPopulation() ? one : one.inner()).compute(levelsDb, x[i]);
             }
             return x;
         }
@@ -294,7 +305,7 @@ final class Estimator {
         /** An undeclared reading cause is taken from repeated open-ear takes, for the readings in place too. */
         private void openEarTakes() {
             subject.cells().stream()
-                    .filter(c -> !Surroundings.declares(c.session(), SharedBy.READING))
+                    .filter(c -> !Surroundings.declares(c, SharedBy.READING))
                     .map(c -> new OpenTakes(c.session(), c.openEar()))
                     .filter(t -> t.takes().size() >= 2)
                     .distinct()
@@ -312,7 +323,7 @@ final class Estimator {
                     .distinct()
                     .toList();
             double[][] effects = new double[value.length][m * (1 + others.size())];
-            List<Map<Band, Double>> deviations = deviations(takes);
+            List<Map<Double, Double>> deviations = deviations(takes);
             for (int t = 0; t < m; t++) {
                 for (int r : takes) {
                     addEffect(effects, t, deviations.get(t), r, 1 / Math.sqrt((double) m * (m - 1)));
@@ -325,20 +336,20 @@ final class Estimator {
         }
 
         /** How far every take lies from the mean of all, by band. */
-        private List<Map<Band, Double>> deviations(List<Integer> takes) {
-            Map<Band, Double> sums = new HashMap<>();
-            Map<Band, Integer> counts = new HashMap<>();
+        private List<Map<Double, Double>> deviations(List<Integer> takes) {
+            Map<Double, Double> sums = new HashMap<>();
+            Map<Double, Integer> counts = new HashMap<>();
             for (int t : takes) {
-                for (int b = 0; b < bands.get(t).size(); b++) {
-                    sums.merge(bands.get(t).get(b), levelsDb[t][b], Double::sum);
-                    counts.merge(bands.get(t).get(b), 1, Integer::sum);
+                for (int b = 0; b < hz.get(t).size(); b++) {
+                    sums.merge(hz.get(t).get(b), levelsDb[t][b], Double::sum);
+                    counts.merge(hz.get(t).get(b), 1, Integer::sum);
                 }
             }
-            List<Map<Band, Double>> deviations = new ArrayList<>();
+            List<Map<Double, Double>> deviations = new ArrayList<>();
             for (int t : takes) {
-                Map<Band, Double> of = new HashMap<>();
-                for (int b = 0; b < bands.get(t).size(); b++) {
-                    Band band = bands.get(t).get(b);
+                Map<Double, Double> of = new HashMap<>();
+                for (int b = 0; b < hz.get(t).size(); b++) {
+                    double band = hz.get(t).get(b);
                     of.put(band, levelsDb[t][b] - sums.getOrDefault(band, 0.0) / counts.getOrDefault(band, 1));
                 }
                 deviations.add(of);
@@ -347,9 +358,10 @@ final class Estimator {
         }
 
         /** What one take's deviation does to every point, were it the error of a reading; less where it is in already. */
-        private void addEffect(double[][] effects, int column, Map<Band, Double> deviation, int reading, double scale) {
-            for (int b = 0; b < bands.get(reading).size(); b++) {
-                double error = scale * deviation.getOrDefault(bands.get(reading).get(b), 0.0);
+        private void addEffect(
+                double[][] effects, int column, Map<Double, Double> deviation, int reading, double scale) {
+            for (int b = 0; b < hz.get(reading).size(); b++) {
+                double error = scale * deviation.getOrDefault(hz.get(reading).get(b), 0.0);
                 for (int p = 0; p < value.length; p++) {
                     if (!covered.get(p).contains(reading)) {
                         effects[p][column] += error * sensitivity.at(reading, b, p);

@@ -4,45 +4,80 @@ import java.util.ArrayList;
 import java.util.List;
 import org.ellwand.acoustics.Weighting;
 import org.ellwand.claim.Rule;
+import org.ellwand.quantity.Computation;
 import org.ellwand.quantity.Formula;
 import org.ellwand.quantity.Outcome;
+import org.ellwand.quantity.Reach;
 
 /**
  * One outcome of a rule's subjects, evaluated: values, errors, points.
  *
  * @param outcome what was computed of each curve
- * @param subjects in the order of the ready ones
+ * @param subjects in the order of the ready ones; of judged numbers that are found in inner ones, to first order
  * @param points over all subjects
  * @param drawn for each subject and point: mean of the draws less the value, where drawn
+ * @param reaches for each subject, how far its numbers can be told
  */
-record Evaluation(Outcome outcome, List<Estimates> subjects, Points points, List<List<Double>> drawn) {
+record Evaluation(
+        Outcome outcome, List<Estimates> subjects, Points points, List<List<Double>> drawn, List<Reach> reaches) {
 
     static Evaluation of(Preparation preparation, Rule rule, Outcome outcome, int trials) {
-        List<Ready> ready = preparation.ready();
-        int claimPoints =
-                ready.stream().mapToInt(r -> outcome.size(r.bands().size())).sum();
-        double[][] levelsDb = preparation.levelsDb();
-        Estimator estimator =
-                new Estimator(preparation.index(), levelsDb, preparation.factors(), Math.max(1, claimPoints));
-        PointMaker maker = new PointMaker(levelsDb, trials, !rule.ratio());
-        List<Estimates> subjects = new ArrayList<>();
-        List<Points.One> points = new ArrayList<>();
-        List<List<Double>> drawn = new ArrayList<>();
-        for (int s = 0; s < ready.size(); s++) {
-            Formula.Task task = task(ready.get(s), rule, outcome);
-            Formula formula = ready.get(s).subject().formula();
-            Estimates estimates =
-                    estimator.estimate(ready.get(s).subject(), formula.computation(task, preparation.index()), task);
-            PointMaker.Made made = maker.points(s, estimates, outcome, ready.get(s));
-            subjects.add(estimates);
+        return new Work(preparation, rule, outcome, trials).evaluation();
+    }
+
+    /** Whether the numbers are looked for in others, and draws tell what may lie beyond those. */
+    boolean isStaged() {
+        return subjects.stream().anyMatch(s -> s.computation.isStaged());
+    }
+
+    static Formula.Task task(Ready ready, Rule rule, Outcome outcome) {
+        return new Formula.Task(
+                ready.resolution(), ready.bands(), outcome, rule.weighting().orElse(Weighting.Z));
+    }
+
+    private static final class Work {
+        private final Preparation preparation;
+        private final Rule rule;
+        private final Outcome outcome;
+        private final List<Computation> computations = new ArrayList<>();
+        private final PointMaker maker;
+        private final Estimator estimator;
+        private final List<Estimates> subjects = new ArrayList<>();
+        private final List<Points.One> points = new ArrayList<>();
+        private final List<List<Double>> drawn = new ArrayList<>();
+
+        Work(Preparation preparation, Rule rule, Outcome outcome, int trials) {
+            this.preparation = preparation;
+            this.rule = rule;
+            this.outcome = outcome;
+            double[][] levelsDb = preparation.levelsDb();
+            for (Ready ready : preparation.ready()) {
+                computations.add(
+                        ready.subject().formula().computation(task(ready, rule, outcome), preparation.index()));
+            }
+            int points = computations.stream().mapToInt(c -> c.inner().size()).sum();
+            estimator = new Estimator(preparation.index(), levelsDb, preparation.factors(), Math.max(1, points));
+            maker = new PointMaker(levelsDb, trials, !rule.ratio());
+        }
+
+        Evaluation evaluation() {
+            for (int s = 0; s < computations.size(); s++) {
+                add(s, preparation.ready().get(s), computations.get(s));
+            }
+            List<Reach> reaches = computations.stream().map(Computation::reach).toList();
+            return new Evaluation(outcome, subjects, new Points(points), drawn, reaches);
+        }
+
+        private void add(int s, Ready ready, Computation judged) {
+            boolean staged = judged.isStaged() && !ready.subject().isPopulation();
+            Formula.Task task = task(ready, rule, outcome);
+            Estimates estimates = estimator.estimate(ready.subject(), staged ? judged.inner() : judged, task);
+            PointMaker.Made made = staged
+                    ? maker.staged(s, judged, estimates, outcome, ready)
+                    : maker.points(s, estimates, outcome, ready);
+            subjects.add(staged ? Linearized.of(judged, estimates) : estimates);
             points.addAll(made.points());
             drawn.add(made.drawn());
         }
-        return new Evaluation(outcome, subjects, new Points(points), drawn);
-    }
-
-    private static Formula.Task task(Ready ready, Rule rule, Outcome outcome) {
-        return new Formula.Task(
-                ready.resolution(), ready.bands(), outcome, rule.weighting().orElse(Weighting.Z));
     }
 }

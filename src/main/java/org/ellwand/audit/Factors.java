@@ -6,7 +6,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import org.ellwand.acoustics.Band;
 import org.ellwand.measurement.Cause;
 import org.ellwand.measurement.Conditions;
 import org.ellwand.measurement.Reading;
@@ -49,7 +48,7 @@ final class Factors {
     }
 
     private void addReading(int position, Reading reading) {
-        for (Cause cause : Surroundings.causes(surroundings.session(reading))) {
+        for (Cause cause : Surroundings.causes(surroundings.session(reading), reading.movedBy())) {
             if (included.contains(cause.sharedBy())) {
                 instance(cause.sharedBy(), reading).ifPresent(i -> addCause(position, reading, cause, i));
             }
@@ -57,19 +56,19 @@ final class Factors {
     }
 
     private void addCause(int position, Reading reading, Cause cause, String instance) {
-        List<Band> bands = reading.spectrum().bandList();
-        for (int b = 0; b < bands.size(); b++) {
-            double size = cause.sizeAt(bands.get(b).nominalHz());
+        int numbers = reading.numbers().length;
+        for (int n = 0; n < numbers; n++) {
+            double hz = reading.nominalHz(n);
+            double size = cause.sizeAt(hz);
             if (size != 0) {
-                draft(cause, reading, instance, bands.get(b)).entries().add(new Factor.Entry(position, b, size));
+                draft(cause, reading, instance, hz).entries().add(new Factor.Entry(position, n, size));
             }
         }
     }
 
-    private Draft draft(Cause cause, Reading reading, String instance, Band band) {
+    private Draft draft(Cause cause, Reading reading, String instance, double hz) {
         String session = reading.get("session").orElse("");
-        String key = session + "|" + cause.name() + "|" + instance
-                + (cause.independentAcrossBands() ? "|" + band.nominalHz() : "");
+        String key = session + "|" + cause.name() + "|" + instance + (cause.independentAcrossBands() ? "|" + hz : "");
         return drafts.computeIfAbsent(
                 key,
                 k -> new Draft(
@@ -79,11 +78,18 @@ final class Factors {
     /** What identifies the instance; empty where the cause does not touch the reading. */
     private Optional<String> instance(SharedBy sharedBy, Reading reading) {
         return switch (sharedBy) {
-            case SESSION -> reading.values() == Reading.Values.LEVELS ? Optional.of("") : Optional.empty();
+            case SESSION -> isDifference(reading) ? Optional.empty() : Optional.of("");
             case INSERTION -> surroundings.insertion(reading).map(Insertion::key);
             case READING -> Optional.of(reading.conditions().toString());
             case EAR -> inPlace(reading, surroundings.wearer(reading));
             case UNIT -> inPlace(reading, reading.get("unit").orElse(""));
+        };
+    }
+
+    private static boolean isDifference(Reading reading) {
+        return switch (reading.values()) {
+            case ATTENUATION, INSERTION_GAIN -> true;
+            case LEVELS, NUMBER -> false;
         };
     }
 

@@ -143,6 +143,7 @@ final class FigureJudge {
                     cells.get(i).conditions(),
                     cells.get(i).count(),
                     cells.get(i).value(),
+                    Bound.MEASURED,
                     point.standardUncertainty(),
                     point.probability(),
                     List.of(),

@@ -9,6 +9,7 @@ import static org.ellwand.audit.JsonForm.text;
 
 import java.util.List;
 import java.util.function.Function;
+import org.ellwand.acoustics.Bound;
 import org.ellwand.amount.Interval;
 import org.ellwand.claim.Rule;
 import tools.jackson.databind.JsonNode;
@@ -50,7 +51,17 @@ final class JudgementJson {
             node.set("lessHz", frequency(point.lessHz()));
         }
         node.set("value", number(point.value()));
+        bound(node, point.bound());
         return node;
+    }
+
+    /** Only where the value is no measured one: {@code above} or {@code below} it the true number lies. */
+    private static void bound(ObjectNode node, Bound bound) {
+        switch (bound) {
+            case AT_LEAST -> node.put("bound", "above");
+            case AT_MOST -> node.put("bound", "below");
+            case MEASURED -> {}
+        }
     }
 
     private static JsonNode reason(Reason reason) {
@@ -64,6 +75,7 @@ final class JudgementJson {
         node.set("conditions", object(cell.conditions().values()));
         node.put("insertions", cell.insertions());
         node.set("value", number(cell.value()));
+        bound(node, cell.bound());
         node.set("standardUncertainty", number(cell.standardUncertainty()));
         node.set("probability", number(cell.probability()));
         node.set("bands", list(cell.bands(), JudgementJson::band));

@@ -1,6 +1,7 @@
 package org.ellwand.audit;
 
 import java.util.OptionalDouble;
+import org.ellwand.acoustics.Bound;
 
 /**
  * One judged number of a cell.
@@ -12,6 +13,7 @@ import java.util.OptionalDouble;
  * @param lower lower end of the central 95 % interval
  * @param upper upper end of the central 95 % interval
  * @param probability that the limit holds here
+ * @param bound whether the value is measured, or only bounds the true number
  */
 public record Point(
         OptionalDouble hz,
@@ -20,4 +22,5 @@ public record Point(
         OptionalDouble standardUncertainty,
         OptionalDouble lower,
         OptionalDouble upper,
-        OptionalDouble probability) {}
+        OptionalDouble probability,
+        Bound bound) {}

@@ -2,16 +2,19 @@ package org.ellwand.audit;
 
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.Collections;
 import java.util.List;
 import java.util.OptionalDouble;
 import org.ellwand.acoustics.Band;
 import org.ellwand.acoustics.Bound;
+import org.ellwand.quantity.Computation;
 import org.ellwand.quantity.Outcome;
 import org.ellwand.statistics.ControlledErrors;
 import org.ellwand.statistics.Errors;
 import org.ellwand.statistics.MixedErrors;
 import org.ellwand.statistics.NormalErrors;
 import org.ellwand.statistics.Scatter;
+import org.ellwand.statistics.SeriesErrors;
 
 /** Gives every judged number of a subject the distribution of its errors: closed where it may be, else drawn. */
 final class PointMaker {
@@ -36,15 +39,85 @@ final class PointMaker {
     }
 
     /**
-     * The points of one subject.
+     * What was made of one subject.
      *
      * @param drawn mean of the draws less the value, by point, before they were moved; 0 for linear numbers
      */
     record Made(List<Points.One> points, List<Double> drawn) {}
 
+    /** The points of a subject whose judged numbers are found in inner ones: found anew in every draw. */
+    Made staged(int subject, Computation judged, Estimates inner, Outcome outcome, Ready ready) {
+        double[] value = new double[judged.size()];
+        judged.outer(inner.value, value);
+        double[][] found = found(judged, inner, innerErrors(inner));
+        List<Points.One> points = new ArrayList<>();
+        List<Label> labels = labels(outcome, ready.bands());
+        for (int p = 0; p < value.length; p++) {
+            double told = judged.reach().nearest(value[p]);
+            double[] from = Arrays.stream(found[p]).map(x -> x - told).toArray();
+            Errors distribution = isExact(from) ? new NormalErrors(0) : new SeriesErrors(from);
+            points.add(new Points.One(
+                    subject,
+                    p,
+                    1,
+                    labels.get(p).hz(),
+                    labels.get(p).lessHz(),
+                    told,
+                    distribution,
+                    true,
+                    beyond(value[p])));
+        }
+        return new Made(points, Collections.nCopies(value.length, 0.0));
+    }
+
+    private static Bound beyond(double value) {
+        return Double.isFinite(value) ? Bound.MEASURED : value > 0 ? Bound.AT_LEAST : Bound.AT_MOST;
+    }
+
+    /** Errors of the inner numbers, by number and trial. */
+    private double[][] innerErrors(Estimates inner) {
+        if (!inner.computation.isLinear()) {
+            return movedErrors(inner);
+        }
+        Draws draws = new Draws(inner, trials);
+        double[][] errors = new double[inner.size()][trials];
+        draws.next(errors, trials);
+        return errors;
+    }
+
+    private double[][] movedErrors(Estimates inner) {
+        Simulation simulation = new Simulation(inner, levelsDb, trials);
+        double[][] errors = simulation.errors();
+        for (int p = 0; p < errors.length; p++) {
+            double drawn = mean(errors[p]) - mean(simulation.linear()[p]);
+            double shift = -2 * drawn + inner.centreShift[p];
+            errors[p] = Arrays.stream(errors[p]).map(e -> e + shift).toArray();
+        }
+        return errors;
+    }
+
+    private static double[][] found(Computation judged, Estimates inner, double[][] errors) {
+        int trials = errors[0].length;
+        double[][] found = new double[judged.size()][trials];
+        double[] numbers = new double[inner.size()];
+        double[] out = new double[judged.size()];
+        for (int t = 0; t < trials; t++) {
+            for (int k = 0; k < numbers.length; k++) {
+                numbers[k] = inner.value[k] + errors[k][t];
+            }
+            judged.outer(numbers, out);
+            for (int p = 0; p < out.length; p++) {
+                found[p][t] = out[p];
+            }
+        }
+        return found;
+    }
+
+    /** The points of one subject. A population's are taken to first order where they are found in inner numbers. */
     Made points(int subject, Estimates estimates, Outcome outcome, Ready ready) {
         double[] drawn = new double[estimates.size()];
-        Errors[] errors = estimates.computation.isLinear() ? closed(estimates) : simulated(estimates, drawn);
+        boolean closed = estimates.computation.isLinear() || estimates.computation.isStaged();
+        Errors[] errors = closed ? closed(estimates) : simulated(estimates, drawn);
         List<Points.One> points = new ArrayList<>();
         List<Label> labels = labels(outcome, ready.bands());
         for (int p = 0; p < errors.length; p++) {

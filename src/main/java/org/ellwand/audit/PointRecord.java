@@ -19,10 +19,11 @@ final class PointRecord {
                 maybe(known, errors.standardUncertainty()),
                 maybe(known, point.value() + errors.quantile(LOWER_TAIL)),
                 maybe(known, point.value() + errors.quantile(1 - LOWER_TAIL)),
-                maybe(known, Ends.of(point, limit).holds()));
+                maybe(known, Ends.of(point, limit).holds()),
+                point.bound());
     }
 
     private static OptionalDouble maybe(boolean known, double value) {
-        return known ? OptionalDouble.of(value) : OptionalDouble.empty();
+        return known && Double.isFinite(value) ? OptionalDouble.of(value) : OptionalDouble.empty();
     }
 }

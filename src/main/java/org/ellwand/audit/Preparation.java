@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.TreeSet;
+import java.util.stream.Collectors;
 import org.ellwand.acoustics.Band;
 import org.ellwand.acoustics.Bound;
 import org.ellwand.acoustics.Resolution;
@@ -14,10 +15,12 @@ import org.ellwand.claim.Population;
 import org.ellwand.claim.Rule;
 import org.ellwand.claim.Statistic;
 import org.ellwand.input.InputException;
+import org.ellwand.measurement.CurveReading;
 import org.ellwand.measurement.Reading;
 import org.ellwand.measurement.SharedBy;
 import org.ellwand.pairing.Cell;
 import org.ellwand.quantity.Bandwidth;
+import org.ellwand.quantity.CellQuantity;
 import org.ellwand.quantity.CurvePart;
 import org.ellwand.quantity.ReadingIndex;
 import org.ellwand.quantity.SpectralQuantity;
@@ -27,7 +30,7 @@ final class Preparation {
     private static final Set<Statistic> OF_BANDS = Set.of(Statistic.EVERY_BAND, Statistic.LOWEST, Statistic.HIGHEST);
 
     private final Rule rule;
-    private final SpectralQuantity quantity;
+    private final CellQuantity quantity;
     private final ReadingIndex index = new ReadingIndex();
     private final Surroundings surroundings = new Surroundings();
     private final List<Ready> ready = new ArrayList<>();
@@ -35,7 +38,7 @@ final class Preparation {
     private List<Factor> factors = List.of();
     private double[][] levelsDb = new double[0][];
 
-    Preparation(Rule rule, SpectralQuantity quantity, Subjects.Built built) throws InputException {
+    Preparation(Rule rule, CellQuantity quantity, Subjects.Built built) throws InputException {
         this.rule = rule;
         this.quantity = quantity;
         this.dropped = new LinkedHashSet<>(built.dropped());
@@ -84,23 +87,31 @@ final class Preparation {
     }
 
     private void prepare(Subject subject) throws InputException {
-        TreeSet<Resolution> measured = new TreeSet<>();
         for (Cell cell : subject.cells()) {
             surroundings.add(cell);
-            cell.insertions()
-                    .forEach(i -> i.takes().forEach(t -> {
-                        index.of(t);
-                        measured.add(t.spectrum().resolution());
-                    }));
+            cell.insertions().forEach(i -> i.takes().forEach(index::of));
             cell.openEar().forEach(index::of);
             cell.field().forEach(index::of);
         }
+        if (quantity instanceof SpectralQuantity spectral) {
+            prepare(subject, spectral);
+        } else {
+            ready.add(Ready.ofNumber(subject));
+        }
+    }
+
+    private void prepare(Subject subject, SpectralQuantity spectral) throws InputException {
+        TreeSet<Resolution> measured = subject.cells().stream()
+                .flatMap(c -> c.insertions().stream())
+                .flatMap(i -> i.takes().stream())
+                .map(t -> CurveReading.of(t).spectrum().resolution())
+                .collect(Collectors.toCollection(TreeSet::new));
         refuseFiner(subject, measured.first());
         if (rule.resolution().isEmpty() && measured.size() > 1) {
             dropped.add("readings of different resolutions are to be compared: name a resolution");
             return;
         }
-        Ready made = bands(subject, rule.resolution().orElse(measured.first()));
+        Ready made = bands(subject, rule.resolution().orElse(measured.first()), spectral);
         if (made.bands().isEmpty()) {
             dropped.add("no band of the rule was measured (" + subject.conditions() + ")");
         } else {
@@ -118,14 +129,14 @@ final class Preparation {
         }
     }
 
-    private Ready bands(Subject subject, Resolution resolution) {
+    private Ready bands(Subject subject, Resolution resolution, SpectralQuantity spectral) {
         TreeSet<Band> any = new TreeSet<>(subject.formula().anyBands(resolution));
         List<Band> present = new ArrayList<>();
         List<Band> missing = new ArrayList<>();
         Map<Band, Bound> bounds = new HashMap<>();
         for (Band band : Bandwidth.bands(rule.bands().orElseThrow(), resolution, any)) {
             boolean there = subject.formula().has(band, resolution);
-            Bound bound = there ? bound(subject, band, resolution) : Bound.MEASURED;
+            Bound bound = there ? bound(subject, band, resolution, spectral) : Bound.MEASURED;
             boolean serves = bound == Bound.MEASURED
                     || (OF_BANDS.contains(statistic()) && rule.between().isEmpty());
             (there && serves ? present : missing).add(band);
@@ -139,7 +150,7 @@ final class Preparation {
     }
 
     /** The bound that readings in place leave of the quantity; a bound turns round with the sign of its factor. */
-    private Bound bound(Subject subject, Band band, Resolution resolution) {
+    private Bound bound(Subject subject, Band band, Resolution resolution, SpectralQuantity spectral) {
         Bound reading = subject.cells().stream()
                 .flatMap(c -> c.insertions().stream())
                 .flatMap(i -> i.takes().stream())
@@ -147,11 +158,11 @@ final class Preparation {
                 .filter(b -> b != Bound.MEASURED)
                 .findFirst()
                 .orElse(Bound.MEASURED);
-        return sign() < 0 ? reading.negated() : reading;
+        return sign(spectral) < 0 ? reading.negated() : reading;
     }
 
-    private double sign() {
-        return quantity.parts(rule).stream().mapToDouble(Preparation::inPlace).sum();
+    private double sign(SpectralQuantity spectral) {
+        return spectral.parts(rule).stream().mapToDouble(Preparation::inPlace).sum();
     }
 
     private static double inPlace(CurvePart part) {
@@ -159,7 +170,7 @@ final class Preparation {
     }
 
     private static Bound bound(Reading reading, Band band, Resolution resolution) {
-        return reading.spectrum().levels().entrySet().stream()
+        return CurveReading.of(reading).spectrum().levels().entrySet().stream()
                 .filter(e -> e.getKey().within(resolution).equals(band))
                 .map(e -> e.getValue().bound())
                 .filter(b -> b != Bound.MEASURED)

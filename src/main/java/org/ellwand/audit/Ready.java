@@ -14,6 +14,11 @@ import org.ellwand.acoustics.Resolution;
  * @param bounds bands whose number only bounds the quantity
  */
 record Ready(Subject subject, Resolution resolution, List<Band> bands, List<Band> missing, Map<Band, Bound> bounds) {
+    /** A subject whose number is of no band. */
+    static Ready ofNumber(Subject subject) {
+        return new Ready(subject, Resolution.OCTAVE, List.of(), List.of(), Map.of());
+    }
+
     Bound bound(Band band) {
         return bounds.getOrDefault(band, Bound.MEASURED);
     }

@@ -14,11 +14,17 @@ import org.ellwand.input.InputException;
 import org.ellwand.measurement.Cause;
 import org.ellwand.measurement.Session;
 import org.ellwand.pairing.Cell;
+import org.ellwand.quantity.CellQuantity;
 import org.ellwand.quantity.Outcome;
+import org.ellwand.quantity.Reach;
 import org.ellwand.quantity.SpectralQuantity;
+import org.ellwand.statistics.SeriesErrors;
 
-/** Judges one rule about a spectral quantity: readings, points, decision, record. */
+/** Judges one rule about a quantity of cells: readings, points, decision, record. */
 final class RuleJudge {
+    /** So few draws of which nothing can be said change no verdict. */
+    private static final double MOST_UNKNOWN = 0.001;
+
     private final AuditOptions options;
     private final String product;
     private final List<Session> sessions;
@@ -31,12 +37,14 @@ final class RuleJudge {
         this.confidence = confidence;
     }
 
-    Judgement judge(Rule rule, SpectralQuantity quantity) throws InputException {
+    Judgement judge(Rule written, CellQuantity quantity) throws InputException {
+        quantity.check(written);
+        Rule rule = quantity.completed(written);
         Preparation preparation = new Preparation(rule, quantity, Subjects.of(rule, quantity, product, sessions));
         if (preparation.ready().isEmpty()) {
-            return Judgements.untested(rule, nothing(preparation), Misnamed.notes(rule, product, sessions));
+            return Judgements.untested(written, nothing(preparation), Misnamed.notes(rule, product, sessions));
         }
-        return new Work(rule, quantity, preparation).judgement();
+        return new Work(written, rule, quantity, preparation).judgement();
     }
 
     private static Reason nothing(Preparation preparation) {
@@ -46,7 +54,9 @@ final class RuleJudge {
     }
 
     private final class Work {
+        private final Rule written;
         private final Rule rule;
+        private final CellQuantity quantity;
         private final Interval limit;
         private final Statistic statistic;
         private final Preparation preparation;
@@ -56,20 +66,32 @@ final class RuleJudge {
         private final Caps caps;
         private final boolean known;
 
-        Work(Rule rule, SpectralQuantity quantity, Preparation preparation) {
+        Work(Rule written, Rule rule, CellQuantity quantity, Preparation preparation) {
+            this.written = written;
             this.rule = rule;
+            this.quantity = quantity;
             this.preparation = preparation;
             limit = rule.limit();
             statistic = rule.statistic().orElseThrow();
             ready = preparation.ready();
             evaluation = Evaluation.of(preparation, rule, outcome(), options.trials());
-            curves = evaluation.outcome() == Outcome.CURVE
-                    ? evaluation
-                    : Evaluation.of(preparation, rule, Outcome.CURVE, options.trials());
-            caps = new Caps(rule, quantity.parts(rule).stream().anyMatch(p -> p.openEar() != 0));
-            known = ready.stream()
-                    .flatMap(r -> r.subject().cells().stream())
-                    .noneMatch(c -> Surroundings.isUnknown(c.session()));
+            boolean asCurves = evaluation.outcome() != Outcome.CURVE
+                    && !evaluation.isStaged()
+                    && quantity instanceof SpectralQuantity;
+            curves = asCurves ? Evaluation.of(preparation, rule, Outcome.CURVE, options.trials()) : evaluation;
+            caps = new Caps(rule, quantity.usesOpenEar(rule));
+            known = ready.stream().map(Ready::subject).allMatch(this::isSpreadKnown);
+        }
+
+        /** Nothing tells the spread of a number of which neither a cause is declared nor a second one was measured. */
+        private boolean isSpreadKnown(Subject subject) {
+            return subject.cells().stream()
+                    .noneMatch(c -> Surroundings.isUnknown(c.session())
+                            || (!(quantity instanceof SpectralQuantity)
+                                    && c.insertions().size() < 2
+                                    && !subject.isPopulation()
+                                    && Surroundings.causes(c.session(), c.movedBy())
+                                            .isEmpty()));
         }
 
         private Outcome outcome() {
@@ -90,6 +112,8 @@ final class RuleJudge {
             if (lacksBands()) {
                 reasons.add(Caps.missing(ready));
             }
+            lacking().ifPresent(reasons::add);
+            beyondSeries(decision).ifPresent(reasons::add);
             ready.forEach(r -> caps.of(r.subject()).stream()
                     .filter(c -> !reasons.contains(c))
                     .forEach(reasons::add));
@@ -151,8 +175,8 @@ final class RuleJudge {
                             statistic, curves.subjects().get(decision.point().subject()), options.trials())
                     : drawn(decision);
             return new Judgement(
-                    rule,
-                    RuleText.of(rule),
+                    written,
+                    RuleText.of(written),
                     decision.verdict(),
                     known ? OptionalDouble.of(decision.probability()) : OptionalDouble.empty(),
                     OptionalDouble.of(value(decision)),
@@ -183,9 +207,39 @@ final class RuleJudge {
         private List<CellResult> cells() {
             List<CellResult> cells = new ArrayList<>();
             for (int s = 0; s < ready.size(); s++) {
-                cells.add(new CellRecord(rule, ready.get(s), preparation, known).of(s, evaluation, curves));
+                cells.add(new CellRecord(rule, ready.get(s), preparation, known, evaluation.isStaged())
+                        .of(s, evaluation, curves));
             }
             return cells;
+        }
+
+        /** What a sum lacks of its members. */
+        private Optional<Reason> lacking() {
+            TreeSet<String> lacking = new TreeSet<>();
+            ready.forEach(r ->
+                    r.subject().cells().forEach(c -> quantity.lacking(c, rule).ifPresent(lacking::add)));
+            return lacking.isEmpty()
+                    ? Optional.empty()
+                    : Optional.of(new Reason("lacking", Map.of(), String.join("; ", lacking)));
+        }
+
+        /** What lies beyond a series lies beyond its end, and nothing tells how far. */
+        private Optional<Reason> beyondSeries(Decision decision) {
+            Points.One point = decision.point();
+            Reach reach = evaluation.reaches().get(point.subject());
+            boolean open = switch (point.bound()) {
+                case MEASURED -> point.errors() instanceof SeriesErrors errors && errors.unknown() > MOST_UNKNOWN;
+                case AT_LEAST ->
+                    limit.lower() > reach.highest() || (limit.hasUpper() && limit.upper() > reach.highest());
+                case AT_MOST -> limit.upper() < reach.lowest() || (limit.hasLower() && limit.lower() < reach.lowest());
+            };
+            String end = Numbers.plain(point.value()) + " " + limit.unit().symbol();
+            return open
+                    ? Optional.of(new Reason(
+                            "beyond-series",
+                            Map.of("value", point.value()),
+                            "what was measured ends at " + end + " and the limit lies beyond: measure further"))
+                    : Optional.empty();
         }
 
         private boolean lacksBands() {
@@ -196,6 +250,7 @@ final class RuleJudge {
             TreeSet<String> notes = new TreeSet<>();
             for (Ready each : ready) {
                 each.subject().cells().forEach(c -> notes.addAll(c.notes()));
+                notes.addAll(quantity.notes(each.subject().cells(), rule));
                 each.subject().cells().forEach(c -> notes.addAll(zeros(c)));
             }
             evaluation.subjects().forEach(e -> notes.addAll(e.notes));
@@ -220,7 +275,7 @@ final class RuleJudge {
         }
 
         private static List<String> zeros(Cell cell) {
-            return Surroundings.causes(cell.session()).stream()
+            return Surroundings.causes(cell.session(), cell.movedBy()).stream()
                     .filter(Cause::isZero)
                     .map(c -> "declared as 0 dB in session " + cell.session().id() + ": " + c.name())
                     .toList();

@@ -2,36 +2,39 @@ package org.ellwand.audit;
 
 import java.util.ArrayList;
 import java.util.Collections;
+import java.util.HashSet;
 import java.util.IdentityHashMap;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
+import java.util.NavigableSet;
 import java.util.Optional;
 import java.util.Set;
-import java.util.SortedSet;
 import java.util.TreeSet;
-import org.ellwand.acoustics.Resolution;
+import java.util.function.Function;
+import java.util.stream.Collectors;
 import org.ellwand.claim.Rule;
-import org.ellwand.claim.Statistic;
 import org.ellwand.input.InputException;
+import org.ellwand.measurement.Conditions;
 import org.ellwand.measurement.Reading;
 import org.ellwand.measurement.Session;
 import org.ellwand.pairing.Cell;
 import org.ellwand.pairing.Insertion;
+import org.ellwand.pairing.Joined;
 import org.ellwand.pairing.Pair;
 import org.ellwand.pairing.PairSelection;
 import org.ellwand.pairing.Selected;
 import org.ellwand.pairing.Selection;
-import org.ellwand.quantity.CellFormula;
-import org.ellwand.quantity.CurvePart;
+import org.ellwand.quantity.CellQuantity;
 import org.ellwand.quantity.Formula;
-import org.ellwand.quantity.SpectralQuantity;
 
-/** Builds the subjects of a rule: cells or pairs of cells, averaged over ears and units where the rule says so. */
+/** Builds the subjects of a rule: cells or pairs of them, averaged over ears and units where the rule says so. */
 final class Subjects {
     private final Rule rule;
-    private final SpectralQuantity quantity;
-    private final SortedSet<String> dropped = new TreeSet<>();
+    private final CellQuantity quantity;
+    private final NavigableSet<String> dropped = new TreeSet<>();
 
-    private Subjects(Rule rule, SpectralQuantity quantity) {
+    private Subjects(Rule rule, CellQuantity quantity) {
         this.rule = rule;
         this.quantity = quantity;
     }
@@ -44,8 +47,7 @@ final class Subjects {
      */
     record Built(List<Subject> subjects, List<String> dropped) {}
 
-    static Built of(Rule rule, SpectralQuantity quantity, String product, List<Session> sessions)
-            throws InputException {
+    static Built of(Rule rule, CellQuantity quantity, String product, List<Session> sessions) throws InputException {
         Subjects subjects = new Subjects(rule, quantity);
         List<Subject> single = subjects.single(product, sessions);
         List<Subject> combined = Populations.combine(rule, single);
@@ -53,126 +55,95 @@ final class Subjects {
     }
 
     private List<Subject> single(String product, List<Session> sessions) throws InputException {
-        boolean needsOpenEar = quantity.parts(rule).stream().anyMatch(p -> p.openEar() != 0);
-        Selection selection = new Selection(product, sessions);
+        Selection.Need need = new Selection.Need(quantity.source(rule), quantity.usesOpenEar(rule), quantity.joining());
+        Selection selection = new Selection(product, sessions, need);
         if (rule.between().isEmpty()) {
-            Selected selected = selection.select(rule, needsOpenEar);
+            Selected selected = selection.select(rule);
             dropped.addAll(selected.dropped());
-            return selected.cells().stream()
+            return selected.joined().stream()
                     .filter(this::isUsable)
-                    .map(this::ofCell)
+                    .map(this::ofJoined)
                     .toList();
         }
-        PairSelection.Found found = new PairSelection(product, selection).select(rule, needsOpenEar);
+        PairSelection.Found found = new PairSelection(product, selection).select(rule);
         dropped.addAll(found.dropped());
-        List<Subject> pairs = new ArrayList<>();
-        for (Pair pair : found.pairs()) {
-            if (isUsable(pair.first()) && isUsable(pair.second())) {
-                pairs.add(ofPair(pair));
-            }
-        }
-        return pairs;
-    }
-
-    /** Differences cannot be summed as energies, nor be turned back into levels. */
-    private boolean isUsable(Cell cell) {
-        String session = "session " + cell.session().id();
-        if (quantity.parts(rule).stream().anyMatch(p -> p.field() != 0)
-                && cell.field().isEmpty()) {
-            return drop("no field-microphone reading of the same stimulus in " + session);
-        }
-        if (cell.values() == Reading.Values.LEVELS) {
-            return true;
-        }
-        if (parts(cell).isEmpty()
-                || rule.statistic().equals(Optional.of(Statistic.OVERALL))
-                || rule.resolution()
-                        .filter(r -> r.isCoarserThan(resolutionOf(cell)))
-                        .isPresent()) {
-            return drop("the readings of " + session + " are differences already, and this needs levels");
-        }
-        return true;
-    }
-
-    private static Resolution resolutionOf(Cell cell) {
-        return cell.insertions().get(0).takes().get(0).spectrum().resolution();
-    }
-
-    private boolean drop(String reason) {
-        dropped.add(reason);
-        return false;
-    }
-
-    private List<CurvePart> parts(Cell cell) {
-        return switch (cell.values()) {
-            case LEVELS -> quantity.parts(rule);
-            case ATTENUATION -> quantity.partsOfDifferences(true);
-            case INSERTION_GAIN -> quantity.partsOfDifferences(false);
-        };
-    }
-
-    private Formula formula(Cell cell) {
-        return new CellFormula(cell, parts(cell));
-    }
-
-    private Subject ofCell(Cell cell) {
-        List<Repeats.Member> members = cell.insertions().stream()
-                .map(i -> new Repeats.Member(formula(cell.only(i)), identities(i)))
+        return found.pairs().stream()
+                .filter(pair -> isUsable(pair.first()) && isUsable(pair.second()))
+                .map(this::ofPair)
                 .toList();
-        Repeats repeats = new Repeats("insertions|" + cell.conditions(), Repeats.Kind.INSERTIONS, 1, members);
-        return new Subject(cell.conditions(), List.of(cell), cell.insertions().size(), formula(cell), List.of(repeats));
+    }
+
+    private boolean isUsable(Joined joined) {
+        Optional<String> reason = quantity.unusable(joined, rule);
+        reason.ifPresent(dropped::add);
+        return reason.isEmpty();
+    }
+
+    private Subject ofJoined(Joined joined) {
+        return subject(
+                joined.conditions(),
+                joined.cells(),
+                joined.conditions().toString(),
+                cells -> quantity.formula(new Joined(joined.conditions(), cells), rule));
     }
 
     private Subject ofPair(Pair pair) {
-        List<Cell> cells = List.of(pair.first(), pair.second());
-        Formula formula = compare(pair.first(), pair.second());
-        if (pair.sharesInsertions()) {
-            List<Repeats.Member> members = pair.first().insertions().stream()
-                    .map(i -> shared(pair.only(i)))
-                    .toList();
-            Repeats repeats = new Repeats(key(pair, "both"), Repeats.Kind.INSERTIONS, 1, members);
-            return new Subject(pair.conditions(), cells, members.size(), formula, List.of(repeats));
+        int size = pair.first().cells().size();
+        return subject(
+                pair.conditions(),
+                pair.cells(),
+                pair.first().conditions() + "|" + pair.second().conditions(),
+                cells -> new Formula.Comparison(
+                        quantity.formula(new Joined(pair.first().conditions(), cells.subList(0, size)), rule),
+                        quantity.formula(
+                                new Joined(pair.second().conditions(), cells.subList(size, cells.size())), rule),
+                        rule.ratio()));
+    }
+
+    /**
+     * A subject. Cells that hold the same set of insertion ids share their insertions, so that what an insertion shares
+     * cancels; otherwise they are independent.
+     *
+     * @param formula from the cells, each perhaps with one of its insertions only
+     */
+    private static Subject subject(
+            Conditions conditions, List<Cell> cells, String identity, Function<List<Cell>, Formula> formula) {
+        Map<Set<String>, List<Integer>> sharing = new LinkedHashMap<>();
+        for (int c = 0; c < cells.size(); c++) {
+            sharing.computeIfAbsent(insertions(cells.get(c)), k -> new ArrayList<>())
+                    .add(c);
         }
-        List<Repeats> repeats = List.of(
-                new Repeats(
-                        key(pair, "first"),
-                        Repeats.Kind.INSERTIONS,
-                        1,
-                        pair.first().insertions().stream()
-                                .map(i ->
-                                        new Repeats.Member(compare(pair.first().only(i), pair.second()), identities(i)))
-                                .toList()),
-                new Repeats(
-                        key(pair, "second"),
-                        Repeats.Kind.INSERTIONS,
-                        1,
-                        pair.second().insertions().stream()
-                                .map(i -> new Repeats.Member(
-                                        compare(pair.first(), pair.second().only(i)), identities(i)))
-                                .toList()));
-        int insertions = Math.min(
-                pair.first().insertions().size(), pair.second().insertions().size());
-        return new Subject(pair.conditions(), cells, insertions, formula, repeats);
+        List<Repeats> repeats = new ArrayList<>();
+        for (List<Integer> group : sharing.values()) {
+            String key = key(repeats.size(), sharing.size(), cells.size()) + identity;
+            repeats.add(new Repeats(key, Repeats.Kind.INSERTIONS, 1, members(cells, group, formula)));
+        }
+        int least = repeats.stream().mapToInt(Repeats::count).min().orElse(0);
+        return new Subject(conditions, cells, least, formula.apply(cells), repeats);
     }
 
-    private Repeats.Member shared(Pair one) {
-        Set<Reading> readings = identities(one.first().insertions().get(0));
-        readings.addAll(identities(one.second().insertions().get(0)));
-        return new Repeats.Member(compare(one.first(), one.second()), readings);
+    private static Set<String> insertions(Cell cell) {
+        return cell.insertions().stream().map(Insertion::key).collect(Collectors.toCollection(HashSet::new));
     }
 
-    private Formula compare(Cell first, Cell second) {
-        return new Formula.Comparison(formula(first), formula(second), rule.ratio());
+    private static String key(int group, int groups, int cells) {
+        String which = groups > 1 ? (group + 1) + " of " + groups + "|" : cells > 1 ? "all|" : "";
+        return "insertions|" + which;
     }
 
-    private static String key(Pair pair, String side) {
-        return "insertions|" + side + "|" + pair.first().conditions() + "|"
-                + pair.second().conditions();
-    }
-
-    private static Set<Reading> identities(Insertion insertion) {
-        Set<Reading> takes = Collections.newSetFromMap(new IdentityHashMap<>());
-        takes.addAll(insertion.takes());
-        return takes;
+    private static List<Repeats.Member> members(
+            List<Cell> cells, List<Integer> group, Function<List<Cell>, Formula> formula) {
+        List<Repeats.Member> members = new ArrayList<>();
+        for (Insertion insertion : cells.get(group.get(0)).insertions()) {
+            List<Cell> narrowed = new ArrayList<>(cells);
+            Set<Reading> own = Collections.newSetFromMap(new IdentityHashMap<>());
+            for (int c : group) {
+                Cell only = cells.get(c).only(insertion.key());
+                narrowed.set(c, only);
+                own.addAll(only.insertions().get(0).takes());
+            }
+            members.add(new Repeats.Member(formula.apply(narrowed), own));
+        }
+        return members;
     }
 }

@@ -43,14 +43,18 @@ final class Surroundings {
         return Optional.ofNullable(cells.get(reading)).map(Cell::wearer).orElse("");
     }
 
-    static List<Cause> causes(Session session) {
+    /** The declared causes of one unit. */
+    static List<Cause> causes(Session session, Optional<Unit> unit) {
         return session.uncertainty() instanceof Uncertainty.Declared declared
-                ? declared.causes().stream().filter(c -> c.unit() == Unit.DB).toList()
+                ? declared.causes().stream()
+                        .filter(c -> unit.filter(u -> u == c.unit()).isPresent())
+                        .toList()
                 : List.of();
     }
 
-    static boolean declares(Session session, SharedBy sharedBy) {
-        return causes(session).stream().anyMatch(c -> c.sharedBy() == sharedBy);
+    /** Whether a cause that moves the readings of a cell is declared for each instance of something. */
+    static boolean declares(Cell cell, SharedBy sharedBy) {
+        return causes(cell.session(), cell.movedBy()).stream().anyMatch(c -> c.sharedBy() == sharedBy);
     }
 
     static boolean isUnknown(Session session) {

@@ -3,6 +3,7 @@ package org.ellwand.claim;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import org.ellwand.acoustics.Exposure;
 import org.ellwand.amount.Amount;
 import org.ellwand.amount.Dimension;
 import org.ellwand.amount.Interval;
@@ -20,8 +21,7 @@ final class MethodReader {
     static final List<Integer> PERFORMANCES = List.of(75, 80, 84, 85, 90, 95);
 
     /** Who relates levels and durations. */
-    static final List<String> EXPOSURES = List.of(
-            "NIOSH 98-126", "29 CFR 1910.95", "2003/10/EC limit", "2003/10/EC upper action", "2003/10/EC lower action");
+    static final List<String> EXPOSURES = Exposure.texts();
 
     private final RuleWords words;
 

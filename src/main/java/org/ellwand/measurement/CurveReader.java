@@ -19,7 +19,7 @@ final class CurveReader {
     private final Optional<Resolution> resolution;
     private final Optional<Unit> levelsIn;
     private final Found problems;
-    private final List<Reading> readings = new ArrayList<>();
+    private final List<CurveReading> readings = new ArrayList<>();
     private final List<HarmonicReading> harmonics = new ArrayList<>();
 
     CurveReader(
@@ -35,7 +35,7 @@ final class CurveReader {
         this.problems = problems;
     }
 
-    List<Reading> readings() {
+    List<CurveReading> readings() {
         return List.copyOf(readings);
     }
 
@@ -94,14 +94,14 @@ final class CurveReader {
                             + entry.fundamental().map(f -> " of " + f.value()).orElse(""),
                     filled,
                     place);
-            harmonics.add(new HarmonicReading(filled, entry.fundamental(), byOrder(curve.numbers()), place));
+            harmonics.add(HarmonicReading.of(filled, entry.fundamental(), byOrder(curve.numbers()), place));
         } else if (entry.isLevels() && filled.get(ConditionNames.STIMULUS).isEmpty()) {
             problems.add(place, "no stimulus: a level says nothing without the sound it was measured under");
         } else if (!entry.isLevels() && !ConditionFiller.isInPlace(device)) {
             problems.add(place, "'device: " + device + "' has no attenuation and no insertion gain");
         } else {
             filler.once("reading", filled, place);
-            readings.add(new Reading(filled, entry.values(), spectrum(curve.numbers()), place));
+            readings.add(new CurveReading(filled, entry.values(), spectrum(curve.numbers()), place));
         }
     }
 

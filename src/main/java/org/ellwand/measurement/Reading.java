@@ -1,48 +1,62 @@
 package org.ellwand.measurement;
 
 import java.util.Optional;
-import org.ellwand.acoustics.Spectrum;
+import org.ellwand.amount.Unit;
 import org.ellwand.input.Place;
 
-/**
- * One measured curve under one condition.
- *
- * @param conditions everything known of it, the session's defaults filled in; {@code session} is always there;
- *     {@code device} is always there ({@link #OPEN_EAR}, {@link #FIELD_MICROPHONE} or a product's name)
- * @param values what the numbers are
- * @param spectrum the numbers
- * @param place where the reading begins (its first row, or the header of its column)
- */
-public record Reading(Conditions conditions, Values values, Spectrum spectrum, Place place) {
-    public static final String OPEN_EAR = "open ear";
-    public static final String FIELD_MICROPHONE = "field microphone";
+/** What was measured at once under one condition: a curve, the harmonics of a tone, a number read off a trace. */
+public interface Reading {
+    String OPEN_EAR = "open ear";
+    String FIELD_MICROPHONE = "field microphone";
 
-    /** What the numbers of a sheet are. */
-    public enum Values {
+    /** What the numbers of a reading are. */
+    enum Values {
         LEVELS,
         /** Open ear less product in place, in dB: needs no open ear. */
         ATTENUATION,
         /** Minus attenuation, in dB: needs no open ear. */
-        INSERTION_GAIN
+        INSERTION_GAIN,
+        /** A single number that was derived from a trace. */
+        NUMBER
     }
 
-    public String device() {
-        return conditions.get("device").orElse("");
+    /**
+     * Everything known of it, the session's defaults filled in; {@code session} is always there; {@code device} is always
+     * there ({@link #OPEN_EAR}, {@link #FIELD_MICROPHONE} or a product's name).
+     */
+    Conditions conditions();
+
+    Values values();
+
+    /** Where the reading begins. */
+    Place place();
+
+    /** The numbers, in their order. */
+    double[] numbers();
+
+    /** The nominal frequency in Hz at which the size of a cause is looked up for a number. */
+    double nominalHz(int number);
+
+    /** The unit of the causes that move the numbers, dB or ms; empty where no declared cause does. */
+    Optional<Unit> movedBy();
+
+    default String device() {
+        return conditions().get("device").orElse("");
     }
 
-    public boolean isOpenEar() {
+    default boolean isOpenEar() {
         return device().equals(OPEN_EAR);
     }
 
-    public boolean isFieldMicrophone() {
+    default boolean isFieldMicrophone() {
         return device().equals(FIELD_MICROPHONE);
     }
 
-    public boolean isInPlace() {
+    default boolean isInPlace() {
         return !isOpenEar() && !isFieldMicrophone();
     }
 
-    public Optional<String> get(String condition) {
-        return conditions.get(condition);
+    default Optional<String> get(String condition) {
+        return conditions().get(condition);
     }
 }

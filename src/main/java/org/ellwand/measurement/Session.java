@@ -34,7 +34,7 @@ public record Session(
         boolean settingsSwitchedInPlace,
         Set<String> declaredConditions,
         Uncertainty uncertainty,
-        List<Reading> readings,
+        List<CurveReading> readings,
         List<Trace> traces,
         List<HarmonicReading> harmonics,
         List<Figure> figures,

@@ -131,7 +131,7 @@ public final class SessionSchema {
     }
 
     private ObjectNode trace() {
-        ObjectNode trace = withConditions(TraceReader.KEYS, List.of("file", "step"));
+        ObjectNode trace = withConditions(TraceReader.KEYS, List.of("file"));
         ObjectNode step = mapping(TraceReader.STEP_KEYS, TraceReader.STEP_KEYS);
         put(step, "at", pattern(NUMBER + TIME));
         put(step, "from", pattern(LEVEL));

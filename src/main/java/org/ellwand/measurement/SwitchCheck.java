@@ -20,7 +20,7 @@ final class SwitchCheck {
         this.problems = problems;
     }
 
-    void check(List<Reading> readings) {
+    void check(List<CurveReading> readings) {
         Map<Map<String, String>, String> settingOf = new HashMap<>();
         for (Reading reading : readings) {
             boolean telling = reading.isInPlace()

@@ -2,6 +2,7 @@ package org.ellwand.measurement;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import org.ellwand.amount.Amount;
@@ -20,9 +21,6 @@ final class TraceReader {
     private final DataFiles files;
     private final Set<String> dataFiles;
     private final Optional<Unit> levelsIn;
-
-    /** A step of the sound's level. */
-    private record Step(Amount at, Amount from, Amount to) {}
 
     TraceReader(
             ConditionFiller filler,
@@ -48,39 +46,43 @@ final class TraceReader {
         int before = problems.size();
         keys.onlyKnown("a trace", ConditionNames.after(KEYS, conditions));
         keys.need("file", "name the data file");
-        keys.need("step", "say when the level steps, from where and to where");
         Optional<DataFiles.DataFile> file = keys.text("file").flatMap(f -> files.find(f, keys.placeOf("file")));
         Optional<Step> step = keys.mapping("step").flatMap(TraceReader::step);
-        Optional<Conditions> filled = filler.fill(keys.conditions(conditions), java.util.Map.of(), keys.place());
+        // An entry is one reading: its conditions are the reading's own.
+        Optional<Conditions> filled = filler.fill(Map.of(), keys.conditions(conditions), keys.place());
         filled.ifPresent(conditionsOfIt -> filler.checkTake(conditionsOfIt, keys.place()));
         int headerLine = keys.count("header line").orElse(0);
         file.ifPresent(f -> dataFiles.add(f.relative()));
-        if (problems.size() > before || file.isEmpty() || step.isEmpty() || filled.isEmpty()) {
+        if (problems.size() > before || file.isEmpty() || filled.isEmpty()) {
             return Optional.empty();
         }
-        filler.once(
-                "trace of a step from " + step.get().from.value() + " to "
-                        + step.get().to.value(),
-                filled.get(),
-                keys.place());
-        TraceSheet sheet = sheet(file.get(), headerLine, step.get(), problems);
+        filler.once(kind(step), filled.get(), keys.place());
+        TraceSheet sheet = sheet(file.get(), headerLine, step, problems);
         if (problems.size() == before) {
-            checkStepInside(step.get(), sheet.timeS(), keys);
+            step.ifPresentOrElse(
+                    s -> checkStepInside(s, sheet.timeS(), keys),
+                    () -> checkLength(sheet.timeS(), file.get(), problems));
         }
-        return Optional.of(new Trace(
-                filled.get(),
-                step.get().at,
-                step.get().from,
-                step.get().to,
-                sheet.timeS(),
-                sheet.levelDb(),
-                Place.ofFile(file.get().relative())));
+        return sheet.unit()
+                .map(unit -> new Trace(
+                        filled.get(),
+                        step,
+                        unit,
+                        sheet.timeS(),
+                        sheet.levelDb(),
+                        Place.ofFile(file.get().relative())));
     }
 
-    private TraceSheet sheet(DataFiles.DataFile file, int headerLine, Step step, Found problems) {
-        Unit unit = levelsIn.orElse(step.from.unit());
-        TraceSheet sheet = new TraceSheet(new SheetForm(
-                file.relative(), Optional.empty(), "level", Optional.of(unit), Set.of(), Set.of(), problems));
+    /** What tells two traces of the same conditions apart. */
+    private static String kind(Optional<Step> step) {
+        return step.map(s -> "trace of a step from " + s.from().value() + " to " + s.to().value())
+                .orElse("trace without a step");
+    }
+
+    private TraceSheet sheet(DataFiles.DataFile file, int headerLine, Optional<Step> step, Found problems) {
+        Optional<Unit> unit = levelsIn.or(() -> step.map(s -> s.from().unit()));
+        TraceSheet sheet = new TraceSheet(
+                new SheetForm(file.relative(), Optional.empty(), "level", unit, Set.of(), Set.of(), problems));
         new Sheet(file.path(), file.relative(), headerLine, problems).read(sheet);
         return sheet;
     }
@@ -104,8 +106,14 @@ final class TraceReader {
         return Optional.of(new Step(at.get(), from.get(), to.get()));
     }
 
+    private static void checkLength(List<Double> timeS, DataFiles.DataFile file, Found problems) {
+        if (timeS.size() < 2) {
+            problems.add(Place.ofFile(file.relative()), "has one row; a trace has two or more");
+        }
+    }
+
     private static void checkStepInside(Step step, List<Double> timeS, Keys keys) {
-        double at = step.at.in(Unit.SECOND);
+        double at = step.at().in(Unit.SECOND);
         if (timeS.size() < 2 || at <= timeS.get(0) || at >= timeS.get(timeS.size() - 1)) {
             String span = timeS.isEmpty() ? "nowhere" : timeS.get(0) + " s to " + timeS.get(timeS.size() - 1) + " s";
             keys.problems().add(keys.placeOf("step"), "the step lies outside the trace, which runs from " + span);

@@ -15,9 +15,11 @@ final class TraceSheet implements SheetUser {
     private @Nullable ValueColumn times;
     private @Nullable ValueColumn levels;
     private double factor;
+    private Optional<Unit> unit;
 
     TraceSheet(SheetForm form) {
         this.form = form;
+        this.unit = form.valueUnit();
     }
 
     @Override
@@ -27,7 +29,7 @@ final class TraceSheet implements SheetUser {
             if (column.key().equals("time") && times == null) {
                 time(column, line, numbers);
             } else if (column.key().equals("level") && levels == null) {
-                form.isValueUnitRight(column, line);
+                level(column, line);
                 levels = form.values(column, numbers);
             } else {
                 form.report(line, "column '" + column.header() + "' is not one of time, level, each once");
@@ -45,6 +47,20 @@ final class TraceSheet implements SheetUser {
         times = new ValueColumn(column, numbers, "a time", form.file(), form.problems());
         if (unit.isEmpty()) {
             form.report(line, "column '" + column.header() + "' needs its unit, as in 'time (s)' or 'time (ms)'");
+        }
+    }
+
+    /** Where neither session nor step name the unit of the levels, the header does. */
+    private void level(SheetColumn column, int line) {
+        form.isValueUnitRight(column, line);
+        if (form.valueUnit().isEmpty()) {
+            unit = column.unit().filter(Unit::isLevel);
+            if (unit.isEmpty()) {
+                form.report(
+                        line,
+                        "column '" + column.header() + "' needs its unit, as in 'level (dB SPL)': neither"
+                                + " 'levels in' nor a step names it");
+            }
         }
     }
 
@@ -67,6 +83,11 @@ final class TraceSheet implements SheetUser {
             timeS.add(time);
             levelDb.add(level);
         }
+    }
+
+    /** The unit of the levels; absent where that is a problem. */
+    Optional<Unit> unit() {
+        return unit;
     }
 
     List<Double> timeS() {

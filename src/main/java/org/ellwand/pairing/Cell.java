@@ -2,6 +2,7 @@ package org.ellwand.pairing;
 
 import java.util.List;
 import java.util.Optional;
+import org.ellwand.amount.Unit;
 import org.ellwand.measurement.Conditions;
 import org.ellwand.measurement.Reading;
 import org.ellwand.measurement.Session;
@@ -34,12 +35,21 @@ public record Cell(
         notes = List.copyOf(notes);
     }
 
+    /** Unit of the causes that move the readings in place, dB or ms; empty where no declared cause does. */
+    public Optional<Unit> movedBy() {
+        return insertions.get(0).takes().get(0).movedBy();
+    }
+
     public Optional<Stimulus> stimulus() {
         return session.stimulusOf(conditions);
     }
 
     /** This cell with one of its insertions only. */
-    public Cell only(Insertion insertion) {
+    public Cell only(String key) {
+        Insertion insertion = insertions.stream()
+                .filter(i -> i.key().equals(key))
+                .findFirst()
+                .orElseThrow(() -> new IllegalArgumentException("no insertion " + key));
         return new Cell(session, conditions, List.of(insertion), values, openEar, field, openEarShiftDb, notes);
     }
 

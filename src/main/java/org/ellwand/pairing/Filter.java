@@ -40,6 +40,16 @@ record Filter(String device, Map<String, Choice> where, Optional<String> stimulu
         };
     }
 
+    /** This filter for what was measured in quiet. */
+    Filter quiet() {
+        return new Filter(device, where, Optional.of(Stimulus.QUIET), Optional.empty());
+    }
+
+    /** This filter for what was measured under any other sound. */
+    Filter sounding() {
+        return new Filter(device, where, stimulus.filter(kind -> !kind.equals(Stimulus.QUIET)), level);
+    }
+
     boolean meets(Session session, Conditions conditions) {
         return meetsDevice(conditions) && meetsNames(conditions) && meetsStimulus(session.stimulusOf(conditions));
     }

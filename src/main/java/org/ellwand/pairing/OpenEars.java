@@ -5,6 +5,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.stream.Stream;
 import org.ellwand.amount.Amount;
 import org.ellwand.measurement.Reading;
 import org.ellwand.measurement.Session;
@@ -24,7 +25,7 @@ final class OpenEars {
     record Partner(List<Reading> takes, List<Reading> field, double shiftDb, Optional<String> note) {}
 
     static Optional<Partner> of(Session session, Reading inPlace) {
-        List<Reading> ears = session.readings().stream()
+        List<Reading> ears = readings(session)
                 .filter(r -> r.isOpenEar() && sameEar(session, r, inPlace))
                 .toList();
         String stimulus = inPlace.get("stimulus").orElse("");
@@ -35,8 +36,12 @@ final class OpenEars {
         return session.openEarScaled() ? scaled(session, ears, inPlace) : Optional.empty();
     }
 
+    private static Stream<Reading> readings(Session session) {
+        return session.readings().stream().map(r -> r);
+    }
+
     static List<Reading> field(Session session, Reading like) {
-        return session.readings().stream()
+        return readings(session)
                 .filter(r -> r.isFieldMicrophone()
                         && r.get("stimulus").equals(like.get("stimulus"))
                         && sameDeclared(session, r, like)

@@ -37,22 +37,22 @@ public final class PairSelection {
      */
     public record Found(List<Pair> pairs, List<String> dropped) {}
 
-    public Found select(Rule rule, boolean needsOpenEar) throws InputException {
+    public Found select(Rule rule) throws InputException {
         Between between = rule.between().orElseThrow();
-        Selected first = side(rule, between, between.first(), needsOpenEar);
-        Selected second = side(rule, between, between.second(), needsOpenEar);
+        Selected first = side(rule, between, between.first());
+        Selected second = side(rule, between, between.second());
         SortedSet<String> dropped = new TreeSet<>(first.dropped());
         dropped.addAll(second.dropped());
         List<Pair> pairs = new ArrayList<>();
-        for (Cell cell : first.cells()) {
-            pairs.addAll(partners(cell, second.cells(), between));
+        for (Joined one : first.joined()) {
+            pairs.addAll(partners(one, second.joined(), between));
         }
         return new Found(pairs, List.copyOf(dropped));
     }
 
-    private Selected side(Rule rule, Between between, String value, boolean needsOpenEar) throws InputException {
+    private Selected side(Rule rule, Between between, String value) throws InputException {
         Filter filter = Filter.of(rule, product).with(between.condition(), value, level(rule, between, value));
-        return selection.select(rule, filter, needsOpenEar);
+        return selection.select(rule, filter);
     }
 
     private static Optional<Interval> level(Rule rule, Between between, String value) throws InputException {
@@ -72,29 +72,27 @@ public final class PairSelection {
                 level.value() - SINGLE_LEVEL_HALF_WIDTH_DB, level.value() + SINGLE_LEVEL_HALF_WIDTH_DB, level.unit());
     }
 
-    private static List<Pair> partners(Cell cell, List<Cell> others, Between between) {
-        List<Cell> within = others.stream()
-                .filter(o -> sameSession(cell, o, between) && alike(cell, o, between))
+    private static List<Pair> partners(Joined one, List<Joined> others, Between between) {
+        List<Joined> within = others.stream()
+                .filter(o -> sameSession(one, o, between) && alike(one, o, between))
                 .toList();
-        List<Cell> chosen = within.isEmpty()
-                ? others.stream().filter(o -> alike(cell, o, between)).toList()
+        List<Joined> chosen = within.isEmpty()
+                ? others.stream().filter(o -> alike(one, o, between)).toList()
                 : within;
-        return chosen.stream()
-                .map(other -> new Pair(Pair.common(cell, other), cell, other))
-                .toList();
+        return chosen.stream().map(other -> Pair.of(one, other)).toList();
     }
 
-    private static boolean sameSession(Cell one, Cell other, Between between) {
+    private static boolean sameSession(Joined one, Joined other, Between between) {
         boolean changesSound = Set.of("level", "stimulus").contains(between.condition());
-        return one.session().id().equals(other.session().id())
-                && (changesSound || one.part("stimulus").equals(other.part("stimulus")));
+        return one.first().session().id().equals(other.first().session().id())
+                && (changesSound || one.get("stimulus").equals(other.get("stimulus")));
     }
 
-    private static boolean alike(Cell one, Cell other, Between between) {
+    private static boolean alike(Joined one, Joined other, Between between) {
         Set<String> ignored = ignored(between);
         return one.values() == other.values()
                 && one.conditions().without(ignored).equals(other.conditions().without(ignored))
-                && sound(one, between).equals(sound(other, between));
+                && sounds(one, between).equals(sounds(other, between));
     }
 
     /** Ears and sides go together: a comparison of sides is one of ears, and the other way round. */
@@ -103,6 +101,10 @@ public final class PairSelection {
             case "side", "ear" -> Set.of("side", "ear", "session", "stimulus");
             default -> Set.of(between.condition(), "session", "stimulus");
         };
+    }
+
+    private static List<String> sounds(Joined joined, Between between) {
+        return joined.cells().stream().map(cell -> sound(cell, between)).toList();
     }
 
     /** Stimuli of two sessions are the same sound where kind and levels are; ids are each session's own. */

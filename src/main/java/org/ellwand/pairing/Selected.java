@@ -5,12 +5,12 @@ import java.util.List;
 /**
  * What a rule's selection came to.
  *
- * @param cells in order of their conditions
+ * @param joined in order of their conditions
  * @param dropped why readings that met the conditions cannot be used, sorted, each once
  */
-public record Selected(List<Cell> cells, List<String> dropped) {
+public record Selected(List<Joined> joined, List<String> dropped) {
     public Selected {
-        cells = List.copyOf(cells);
+        joined = List.copyOf(joined);
         dropped = List.copyOf(dropped);
     }
 }

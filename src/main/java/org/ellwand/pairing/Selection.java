@@ -20,51 +20,75 @@ import org.ellwand.measurement.Session;
 public final class Selection {
     private final String product;
     private final List<Session> sessions;
+    private final Need need;
 
-    public Selection(String product, List<Session> sessions) {
+    /**
+     * What a quantity needs of the readings.
+     *
+     * @param openEar whether a cell without an open ear is of no use
+     */
+    public record Need(Source source, boolean openEar, Joining joining) {}
+
+    public Selection(String product, List<Session> sessions, Need need) {
         this.product = product;
         this.sessions = List.copyOf(sessions);
+        this.need = need;
     }
 
     /**
-     * The cells of a rule without {@code between}, or of one side of it.
+     * The cells of a rule without {@code between}, or of one side of it, joined as the quantity needs them.
      *
-     * @param needsOpenEar whether a cell without an open ear is of no use
      * @throws InputException where readings of several settings, fits, firmwares, ears or units match and the rule says
      *     nothing of it
      */
-    public Selected select(Rule rule, boolean needsOpenEar) throws InputException {
-        return select(rule, Filter.of(rule, product), needsOpenEar);
+    public Selected select(Rule rule) throws InputException {
+        return select(rule, Filter.of(rule, product));
     }
 
-    Selected select(Rule rule, Filter filter, boolean needsOpenEar) throws InputException {
-        List<Cell> cells = new ArrayList<>();
+    Selected select(Rule rule, Filter filter) throws InputException {
         SortedSet<String> dropped = new TreeSet<>();
+        List<Joined> joined = switch (need.joining()) {
+            case ALONE ->
+                cells(rule, filter, need.openEar(), dropped).stream()
+                        .map(Joined::alone)
+                        .toList();
+            case LEVELS -> Joiner.levels(cells(rule, filter, need.openEar(), dropped));
+            case QUIET_AND_LOWEST ->
+                Joiner.quietAndLowest(
+                        cells(rule, filter.quiet(), false, dropped),
+                        cells(rule, filter.sounding(), need.openEar(), dropped),
+                        dropped);
+        };
+        return new Selected(joined, List.copyOf(dropped));
+    }
+
+    private List<Cell> cells(Rule rule, Filter filter, boolean openEar, Set<String> dropped) throws InputException {
+        List<Cell> cells = new ArrayList<>();
         List<Conditions> matched = new ArrayList<>();
         for (Session session : sessions) {
-            Map<Conditions, List<Reading>> groups = group(session, filter);
+            Map<Conditions, List<Reading>> groups = group(session, filter, dropped);
             groups.values().forEach(g -> matched.add(g.get(0).conditions()));
             for (Map.Entry<Conditions, List<Reading>> group : groups.entrySet()) {
-                cell(session, group.getKey(), group.getValue(), needsOpenEar, dropped)
+                cell(session, group.getKey(), group.getValue(), openEar, dropped)
                         .ifPresent(cells::add);
             }
         }
         Unsaid.refuse(rule, matched);
         cells.sort(Comparator.comparing(cell -> cell.conditions().toString()));
-        return new Selected(cells, List.copyOf(dropped));
+        return cells;
     }
 
-    private static Map<Conditions, List<Reading>> group(Session session, Filter filter) {
+    private Map<Conditions, List<Reading>> group(Session session, Filter filter, Set<String> dropped) {
         Map<Conditions, List<Reading>> groups = new LinkedHashMap<>();
-        for (Reading reading : session.readings()) {
-            if (filter.meets(session, reading.conditions())) {
-                Conditions key = reading.conditions()
-                        .without(Set.of("insertion", "take"))
-                        .with("values", reading.values().name());
-                groups.computeIfAbsent(key, k -> new ArrayList<>()).add(reading);
-            }
-        }
+        need.source().collect(session, c -> filter.meets(session, c), reading -> add(reading, groups), dropped::add);
         return groups;
+    }
+
+    private static void add(Reading reading, Map<Conditions, List<Reading>> groups) {
+        Conditions key = reading.conditions()
+                .without(Set.of("insertion", "take"))
+                .with("values", reading.values().name());
+        groups.computeIfAbsent(key, k -> new ArrayList<>()).add(reading);
     }
 
     private static Optional<Cell> cell(

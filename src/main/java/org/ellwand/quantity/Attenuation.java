@@ -24,11 +24,6 @@ final class Attenuation implements SpectralQuantity {
     }
 
     @Override
-    public boolean isPaired() {
-        return true;
-    }
-
-    @Override
     public List<CurvePart> parts(Rule rule) {
         return List.of(CurvePart.openEar(1), CurvePart.inPlace(-1));
     }

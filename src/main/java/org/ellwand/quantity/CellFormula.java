@@ -2,15 +2,20 @@ package org.ellwand.quantity;
 
 import java.util.Arrays;
 import java.util.List;
+import java.util.Optional;
 import org.ellwand.acoustics.Band;
 import org.ellwand.acoustics.Resolution;
 import org.ellwand.pairing.Cell;
 
-/** A spectral quantity of one cell. */
-public record CellFormula(Cell cell, List<CurvePart> parts) implements Formula {
+/**
+ * A spectral quantity of one cell.
+ *
+ * @param quiet the same in quiet; absent where no part needs it
+ */
+public record CellFormula(Cell cell, Optional<Cell> quiet, List<CurvePart> parts) implements Formula {
     @Override
     public Computation computation(Task task, ReadingIndex index) {
-        return new SpectralComputation(task, cell, parts, index);
+        return new SpectralComputation(task, roles(task.resolution()), parts, index);
     }
 
     @Override
@@ -32,7 +37,7 @@ public record CellFormula(Cell cell, List<CurvePart> parts) implements Formula {
     }
 
     private Roles roles(Resolution resolution) {
-        return Roles.of(cell, resolution);
+        return Roles.of(cell, quiet, resolution);
     }
 
     /**
@@ -42,7 +47,7 @@ public record CellFormula(Cell cell, List<CurvePart> parts) implements Formula {
      */
     public static List<Double> meanLevels(Cell cell, boolean openEar, Resolution resolution, List<Band> bands) {
         ReadingIndex index = new ReadingIndex();
-        Roles roles = Roles.of(cell, resolution);
+        Roles roles = Roles.of(cell, Optional.empty(), resolution);
         Curve curve = openEar ? roles.openEar() : roles.inPlace();
         if (!bands.stream().allMatch(curve::has)) {
             return List.of();

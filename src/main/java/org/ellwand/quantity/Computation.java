@@ -11,12 +11,34 @@ public interface Computation {
     /**
      * Computes the numbers.
      *
-     * @param levelsDb for each reading of the {@link ReadingIndex}, its numbers in dB by band, in the order of its
-     *     spectrum
-     * @param out receives {@link #size()} numbers, unit of the quantity
+     * @param levelsDb for each reading of the {@link ReadingIndex}, its numbers, in dB for curves and harmonics
+     * @param out receives {@link #size()} numbers, unit of the quantity; infinite where a number lies beyond the
+     *     {@link #reach()}
      */
     void compute(double[][] levelsDb, double[] out);
 
     /** Whether every number is a linear function of the levels. */
     boolean isLinear();
+
+    /**
+     * The numbers between the readings and the judged ones, whose errors are found first: the gains of a series, say.
+     * This computation itself where there are none.
+     */
+    default Computation inner() {
+        return this;
+    }
+
+    /** From the inner numbers to the judged ones. */
+    default void outer(double[] inner, double[] out) {
+        System.arraycopy(inner, 0, out, 0, out.length);
+    }
+
+    /** How far the judged numbers can be told. */
+    default Reach reach() {
+        return Reach.UNLIMITED;
+    }
+
+    default boolean isStaged() {
+        return inner() != this;
+    }
 }

@@ -7,6 +7,7 @@ import java.util.TreeSet;
 import org.ellwand.acoustics.Band;
 import org.ellwand.acoustics.Resolution;
 import org.ellwand.acoustics.Spectrum;
+import org.ellwand.measurement.CurveReading;
 import org.ellwand.measurement.Reading;
 
 /**
@@ -37,16 +38,17 @@ final class Curve {
     }
 
     boolean has(Band band) {
-        return !readings.isEmpty() && readings.stream().allMatch(r -> places(r.spectrum(), band).length > 0);
+        return !readings.isEmpty() && readings.stream().allMatch(r -> places(spectrum(r), band).length > 0);
     }
 
     /** Bands that at least one reading has. */
     SortedSet<Band> anyBands() {
         SortedSet<Band> bands = new TreeSet<>();
         for (Reading reading : readings) {
-            for (Band band : reading.spectrum().bandList()) {
+            Spectrum spectrum = spectrum(reading);
+            for (Band band : spectrum.bandList()) {
                 Band wide = band.within(resolution);
-                if (places(reading.spectrum(), wide).length > 0) {
+                if (places(spectrum, wide).length > 0) {
                     bands.add(wide);
                 }
             }
@@ -55,7 +57,11 @@ final class Curve {
     }
 
     boolean sumsBands() {
-        return readings.stream().anyMatch(r -> r.spectrum().resolution() != resolution);
+        return readings.stream().anyMatch(r -> spectrum(r).resolution() != resolution);
+    }
+
+    private static Spectrum spectrum(Reading reading) {
+        return CurveReading.of(reading).spectrum();
     }
 
     /** Where the parts of a band lie in a spectrum; nothing where one of them is missing. */
@@ -91,7 +97,7 @@ final class Curve {
             at = new int[positions.length][bands.size()][];
             for (int r = 0; r < positions.length; r++) {
                 for (int b = 0; b < bands.size(); b++) {
-                    at[r][b] = places(readings.get(r).spectrum(), bands.get(b));
+                    at[r][b] = places(spectrum(readings.get(r)), bands.get(b));
                 }
             }
         }

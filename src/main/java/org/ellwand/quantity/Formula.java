@@ -13,7 +13,11 @@ public interface Formula {
      * @param resolution of the curve
      * @param bands every one of them is there in all readings concerned
      */
-    record Task(Resolution resolution, List<Band> bands, Outcome outcome, Weighting weighting) {}
+    record Task(Resolution resolution, List<Band> bands, Outcome outcome, Weighting weighting) {
+        Task with(Outcome other) {
+            return new Task(resolution, bands, other, weighting);
+        }
+    }
 
     Computation computation(Task task, ReadingIndex index);
 
@@ -27,7 +31,9 @@ public interface Formula {
     record Comparison(Formula first, Formula second, boolean ratio) implements Formula {
         @Override
         public Computation computation(Task task, ReadingIndex index) {
-            return new ComparedComputation(first.computation(task, index), second.computation(task, index), ratio);
+            return new ComposedComputation(
+                    List.of(first.computation(task, index), second.computation(task, index)),
+                    ratio ? ComposedComputation.Way.RATIO : ComposedComputation.Way.DIFFERENCE);
         }
 
         @Override
@@ -45,8 +51,8 @@ public interface Formula {
     record Mean(List<Formula> members) implements Formula {
         @Override
         public Computation computation(Task task, ReadingIndex index) {
-            return new MeanComputation(
-                    members.stream().map(m -> m.computation(task, index)).toList());
+            return new ComposedComputation(
+                    members.stream().map(m -> m.computation(task, index)).toList(), ComposedComputation.Way.MEAN);
         }
 
         @Override
@@ -60,7 +66,7 @@ public interface Formula {
         }
     }
 
-    private static List<Band> union(List<Formula> formulas, Resolution resolution) {
+    static List<Band> union(List<? extends Formula> formulas, Resolution resolution) {
         return formulas.stream()
                 .flatMap(f -> f.anyBands(resolution).stream())
                 .distinct()

@@ -20,11 +20,6 @@ final class InsertionGain implements SpectralQuantity {
     }
 
     @Override
-    public boolean isPaired() {
-        return true;
-    }
-
-    @Override
     public List<CurvePart> parts(Rule rule) {
         return List.of(CurvePart.inPlace(1), CurvePart.openEar(-1));
     }

@@ -30,14 +30,9 @@ final class OutputLevel implements SpectralQuantity {
     }
 
     @Override
-    public boolean isPaired() {
-        return false;
-    }
-
-    @Override
     public List<CurvePart> parts(Rule rule) {
         return rule.referredToField()
-                ? List.of(new CurvePart(1, 1, -1, 1, Optional.empty(), Optional.empty()))
+                ? List.of(new CurvePart(1, 1, -1, 1, 0, Optional.empty(), Optional.empty()))
                 : List.of(CurvePart.inPlace(1));
     }
 }

@@ -26,11 +26,11 @@ public final class ReadingIndex {
         return readings.size();
     }
 
-    /** The unperturbed numbers of all readings, in dB. */
+    /** The unperturbed numbers of all readings, in the order of each. */
     public double[][] levelsDb() {
         double[][] levels = new double[readings.size()][];
         for (int r = 0; r < levels.length; r++) {
-            levels[r] = readings.get(r).spectrum().levelsDb();
+            levels[r] = readings.get(r).numbers();
         }
         return levels;
     }

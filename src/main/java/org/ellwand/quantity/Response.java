@@ -26,18 +26,13 @@ final class Response implements SpectralQuantity {
     }
 
     @Override
-    public boolean isPaired() {
-        return false;
-    }
-
-    @Override
     public List<CurvePart> parts(Rule rule) {
-        CurvePart own = new CurvePart(1, 1, 0, 0, Optional.empty(), rule.reference());
+        CurvePart own = new CurvePart(1, 1, 0, 0, 0, Optional.empty(), rule.reference());
         return rule.target().map(target -> List.of(own, target(target, rule))).orElse(List.of(own));
     }
 
     private static CurvePart target(Target target, Rule rule) {
         Optional<Spectrum> sheet = target instanceof Target.Sheet s ? Optional.of(s.curve()) : Optional.empty();
-        return new CurvePart(-1, 0, sheet.isPresent() ? 0 : 1, 0, sheet, rule.reference());
+        return new CurvePart(-1, 0, sheet.isPresent() ? 0 : 1, 0, 0, sheet, rule.reference());
     }
 }

@@ -1,6 +1,7 @@
 package org.ellwand.quantity;
 
 import java.util.List;
+import java.util.Optional;
 import org.ellwand.acoustics.Band;
 import org.ellwand.acoustics.Resolution;
 import org.ellwand.measurement.Reading;
@@ -8,14 +9,18 @@ import org.ellwand.pairing.Cell;
 import org.ellwand.pairing.Insertion;
 
 /** The mean curves of a cell by the part they play. */
-record Roles(Curve inPlace, Curve openEar, Curve field) {
-    static Roles of(Cell cell, Resolution resolution) {
-        List<List<Reading>> takes =
-                cell.insertions().stream().map(Insertion::takes).toList();
+record Roles(Curve inPlace, Curve openEar, Curve field, Curve quiet) {
+    /** @param quiet the same in quiet; absent where nothing needs it */
+    static Roles of(Cell cell, Optional<Cell> quiet, Resolution resolution) {
         return new Roles(
-                new Curve(takes, resolution, 0),
+                new Curve(takes(cell), resolution, 0),
                 new Curve(group(cell.openEar()), resolution, cell.openEarShiftDb()),
-                new Curve(group(cell.field()), resolution, cell.openEarShiftDb()));
+                new Curve(group(cell.field()), resolution, cell.openEarShiftDb()),
+                new Curve(quiet.map(Roles::takes).orElse(List.of()), resolution, 0));
+    }
+
+    private static List<List<Reading>> takes(Cell cell) {
+        return cell.insertions().stream().map(Insertion::takes).toList();
     }
 
     private static List<List<Reading>> group(List<Reading> takes) {
@@ -27,6 +32,7 @@ record Roles(Curve inPlace, Curve openEar, Curve field) {
         return (part.inPlace() == 0 || inPlace.has(band))
                 && (part.openEar() == 0 || openEar.has(band))
                 && (part.field() == 0 || field.has(band))
+                && (part.quiet() == 0 || quiet.has(band))
                 && part.constant().map(c -> c.at(band).isPresent()).orElse(true);
     }
 }

@@ -10,7 +10,6 @@ import org.ellwand.acoustics.Spectrum;
 import org.ellwand.amount.Interval;
 import org.ellwand.amount.Unit;
 import org.ellwand.claim.Reference;
-import org.ellwand.pairing.Cell;
 
 /**
  * The curve of one cell, and the statistics of it that are one number.
@@ -30,8 +29,7 @@ final class SpectralComputation implements Computation {
     private final double[] part;
     private final boolean linear;
 
-    SpectralComputation(Formula.Task task, Cell cell, List<CurvePart> curveParts, ReadingIndex index) {
-        Roles roles = Roles.of(cell, task.resolution());
+    SpectralComputation(Formula.Task task, Roles roles, List<CurvePart> curveParts, ReadingIndex index) {
         outcome = task.outcome();
         parts = curveParts.stream().map(p -> new Part(p, roles, task, index)).toList();
         int size = task.bands().size();
@@ -128,6 +126,7 @@ final class SpectralComputation implements Computation {
             addTerm(part.inPlace(), roles.inPlace(), task.bands(), index);
             addTerm(part.openEar(), roles.openEar(), task.bands(), index);
             addTerm(part.field(), roles.field(), task.bands(), index);
+            addTerm(part.quiet(), roles.quiet(), task.bands(), index);
             constant = constants(part.constant(), task.bands());
             reference = part.reference().map(r -> new ReferenceTerm(part, roles, task, r, index));
         }
@@ -171,8 +170,8 @@ final class SpectralComputation implements Computation {
 
         ReferenceTerm(CurvePart part, Roles roles, Formula.Task task, Reference reference, ReadingIndex index) {
             List<Band> bands = referenceBands(reference, task.resolution());
-            CurvePart absolute =
-                    new CurvePart(1, part.inPlace(), part.openEar(), part.field(), part.constant(), Optional.empty());
+            CurvePart absolute = new CurvePart(
+                    1, part.inPlace(), part.openEar(), part.field(), part.quiet(), part.constant(), Optional.empty());
             this.part = new Part(
                     absolute,
                     roles,

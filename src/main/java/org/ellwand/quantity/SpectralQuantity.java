@@ -2,13 +2,20 @@ package org.ellwand.quantity;
 
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.TreeSet;
+import org.ellwand.acoustics.Resolution;
 import org.ellwand.claim.Rule;
+import org.ellwand.claim.Statistic;
+import org.ellwand.measurement.CurveReading;
+import org.ellwand.measurement.Reading;
+import org.ellwand.pairing.Cell;
+import org.ellwand.pairing.Joined;
 
-/** A quantity that is computed, band by band, from the spectra of a cell. */
-public interface SpectralQuantity extends Quantity {
+/** A quantity that is computed, band by band, from spectra. */
+public interface SpectralQuantity extends CellQuantity {
     /** Keys that restrict the readings of any spectral quantity or say how several of them count. */
     Set<String> COMMON_KEYS = Set.of(
             "resolution",
@@ -31,9 +38,6 @@ public interface SpectralQuantity extends Quantity {
             "tolerance",
             "sense");
 
-    /** Whether the readings in place are held against the open ear. */
-    boolean isPaired();
-
     /**
      * The signed curves whose sum is the quantity. Per band, the quantity is the sum of the curves; overall, it is the
      * sum of the curves' energy-summed levels, each with its sign.
@@ -43,6 +47,56 @@ public interface SpectralQuantity extends Quantity {
     /** The parts where the readings are differences already (attenuation or insertion gain); empty where impossible. */
     default List<CurvePart> partsOfDifferences(boolean attenuation) {
         return List.of();
+    }
+
+    @Override
+    default boolean usesOpenEar(Rule rule) {
+        return parts(rule).stream().anyMatch(p -> p.openEar() != 0);
+    }
+
+    @Override
+    default Formula formula(Joined joined, Rule rule) {
+        return formula(joined.first(), rule);
+    }
+
+    /** How the curve of one cell is computed. */
+    default CellFormula formula(Cell cell, Rule rule) {
+        List<CurvePart> parts = switch (cell.values()) {
+            case LEVELS, NUMBER -> parts(rule);
+            case ATTENUATION -> partsOfDifferences(true);
+            case INSERTION_GAIN -> partsOfDifferences(false);
+        };
+        return new CellFormula(cell, Optional.empty(), parts);
+    }
+
+    /** Differences cannot be summed as energies, nor be turned back into levels. */
+    @Override
+    default Optional<String> unusable(Joined joined, Rule rule) {
+        return joined.cells().stream()
+                .flatMap(cell -> unusable(cell, rule).stream())
+                .findFirst();
+    }
+
+    private Optional<String> unusable(Cell cell, Rule rule) {
+        String session = "session " + cell.session().id();
+        if (parts(rule).stream().anyMatch(p -> p.field() != 0) && cell.field().isEmpty()) {
+            return Optional.of("no field-microphone reading of the same stimulus in " + session);
+        }
+        boolean serves = cell.values() == Reading.Values.LEVELS
+                || (!formula(cell, rule).parts().isEmpty()
+                        && !rule.statistic().equals(Optional.of(Statistic.OVERALL))
+                        && rule.resolution()
+                                .filter(r -> r.isCoarserThan(resolutionOf(cell)))
+                                .isEmpty());
+        return serves
+                ? Optional.empty()
+                : Optional.of("the readings of " + session + " are differences already, and this needs levels");
+    }
+
+    private static Resolution resolutionOf(Cell cell) {
+        return CurveReading.of(cell.insertions().get(0).takes().get(0))
+                .spectrum()
+                .resolution();
     }
 
     /** What spectral quantities need in common, with the reasons that messages give. */

@@ -21,6 +21,7 @@ import org.ellwand.input.InputException;
 import org.ellwand.input.Place;
 import org.ellwand.measurement.Cause;
 import org.ellwand.measurement.Conditions;
+import org.ellwand.measurement.CurveReading;
 import org.ellwand.measurement.Reading;
 import org.ellwand.measurement.Session;
 import org.ellwand.measurement.SharedBy;
@@ -35,7 +36,7 @@ final class Bench {
     private final String id;
     private final Resolution resolution;
     private final List<Cause> causes = new ArrayList<>();
-    private final List<Reading> readings = new ArrayList<>();
+    private final List<CurveReading> readings = new ArrayList<>();
     private boolean scaled;
     private boolean unknown;
 
@@ -71,7 +72,7 @@ final class Bench {
         for (int i = 0; i < levelsDb.length; i++) {
             levels.put(new Band(resolution, first + i), Spectrum.Level.measured(levelsDb[i]));
         }
-        readings.add(new Reading(
+        readings.add(new CurveReading(
                 Conditions.of(values),
                 Reading.Values.LEVELS,
                 new Spectrum(resolution, levels),

@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import org.ellwand.acoustics.Bound;
 import org.ellwand.amount.Interval;
 import org.ellwand.amount.Unit;
 import org.ellwand.check.Finding;
@@ -134,6 +135,7 @@ public final class SmallAudit {
                 Conditions.of(Map.of("setting", "flood", "ear", "crew-01-left")),
                 3,
                 17.9,
+                Bound.MEASURED,
                 OptionalDouble.of(0.8),
                 OptionalDouble.of(0.987),
                 List.of(point(OptionalDouble.of(125)), point(OptionalDouble.of(31.5))),
@@ -152,7 +154,8 @@ public final class SmallAudit {
                 OptionalDouble.of(1.1),
                 OptionalDouble.of(15.75),
                 OptionalDouble.of(20.05),
-                OptionalDouble.of(0.97));
+                OptionalDouble.of(0.97),
+                Bound.MEASURED);
     }
 
     private static Judgement fail() {

@@ -56,12 +56,16 @@ class MeasurementsGuideTest {
                 .with("measurements/subjects.csv", "ear,frequency,attenuation\ncrew-10,1000,20\ncrew-11,1000,21\n")
                 .with("measurements/harmonics.csv", "order,level\n1,90\n2,40\n")
                 .with("measurements/step-up.csv", "time (s),level (dB SPL)\n0,55\n1.2,90\n2,88\n")
+                .with("measurements/reel-flood.csv", "time (s),level (dB SPL)\n0,71\n0.125,72\n")
+                .with("measurements/reel-open.csv", "time (s),level (dB SPL)\n0,95\n0.125,96\n")
                 .only();
         assertThat(session.readings()).hasSize(5);
         assertThat(session.readings().get(0).get("firmware")).contains("1.10");
         assertThat(session.readings().get(0).get("direction")).contains("ahead");
         assertThat(session.harmonics()).hasSize(1);
-        assertThat(session.traces()).hasSize(1);
+        assertThat(session.traces())
+                .extracting(trace -> trace.step().isPresent())
+                .containsExactly(true, false, false);
         assertThat(session.figures()).hasSize(1);
     }
 

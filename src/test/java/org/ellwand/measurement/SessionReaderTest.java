@@ -51,7 +51,7 @@ class SessionReaderTest {
         assertThat(session.settingsSwitchedInPlace()).isTrue();
         assertThat(session.dataFiles()).containsExactly("measurements/crew-01.csv");
         assertThat(session.readings()).hasSize(14);
-        Reading flood = session.readings().get(2);
+        CurveReading flood = session.readings().get(2);
         assertThat(flood.conditions())
                 .hasToString(
                         "device=Skerry, ear=crew-01-left, insertion=1, session=crew-01, setting=flood, stimulus=n94");
@@ -228,6 +228,10 @@ class SessionReaderTest {
         assertThat(trace.timeS().get(1)).isCloseTo(0.0125, within(1e-15));
         assertThat(trace.levelDb()).containsExactly(55.0, 88.0, 80.0);
         assertThat(trace.conditions()).hasToString("device=Skerry Tide, session=a, setting=flood");
+        assertThat(trace.step().orElseThrow().at().in(Unit.SECOND)).isEqualTo(0.01);
+        assertThat(trace.step().orElseThrow().to().value()).isEqualTo(90);
+        assertThat(trace.levelsIn()).isEqualTo(Unit.DB_SPL);
+        assertThat(trace.levels().endS()).isEqualTo(0.02);
         assertThat(session.figures().get(0).uncertainty().orElseThrow().in(Unit.HOUR))
                 .isEqualTo(0.5);
         assertThat(session.figures().get(0).conditions().get("unit")).contains("SN-0007");
@@ -253,6 +257,58 @@ class SessionReaderTest {
                         "measurements/bare.csv:1: column 'time' needs its unit, as in 'time (s)' or 'time (ms)'",
                         "measurements/falling.csv:4: '1': the time does not rise",
                         "measurements/falling.csv:5: a cell is empty; a trace has a time and a level in every row");
+    }
+
+    @Test
+    void aTraceWithoutAStepIsSteadyAndMayBeOfTheOpenEar() throws IOException, InputException {
+        Session session = folder().with("measurements/a.yaml", """
+                        session: a
+                        product: Skerry Tide
+                        insertion: 1
+                        stimuli: {reel-97: {kind: music, level: 97 dB SPL}}
+                        traces:
+                          - {file: t.csv, setting: flood, stimulus: reel-97}
+                          - {file: t.csv, device: open ear, setting: flood, stimulus: reel-97}
+                          - {file: t.csv, device: open ear, stimulus: reel-97, insertion: 2}
+                          - {file: t.csv, device: open ear, stimulus: reel-97, take: 2}
+                        """)
+                .with("measurements/t.csv", "time (s),level (dBA)\n0,55\n2,90\n")
+                .only();
+        assertThat(session.traces()).allMatch(trace -> trace.step().isEmpty() && trace.levelsIn() == Unit.DB_A);
+        assertThat(session.traces())
+                .extracting(trace -> trace.conditions().toString())
+                .containsExactly(
+                        "device=Skerry Tide, insertion=1, session=a, setting=flood, stimulus=reel-97",
+                        "device=open ear, session=a, stimulus=reel-97",
+                        "device=open ear, insertion=2, session=a, stimulus=reel-97",
+                        "device=open ear, session=a, stimulus=reel-97, take=2");
+    }
+
+    @Test
+    void aSteadyTraceNamesItsUnitHasALengthAndIsGivenOnce() throws IOException {
+        Folder folder = folder().with("measurements/a.yaml", """
+                session: a
+                product: Skerry Tide
+                traces:
+                  - {file: bare.csv, setting: ebb}
+                  - {file: plain.csv, setting: flat}
+                  - {file: short.csv, setting: flood}
+                  - {file: short.csv, setting: flood, step: {at: 1 s, from: 55 dB SPL, to: 90 dB SPL}}
+                  - {file: short.csv, setting: flood}
+                """);
+        folder.with("measurements/bare.csv", "time (s),level\n0,55\n2,90\n")
+                .with("measurements/plain.csv", "time (s),level (dB)\n0,55\n2,90\n")
+                .with("measurements/short.csv", "time (s),level (dB SPL)\n0,55\n");
+        assertThat(folder.problems())
+                .containsExactly(
+                        "measurements/a.yaml:7:45: the step lies outside the trace, which runs from 0.0 s to 0.0 s",
+                        "measurements/a.yaml:8:5: the same trace without a step was given before, at"
+                                + " measurements/a.yaml:6:5: device=Skerry Tide, session=a, setting=flood",
+                        "measurements/bare.csv:1: column 'level' needs its unit, as in 'level (dB SPL)': neither"
+                                + " 'levels in' nor a step names it",
+                        "measurements/plain.csv:1: column 'level (dB)' needs its unit, as in 'level (dB SPL)': neither"
+                                + " 'levels in' nor a step names it",
+                        "measurements/short.csv: has one row; a trace has two or more");
     }
 
     @Test

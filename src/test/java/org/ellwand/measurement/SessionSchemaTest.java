@@ -85,6 +85,14 @@ class SessionSchemaTest {
                 .isNotEmpty();
     }
 
+    @Test
+    void aTraceMayHaveNoStepButNoHalfOfOne() throws InputException {
+        String traces = "session: a\ntraces:\n  - {file: t.csv, device: open ear}\n";
+        assertThat(errors(traces)).isEmpty();
+        assertThat(errors(traces + "  - {file: t.csv, step: {at: 1 s, from: 55 dB SPL}}\n"))
+                .isNotEmpty();
+    }
+
     private static boolean isYaml(String text) {
         try {
             YamlReader.parse(text, "a.yaml");

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.OptionalDouble;
 import java.util.TreeMap;
+import org.ellwand.acoustics.Bound;
 import org.ellwand.audit.CellResult;
 import org.ellwand.audit.Contribution;
 import org.ellwand.audit.Point;
@@ -32,6 +33,7 @@ final class SampleCells {
                 conditions(ear, stimulus),
                 3,
                 meanDb,
+                Bound.MEASURED,
                 OptionalDouble.of(u),
                 OptionalDouble.of(probability),
                 bands,
@@ -50,6 +52,7 @@ final class SampleCells {
                 Conditions.of(new TreeMap<>(conditions)),
                 1,
                 value,
+                Bound.MEASURED,
                 OptionalDouble.of(u),
                 OptionalDouble.of(probability),
                 List.of(),
@@ -67,7 +70,8 @@ final class SampleCells {
                 OptionalDouble.of(u),
                 OptionalDouble.of(value - 1.96 * u),
                 OptionalDouble.of(value + 1.96 * u),
-                OptionalDouble.of(probability));
+                OptionalDouble.of(probability),
+                Bound.MEASURED);
     }
 
     private static Conditions conditions(String ear, String stimulus) {

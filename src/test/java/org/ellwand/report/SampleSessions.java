@@ -13,6 +13,7 @@ import org.ellwand.amount.Unit;
 import org.ellwand.input.Place;
 import org.ellwand.measurement.Cause;
 import org.ellwand.measurement.Conditions;
+import org.ellwand.measurement.CurveReading;
 import org.ellwand.measurement.Reading;
 import org.ellwand.measurement.Session;
 import org.ellwand.measurement.SharedBy;
@@ -49,8 +50,8 @@ final class SampleSessions {
                                 new Cause.Size(6000, Double.POSITIVE_INFINITY, 2.5))));
     }
 
-    private static List<Reading> readings() {
-        List<Reading> readings = new ArrayList<>();
+    private static List<CurveReading> readings() {
+        List<CurveReading> readings = new ArrayList<>();
         readings.add(reading(Map.of("device", Reading.OPEN_EAR, "ear", "left", "stimulus", "pink-94")));
         for (String ear : List.of("left", "right")) {
             for (String insertion : List.of("1", "2", "3")) {
@@ -70,17 +71,17 @@ final class SampleSessions {
         return readings;
     }
 
-    private static Reading reading(Map<String, String> conditions) {
+    private static CurveReading reading(Map<String, String> conditions) {
         Map<String, String> all = new TreeMap<>(conditions);
         all.put("session", "yard-crew-01");
-        return new Reading(
+        return new CurveReading(
                 Conditions.of(all),
                 Reading.Values.LEVELS,
                 Spectrum.of(Resolution.OCTAVE, Map.of(1000.0, 80.0)),
                 Place.ofFile("measurements/yard-crew-01.csv"));
     }
 
-    private static Session session(String id, Uncertainty uncertainty, List<Reading> readings) {
+    private static Session session(String id, Uncertainty uncertainty, List<CurveReading> readings) {
         Stimulus pink = new Stimulus(
                 "pink-94",
                 "pink noise",

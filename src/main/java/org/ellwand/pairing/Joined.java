@@ -1,0 +1,35 @@
+package org.ellwand.pairing;
+
+import java.util.List;
+import java.util.Optional;
+import org.ellwand.measurement.Conditions;
+import org.ellwand.measurement.Reading;
+
+/**
+ * Cells that one number is computed from together.
+ *
+ * @param conditions what they have in common
+ * @param cells at least one
+ */
+public record Joined(Conditions conditions, List<Cell> cells) {
+    public Joined {
+        cells = List.copyOf(cells);
+    }
+
+    static Joined alone(Cell cell) {
+        return new Joined(cell.conditions(), List.of(cell));
+    }
+
+    /** The first of the cells; the only one where nothing was joined. */
+    public Cell first() {
+        return cells.get(0);
+    }
+
+    Reading.Values values() {
+        return first().values();
+    }
+
+    Optional<String> get(String condition) {
+        return conditions.get(condition);
+    }
+}

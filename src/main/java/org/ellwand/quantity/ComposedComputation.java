@@ -1,0 +1,90 @@
+package org.ellwand.quantity;
+
+import java.util.Arrays;
+import java.util.List;
+
+/**
+ * Numbers made of the numbers of several computations of one size: their difference, ratio or mean. Where a member lies
+ * beyond its reach nothing can be said of the whole: NaN.
+ */
+final class ComposedComputation implements Computation {
+    private final List<Computation> members;
+    private final Way way;
+    private final double[][] outs;
+
+    /** How they are put together. */
+    enum Way {
+        DIFFERENCE,
+        RATIO,
+        MEAN
+    }
+
+    ComposedComputation(List<Computation> members, Way way) {
+        this.members = List.copyOf(members);
+        this.way = way;
+        outs = members.stream().map(m -> new double[m.size()]).toArray(double[][]::new);
+    }
+
+    @Override
+    public int size() {
+        return outs[0].length;
+    }
+
+    @Override
+    public boolean isLinear() {
+        return way != Way.RATIO && members.stream().allMatch(Computation::isLinear);
+    }
+
+    @Override
+    public void compute(double[][] levelsDb, double[] out) {
+        for (int m = 0; m < outs.length; m++) {
+            members.get(m).compute(levelsDb, outs[m]);
+        }
+        compose(out);
+    }
+
+    private void compose(double[] out) {
+        for (int i = 0; i < out.length; i++) {
+            out[i] = composed(i);
+        }
+    }
+
+    private double composed(int i) {
+        double first = outs[0][i];
+        return switch (way) {
+            case DIFFERENCE -> Double.isFinite(first) ? first - outs[1][i] : Double.NaN;
+            case RATIO -> Double.isFinite(first) ? first / outs[1][i] : Double.NaN;
+            case MEAN -> mean(i);
+        };
+    }
+
+    private double mean(int i) {
+        double sum = 0;
+        for (double[] out : outs) {
+            sum += out[i] / outs.length;
+        }
+        return Double.isFinite(sum) ? sum : Double.NaN;
+    }
+
+    @Override
+    public Computation inner() {
+        return members.stream().noneMatch(Computation::isStaged)
+                ? this
+                : new JoinedComputation(members.stream().map(Computation::inner).toList());
+    }
+
+    @Override
+    public void outer(double[] inner, double[] out) {
+        if (members.stream().noneMatch(Computation::isStaged)) {
+            Computation.super.outer(inner, out);
+            return;
+        }
+        int at = 0;
+        for (int m = 0; m < outs.length; m++) {
+            int size = members.get(m).inner().size();
+            members.get(m).outer(Arrays.copyOfRange(inner, at, at + size), outs[m]);
+            at += size;
+        }
+        compose(out);
+    }
+}

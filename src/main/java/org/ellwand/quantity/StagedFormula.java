@@ -1,0 +1,50 @@
+package org.ellwand.quantity;
+
+import java.util.List;
+import org.ellwand.acoustics.Band;
+import org.ellwand.acoustics.Resolution;
+
+/**
+ * Numbers that are found in the numbers of other formulas.
+ *
+ * @param members whose numbers, one after the other, are the inner ones
+ * @param stage from there to the judged ones
+ */
+record StagedFormula(List<? extends Formula> members, Stage stage) implements Formula {
+    StagedFormula {
+        members = List.copyOf(members);
+    }
+
+    /** The second step, once the bands are known. */
+    interface Stage {
+        /** What is to be computed first. */
+        Task inner(Task task);
+
+        Outer outer(Task task);
+
+        /** How far the judged numbers can be told. */
+        Reach reach(Task task);
+    }
+
+    @Override
+    public Computation computation(Task task, ReadingIndex index) {
+        List<Computation> inner = members.stream()
+                .map(m -> m.computation(stage.inner(task), index))
+                .toList();
+        return new StagedComputation(
+                new JoinedComputation(inner),
+                stage.outer(task),
+                task.outcome().size(task.bands().size()),
+                stage.reach(task));
+    }
+
+    @Override
+    public boolean has(Band band, Resolution resolution) {
+        return members.stream().allMatch(m -> m.has(band, resolution));
+    }
+
+    @Override
+    public List<Band> anyBands(Resolution resolution) {
+        return Formula.union(members, resolution);
+    }
+}
