@@ -31,6 +31,7 @@ public final class ExampleData {
         sheets.putAll(HearingAidData.sheets(errors));
         sheets.putAll(InEarMonitorData.sheets(errors));
         sheets.putAll(BenchData.sheets(errors));
+        sheets.putAll(TraceData.sheets());
         Map<String, String> files = new TreeMap<>();
         sheets.forEach((name, text) -> files.put("measurements/examples/" + name, text));
         files.put("claims/examples/hearing-target.csv", HearingAidData.target());

@@ -18,7 +18,7 @@ final class FilteredPlugData {
     static Map<String, String> sheets(Errors errors) {
         return Map.of(
                 "reed-crew-01.csv", sitting(Ear.CREW_01, TIGHT_MM, 21, errors),
-                "reed-crew-02.csv", sitting(Ear.CREW_02, 0.095, 22, errors));
+                "reed-crew-02.csv", sitting(Ear.CREW_02, 0.095, 24, errors));
     }
 
     /** The stock tip leaves a slit that the moulded one does not; a hundred washes widen it. */
