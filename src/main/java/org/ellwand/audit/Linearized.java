@@ -10,6 +10,7 @@ import org.ellwand.quantity.Computation;
  */
 final class Linearized {
     private static final double STEP = 1e-3;
+    private static final double CANCELLED = 1e-6;
 
     private final Computation computation;
     private final Estimates inner;
@@ -81,12 +82,22 @@ final class Linearized {
     private double[][] through(double[][] effect) {
         double[][] judged = new double[gradient.length][effect[0].length];
         for (int p = 0; p < judged.length; p++) {
-            for (int k = 0; k < effect.length; k++) {
-                for (int f = 0; f < effect[k].length; f++) {
-                    judged[p][f] += gradient[p][k] * effect[k][f];
-                }
+            for (int f = 0; f < judged[p].length; f++) {
+                judged[p][f] = through(effect, p, f);
             }
         }
         return judged;
+    }
+
+    private double through(double[][] effect, int point, int column) {
+        double sum = 0;
+        double largest = 0;
+        for (int k = 0; k < effect.length; k++) {
+            double one = gradient[point][k] * effect[k][column];
+            sum += one;
+            largest = Math.max(largest, Math.abs(one));
+        }
+        // What cancels leaves the error of the difference quotient behind; it is nothing.
+        return Math.abs(sum) < CANCELLED * largest ? 0 : sum;
     }
 }

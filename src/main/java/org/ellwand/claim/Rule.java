@@ -51,4 +51,37 @@ public record Rule(
         Map<String, String> stated,
         Map<String, String> assumed,
         Map<String, String> table,
-        Place place) {}
+        Place place) {
+    /** This rule with another statistic and weighting. */
+    public Rule with(Statistic other, Optional<Weighting> weighted) {
+        return new Rule(
+                name,
+                quantity,
+                limit,
+                Optional.of(other),
+                bands,
+                resolution,
+                weighted,
+                where,
+                stimulus,
+                level,
+                referredToField,
+                between,
+                ratio,
+                ears,
+                units,
+                of,
+                reference,
+                target,
+                method,
+                stated,
+                assumed,
+                table,
+                place);
+    }
+
+    /** This rule with another statistic and weighting. */
+    public Rule with(Statistic other, Weighting weighted) {
+        return with(other, Optional.of(weighted));
+    }
+}

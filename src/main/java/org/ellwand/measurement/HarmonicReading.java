@@ -33,6 +33,20 @@ public record HarmonicReading(
         return new HarmonicReading(conditions, fundamental, new TreeMap<>(levelDbByOrder), place);
     }
 
+    /** This reading with its tone among the conditions. */
+    public HarmonicReading named() {
+        return fundamental
+                .map(f -> new HarmonicReading(
+                        conditions.with("fundamental", text(f)), fundamental, levelDbByOrder, place))
+                .orElse(this);
+    }
+
+    private static String text(Amount tone) {
+        String number = Double.toString(tone.value());
+        return (number.endsWith(".0") ? number.substring(0, number.length() - 2) : number) + " "
+                + tone.unit().symbol();
+    }
+
     @Override
     public Values values() {
         return Values.LEVELS;

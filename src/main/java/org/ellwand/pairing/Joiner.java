@@ -42,9 +42,22 @@ final class Joiner {
                 dropped.add("no insertion gain to refer the noise to the open ear by, in session "
                         + cell.session().id());
             }
-            lowest.ifPresent(low -> joined.add(new Joined(same, List.of(cell, low))));
+            lowest.ifPresent(low -> joined.add(new Joined(same, List.of(referred(cell, low), low))));
         }
         return joined;
+    }
+
+    /** What was measured in quiet needs no open ear of its own: the gain's serves both. */
+    private static Cell referred(Cell quiet, Cell low) {
+        return new Cell(
+                quiet.session(),
+                quiet.conditions(),
+                quiet.insertions(),
+                quiet.values(),
+                low.openEar(),
+                low.field(),
+                low.openEarShiftDb(),
+                quiet.notes());
     }
 
     /** The first level that the auditor gave; what has none comes last. */

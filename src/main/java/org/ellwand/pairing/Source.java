@@ -3,6 +3,7 @@ package org.ellwand.pairing;
 import java.util.function.Consumer;
 import java.util.function.Predicate;
 import org.ellwand.measurement.Conditions;
+import org.ellwand.measurement.HarmonicReading;
 import org.ellwand.measurement.Reading;
 import org.ellwand.measurement.Session;
 
@@ -12,9 +13,10 @@ public interface Source {
     Source CURVES = (session, wanted, found, dropped) ->
             session.readings().stream().filter(r -> wanted.test(r.conditions())).forEach(found);
 
-    /** The harmonics of tones. */
+    /** The harmonics of tones; different tones are no repeats. */
     Source HARMONICS = (session, wanted, found, dropped) -> session.harmonics().stream()
             .filter(r -> wanted.test(r.conditions()))
+            .map(HarmonicReading::named)
             .forEach(found);
 
     /**

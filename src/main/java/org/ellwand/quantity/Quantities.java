@@ -7,8 +7,24 @@ import org.ellwand.claim.QuantityForm;
 
 /** The one list of quantities. */
 public final class Quantities {
-    private static final List<Quantity> ALL =
-            List.of(new Attenuation(), new InsertionGain(), new OutputLevel(), new Response(), new SingleFigure());
+    private static final List<Quantity> ALL = List.of(
+            new Attenuation(),
+            new InsertionGain(),
+            new OutputLevel(),
+            new Response(),
+            new SingleFigure(),
+            new OnsetLevel(),
+            new CriterionLevel(),
+            SettlingQuantity.attack(),
+            SettlingQuantity.release(),
+            new Distortion(),
+            new EquivalentInputNoise(),
+            LimitingFrequency.lower(),
+            LimitingFrequency.upper(),
+            NoiseExposure.dose(),
+            NoiseExposure.duration(),
+            new DriftQuantity(),
+            new SteadinessQuantity());
 
     private Quantities() {}
 

@@ -2,7 +2,6 @@ package org.ellwand.statistics;
 
 import java.util.List;
 import org.apache.commons.math3.analysis.solvers.BrentSolver;
-import org.apache.commons.math3.special.Gamma;
 
 /**
  * The sum of a normal error and of independent scaled Student t errors.
@@ -15,6 +14,11 @@ public final class MixedErrors implements Errors {
     private static final double QUANTILE_ACCURACY = 1e-8;
     private static final int MOST_STEPS = 1000;
 
+    private static final double CHI_MASS_LEFT_OUT = 1e-9;
+    private static final double CHI_REACH = 5.5;
+    private static final double WIDEST_STEP = 0.25;
+    private static final double STEP_IN_DEVIATIONS = 0.7;
+
     private final double[] deviations;
     private final double[] weights;
     /** A length of the size of the errors, for brackets; 0 where there are none. */
@@ -26,15 +30,15 @@ public final class MixedErrors implements Errors {
         double[] variance = {normalDeviation * normalDeviation};
         double[] weight = {1};
         for (Scatter scatter : scatters) {
-            ChiNodes chi = ChiNodes.of(scatter.degreesOfFreedom());
-            int nodes = chi.values.length;
+            ChiNodes chi = nodes(scatter.degreesOfFreedom());
+            int nodes = chi.count();
             double[] nextVariance = new double[variance.length * nodes];
             double[] nextWeight = new double[variance.length * nodes];
             for (int i = 0; i < variance.length; i++) {
                 for (int j = 0; j < nodes; j++) {
-                    double t = scatter.scale() / chi.values[j];
+                    double t = scatter.scale() / chi.chi(j);
                     nextVariance[i * nodes + j] = variance[i] + scatter.degreesOfFreedom() * t * t;
-                    nextWeight[i * nodes + j] = weight[i] * chi.weights[j];
+                    nextWeight[i * nodes + j] = weight[i] * chi.weight(j);
                 }
             }
             variance = nextVariance;
@@ -47,6 +51,11 @@ public final class MixedErrors implements Errors {
                 + scatters.stream().mapToDouble(t -> t.scale() * t.scale()).sum());
         this.deviations = variance;
         this.weights = weight;
+    }
+
+    private static ChiNodes nodes(int nu) {
+        double step = Math.min(WIDEST_STEP, STEP_IN_DEVIATIONS / Math.sqrt(2.0 * nu));
+        return new ChiNodes(nu, CHI_MASS_LEFT_OUT, CHI_REACH, step);
     }
 
     @Override
@@ -92,47 +101,5 @@ public final class MixedErrors implements Errors {
             uncertainty = beyond(0.5 - CENTRAL_SHARE / 2);
         }
         return uncertainty;
-    }
-
-    /**
-     * Nodes y = ln χ, evenly spaced, and the weights of the trapezoid rule on the density of y,
-     * 2^(1−ν/2) χ^ν e^(−χ²/2) / Γ(ν/2), scaled to sum to one. On this scale the integrand is analytic and dies off on both
-     * sides, so the rule converges exponentially, also for the far tails of few degrees of freedom.
-     */
-    private static final class ChiNodes {
-        private static final double WIDEST_STEP = 0.25;
-        private static final double STEP_IN_DEVIATIONS = 0.7;
-        private static final double LOG_OF_MASS_LEFT_OUT = Math.log(1e-9);
-        private static final double HIGHEST = 5.5;
-
-        private final double[] values;
-        private final double[] weights;
-
-        private ChiNodes(int nodes) {
-            values = new double[nodes];
-            weights = new double[nodes];
-        }
-
-        static ChiNodes of(int nu) {
-            double from = (LOG_OF_MASS_LEFT_OUT + nu / 2.0 * Math.log(2) + Gamma.logGamma(nu / 2.0 + 1)) / nu;
-            double to = Math.log(Math.sqrt(nu) + HIGHEST);
-            double step = Math.min(WIDEST_STEP, STEP_IN_DEVIATIONS / Math.sqrt(2.0 * nu));
-            ChiNodes nodes = new ChiNodes((int) Math.ceil((to - from) / step) + 1);
-            double sum = 0;
-            for (int i = 0; i < nodes.values.length; i++) {
-                nodes.values[i] = Math.exp(from + i * step);
-                nodes.weights[i] = density(nodes.values[i], nu);
-                sum += nodes.weights[i];
-            }
-            for (int i = 0; i < nodes.weights.length; i++) {
-                nodes.weights[i] /= sum;
-            }
-            return nodes;
-        }
-
-        /** Up to a factor that the scaling takes away; taken relative to χ = √ν so that nothing overflows. */
-        private static double density(double chi, int nu) {
-            return Math.exp(nu * Math.log(chi / Math.sqrt(nu)) - (chi * chi - nu) / 2);
-        }
     }
 }

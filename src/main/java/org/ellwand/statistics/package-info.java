@@ -1,4 +1,4 @@
-/** Draws, coverage intervals and joint probabilities. No word of acoustics. */
+/** Draws, coverage intervals, joint probabilities and shares of a population. No word of acoustics. */
 @NullMarked
 package org.ellwand.statistics;
 

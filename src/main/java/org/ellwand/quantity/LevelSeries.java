@@ -1,0 +1,68 @@
+package org.ellwand.quantity;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import org.ellwand.amount.Unit;
+import org.ellwand.pairing.Cell;
+import org.ellwand.pairing.Joined;
+
+/**
+ * The cells of one kind of stimulus in order of their levels.
+ *
+ * @param cells lowest level first
+ * @param level level of each, in the unit asked for
+ */
+record LevelSeries(List<Cell> cells, List<Double> level) {
+    LevelSeries {
+        cells = List.copyOf(cells);
+        level = List.copyOf(level);
+    }
+
+    /** The cells whose level is known in a unit. */
+    static LevelSeries of(Joined joined, Unit unit) {
+        List<Cell> cells = new ArrayList<>(joined.cells());
+        cells.removeIf(cell -> levelOf(cell, unit).isEmpty());
+        cells.sort(Comparator.comparing(cell -> levelOf(cell, unit).orElseThrow()));
+        List<Double> level =
+                cells.stream().map(cell -> levelOf(cell, unit).orElseThrow()).toList();
+        return new LevelSeries(cells, level);
+    }
+
+    private static Optional<Double> levelOf(Cell cell, Unit unit) {
+        return cell.stimulus().flatMap(s -> s.levelIn(unit));
+    }
+
+    /** Why too few levels are no series; empty where there are enough. */
+    static Optional<String> tooShort(Joined joined, Unit unit, int least) {
+        long levels = joined.cells().stream()
+                .flatMap(cell -> levelOf(cell, unit).stream())
+                .distinct()
+                .count();
+        String session = joined.first().session().id();
+        return levels >= least
+                ? Optional.empty()
+                : Optional.of("session " + session + " has " + levels + (levels == 1 ? " level" : " levels") + " in "
+                        + unit.symbol() + " of the same stimulus and conditions, and a series needs " + least);
+    }
+
+    /** The places of a series of the same length, each with its number of one band. */
+    static double[] ofBand(double[] numbers, int band, int bands) {
+        double[] series = new double[numbers.length / bands];
+        for (int i = 0; i < series.length; i++) {
+            series[i] = numbers[i * bands + band];
+        }
+        return series;
+    }
+
+    /** The levels as an array, for the inner loop. */
+    double[] levels() {
+        return level.stream().mapToDouble(d -> d).toArray();
+    }
+
+    /** How far a level can be told by the series. */
+    Reach reach() {
+        return new Reach(level.get(0), level.get(level.size() - 1));
+    }
+}

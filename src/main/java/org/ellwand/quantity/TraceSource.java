@@ -1,0 +1,61 @@
+package org.ellwand.quantity;
+
+import java.util.Optional;
+import java.util.function.Consumer;
+import java.util.function.Predicate;
+import org.ellwand.acoustics.TraceNumber;
+import org.ellwand.amount.Unit;
+import org.ellwand.measurement.Conditions;
+import org.ellwand.measurement.NumberReading;
+import org.ellwand.measurement.Reading;
+import org.ellwand.measurement.Session;
+import org.ellwand.measurement.Trace;
+import org.ellwand.pairing.Source;
+
+/**
+ * Numbers read off the traces of sessions.
+ *
+ * @param suited whether a trace is of the kind that is looked for
+ * @param number what is read off it
+ * @param factor from the number's unit to the one its causes are declared in
+ * @param movedBy unit of the causes that move the number
+ */
+record TraceSource(Predicate<Trace> suited, Reader number, double factor, Optional<Unit> movedBy) implements Source {
+    /** Reads a number off a trace. */
+    interface Reader {
+        /** The number; absent, with its reason told, where there is none. */
+        Optional<TraceNumber> of(Session session, Trace trace, Consumer<String> dropped);
+    }
+
+    @Override
+    public void collect(
+            Session session, Predicate<Conditions> wanted, Consumer<? super Reading> found, Consumer<String> dropped) {
+        session.traces().stream()
+                .filter(suited)
+                .filter(trace -> wanted.test(trace.conditions()))
+                .forEach(trace -> number.of(session, trace, dropped).ifPresent(n -> add(trace, n, found, dropped)));
+    }
+
+    private void add(Trace trace, TraceNumber read, Consumer<? super Reading> found, Consumer<String> dropped) {
+        read.reason().ifPresent(why -> dropped.accept(trace.place().file() + ": " + why.text()));
+        read.value()
+                .ifPresent(value ->
+                        found.accept(new NumberReading(conditions(trace), factor * value, movedBy, trace.place())));
+    }
+
+    /** Traces of different steps are no repeats. */
+    private static Conditions conditions(Trace trace) {
+        return trace.step()
+                .map(step -> trace.conditions()
+                        .with(
+                                "step",
+                                plain(step.from().value()) + " to "
+                                        + plain(step.to().value()) + " "
+                                        + step.to().unit().symbol()))
+                .orElse(trace.conditions());
+    }
+
+    private static String plain(double value) {
+        return value == Math.rint(value) ? Long.toString((long) value) : Double.toString(value);
+    }
+}
