@@ -16,7 +16,7 @@ final class EarplugData {
     private static final String PORT = "BW-0021-P";
     private static final Ear CREW_03 = new Ear("crew-03-left", "crew-03", 15.4, 2600, 0.18, 0.1);
     private static final PlugBody BODY = new PlugBody(32, 1500, 0.7);
-    private static final Compressor OPEN = new Compressor(0, 83.5, 10);
+    private static final Compressor OPEN = new Compressor(0, 83.2, 10);
 
     private EarplugData() {}
 
