@@ -16,6 +16,7 @@ import org.ellwand.measurement.Session;
 import org.ellwand.quantity.CellQuantity;
 import org.ellwand.quantity.Quantities;
 import org.ellwand.quantity.Quantity;
+import org.ellwand.quantity.Rating;
 
 /** Holds every claim against the readings. */
 public final class Auditor {
@@ -71,16 +72,16 @@ public final class Auditor {
     }
 
     private Judgement judge(Product product, Rule rule, List<Session> sessions) throws InputException {
-        Optional<Quantity> quantity = Quantities.named(rule.quantity());
-        if (quantity.isEmpty()) {
-            return notYet(rule, rule.quantity());
-        }
+        Quantity quantity = Quantities.named(rule.quantity());
         if (Stream.of(rule.ears(), rule.units())
                 .flatMap(Optional::stream)
                 .anyMatch(Population.Share.class::isInstance)) {
             return notYet(rule, "a share of people or products");
         }
-        return quantity.get() instanceof CellQuantity ofCells
+        if (quantity instanceof Rating rating) {
+            return new RatingJudge(product.name(), sessions, rating).judge(rule);
+        }
+        return quantity instanceof CellQuantity ofCells
                 ? new RuleJudge(options, product.name(), sessions, product.confidence()).judge(rule, ofCells)
                 : new FigureJudge(options, product.name(), sessions, product.confidence()).judge(rule);
     }

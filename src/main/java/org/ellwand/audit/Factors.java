@@ -88,7 +88,7 @@ final class Factors {
 
     private static boolean isDifference(Reading reading) {
         return switch (reading.values()) {
-            case ATTENUATION, INSERTION_GAIN -> true;
+            case ATTENUATION, SUBJECT_ATTENUATION, INSERTION_GAIN -> true;
             case LEVELS, NUMBER -> false;
         };
     }

@@ -66,7 +66,7 @@ final class JsonForm {
 
     /** {@code [lower, upper]}. */
     static JsonNode interval(OptionalDouble lower, OptionalDouble upper) {
-        if (lower.isEmpty() || upper.isEmpty()) {
+        if (lower.isEmpty() && upper.isEmpty()) {
             return NODES.nullNode();
         }
         return NODES.arrayNode().add(number(lower)).add(number(upper));

@@ -67,6 +67,20 @@ final class Applicable {
         keepWeighting();
         keepLevel();
         keepLimit();
+        keepPerformance();
+    }
+
+    /** Another interpretation by a method that fixes its own performance leaves a borrowed one without a purpose. */
+    private void keepPerformance() {
+        boolean fixed = given.glance(RuleKey.METHOD)
+                .filter(MethodReader.NRR_METHOD::equals)
+                .isPresent();
+        if (fixed
+                && given.item(RuleKey.PERFORMANCE.text())
+                        .filter(Given.Item::own)
+                        .isEmpty()) {
+            given = given.without(RuleKey.PERFORMANCE.text());
+        }
     }
 
     private void keepComparison() {

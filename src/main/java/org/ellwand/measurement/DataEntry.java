@@ -77,7 +77,7 @@ record DataEntry(
         Reading.Values values = keys.choice("values", VALUES)
                 .orElse(
                         layout.equals(Optional.of(Layout.ATTENUATION))
-                                ? Reading.Values.ATTENUATION
+                                ? Reading.Values.SUBJECT_ATTENUATION
                                 : Reading.Values.LEVELS);
         if (layout.equals(Optional.of(Layout.COLUMNS))) {
             keys.need("columns", "say what each column holds");

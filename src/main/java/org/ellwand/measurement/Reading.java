@@ -16,6 +16,8 @@ public interface Reading {
         ATTENUATION,
         /** Minus attenuation, in dB: needs no open ear. */
         INSERTION_GAIN,
+        /** Attenuation of a subject at the hearing threshold, in dB; the only one that a rating may come from. */
+        SUBJECT_ATTENUATION,
         /** A single number that was derived from a trace. */
         NUMBER
     }

@@ -15,6 +15,12 @@ final class Unsaid {
     private Unsaid() {}
 
     static void refuse(Rule rule, List<Conditions> matched) throws InputException {
+        refuseNames(rule, matched);
+        refusePopulation(rule, matched);
+    }
+
+    /** Refuses several settings, fits or firmwares; ears and units may be many. */
+    static void refuseNames(Rule rule, List<Conditions> matched) throws InputException {
         for (String name : MUST_BE_NAMED) {
             SortedSet<String> values = values(matched, name);
             if (values.size() > 1 && !rule.where().containsKey(name) && !compares(rule, name)) {
@@ -24,7 +30,6 @@ final class Unsaid {
                                 + "): name one, a list, or 'all', so that new data never change a verdict silently");
             }
         }
-        refusePopulation(rule, matched);
     }
 
     private static void refusePopulation(Rule rule, List<Conditions> matched) throws InputException {

@@ -1,11 +1,9 @@
 package org.ellwand.quantity;
 
 import java.util.List;
-import java.util.Optional;
-import java.util.stream.Stream;
 import org.ellwand.claim.QuantityForm;
 
-/** The one list of quantities. */
+/** The one list of quantities, in the order of documentation and messages. */
 public final class Quantities {
     private static final List<Quantity> ALL = List.of(
             new Attenuation(),
@@ -19,6 +17,7 @@ public final class Quantities {
             SettlingQuantity.release(),
             new Distortion(),
             new EquivalentInputNoise(),
+            new Rating(),
             LimitingFrequency.lower(),
             LimitingFrequency.upper(),
             NoiseExposure.dose(),
@@ -28,14 +27,20 @@ public final class Quantities {
 
     private Quantities() {}
 
-    /** What a claims reader must know: every quantity, also those that are not yet judged. */
+    /** What a claims reader must know of them. */
     public static List<QuantityForm> forms() {
-        return Stream.concat(ALL.stream().map(Quantity::form), LaterQuantities.forms().stream())
-                .toList();
+        return ALL.stream().map(Quantity::form).toList();
     }
 
-    /** The quantity of a name; empty where it is known but not yet judged. */
-    public static Optional<Quantity> named(String name) {
-        return ALL.stream().filter(q -> q.form().name().equals(name)).findFirst();
+    /**
+     * The quantity of a name.
+     *
+     * @throws IllegalArgumentException where a rule names none, which the reader refuses
+     */
+    public static Quantity named(String name) {
+        return ALL.stream()
+                .filter(q -> q.form().name().equals(name))
+                .findFirst()
+                .orElseThrow(() -> new IllegalArgumentException("no quantity " + name));
     }
 }

@@ -63,7 +63,7 @@ public interface SpectralQuantity extends CellQuantity {
     default CellFormula formula(Cell cell, Rule rule) {
         List<CurvePart> parts = switch (cell.values()) {
             case LEVELS, NUMBER -> parts(rule);
-            case ATTENUATION -> partsOfDifferences(true);
+            case ATTENUATION, SUBJECT_ATTENUATION -> partsOfDifferences(true);
             case INSERTION_GAIN -> partsOfDifferences(false);
         };
         return new CellFormula(cell, Optional.empty(), parts);

@@ -129,6 +129,10 @@ final class ClaimModel {
                     judgement.cells().stream().mapToInt(CellResult::insertions).sum();
             return Phrases.count(figures, "figure", "figures");
         }
+        if (Wording.isCalculated(judgement.rule())) {
+            int trials = judgement.cells().get(0).insertions();
+            return trials > 0 ? Phrases.count(trials, "trial", "trials") : "";
+        }
         Counted counted = ConditionText.counted(judgement, name(), audit.sessions());
         return counted.insertions() > 0 ? counted.text() : "";
     }

@@ -5,6 +5,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.OptionalDouble;
 import java.util.function.BiFunction;
 import java.util.stream.Collectors;
 import org.ellwand.amount.Unit;
@@ -55,7 +56,7 @@ final class FigureModel {
     private static String alt(Judgement plain, BiFunction<CellResult, Rule, String> words) {
         CellNames names = new CellNames(plain.cells());
         String cells = plain.cells().stream()
-                .map(cell -> names.shortName(cell) + " " + words.apply(cell, plain.rule()))
+                .map(cell -> Wording.cell(plain.rule(), names, cell) + " " + words.apply(cell, plain.rule()))
                 .collect(Collectors.joining("; "));
         return sentence(Wording.quantity(plain.rule())) + ": " + cells + ". "
                 + sentence(FigureParts.claimed(plain.rule())) + ".";
@@ -64,9 +65,10 @@ final class FigureModel {
     private static String number(CellResult cell, Rule rule) {
         Unit unit = rule.limit().unit();
         return Numbers.withUnit(Numbers.value(cell.value(), unit, rule.limit()), unit)
-                + cell.standardUncertainty().stream()
-                        .mapToObj(u -> " (U = " + Numbers.withUnit(Numbers.expanded(u), unit) + ")")
-                        .collect(Collectors.joining());
+                + (Wording.isCalculated(rule) ? OptionalDouble.empty() : cell.standardUncertainty())
+                        .stream()
+                                .mapToObj(u -> " (U = " + Numbers.withUnit(Numbers.expanded(u), unit) + ")")
+                                .collect(Collectors.joining());
     }
 
     private static String curve(CellResult cell, Rule rule) {

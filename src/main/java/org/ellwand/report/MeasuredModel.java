@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.OptionalDouble;
 import java.util.function.DoubleFunction;
+import org.ellwand.acoustics.Bound;
 import org.ellwand.amount.Interval;
 import org.ellwand.amount.Unit;
 import org.ellwand.audit.Judgement;
@@ -40,12 +41,26 @@ final class MeasuredModel {
     static String value(Judgement judgement) {
         Interval limit = judgement.rule().limit();
         return judgement.value().isPresent()
-                ? Numbers.withUnit(Numbers.value(judgement.value().getAsDouble(), limit.unit(), limit), limit.unit())
+                ? bound(judgement)
+                        + Numbers.withUnit(
+                                Numbers.value(judgement.value().getAsDouble(), limit.unit(), limit), limit.unit())
                 : "";
     }
 
-    /** {@code 16.6 dB; U = 1.0 dB (k = 2); 95 % interval 15.6 to 17.6 dB}. */
+    /** {@code above } or {@code below } where the value is the end of what was measured. */
+    private static String bound(Judgement judgement) {
+        return switch (judgement.point().map(Point::bound).orElse(Bound.MEASURED)) {
+            case AT_LEAST -> "above ";
+            case AT_MOST -> "below ";
+            case MEASURED -> "";
+        };
+    }
+
+    /** {@code 16.6 dB; U = 1.0 dB (k = 2); 95 % interval 15.6 to 17.6 dB}; {@code 21.9 dB, calculated}. */
     private static String text(Judgement judgement) {
+        if (Wording.isCalculated(judgement.rule()) && judgement.value().isPresent()) {
+            return value(judgement) + ", calculated";
+        }
         List<String> parts = new ArrayList<>();
         String expanded = expanded(judgement);
         String interval = interval(judgement);
@@ -60,17 +75,26 @@ final class MeasuredModel {
     }
 
     private static String expanded(Judgement judgement) {
+        if (Wording.isCalculated(judgement.rule())) {
+            return "";
+        }
         Unit unit = judgement.rule().limit().unit();
         return text(judgement.standardUncertainty(), u -> Numbers.withUnit(Numbers.expanded(u), unit));
     }
 
+    /** Both ends; {@code from 89.2 dB SPL} or {@code up to 89.2 dB SPL} where the other lies beyond what was measured. */
     static String interval(Judgement judgement) {
-        if (judgement.lower().isEmpty() || judgement.upper().isEmpty()) {
+        if (Wording.isCalculated(judgement.rule())) {
             return "";
         }
         Unit unit = judgement.rule().limit().unit();
-        String lower = Numbers.value(judgement.lower().getAsDouble(), unit);
-        return Numbers.withUnit(lower + " to " + Numbers.value(judgement.upper().getAsDouble(), unit), unit);
+        String lower = text(judgement.lower(), value -> Numbers.value(value, unit));
+        String upper = text(judgement.upper(), value -> Numbers.value(value, unit));
+        if (lower.isEmpty() || upper.isEmpty()) {
+            String end = lower + upper;
+            return end.isEmpty() ? "" : (lower.isEmpty() ? "up to " : "from ") + Numbers.withUnit(end, unit);
+        }
+        return Numbers.withUnit(lower + " to " + upper, unit);
     }
 
     /** {@code crew-02-right, the least favourable of 2}; empty where one cell is all there is. */

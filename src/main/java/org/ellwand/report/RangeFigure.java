@@ -94,12 +94,15 @@ final class RangeFigure {
         CellResult cell = cells.get(index);
         Interval bar = bar(cell);
         return Fields.of("number", index)
-                .and("name", FigureParts.shortened(names.shortName(cell), NAME_CHARACTERS))
+                .and("name", FigureParts.shortened(Wording.cell(judgement.rule(), names, cell), NAME_CHARACTERS))
                 .and("y", Frame.px(frame.top() + 6 + ROW_PX * (index + 0.5)))
                 .and("x", Frame.px(frame.x(cell.value())))
                 .and("from", Frame.px(frame.x(bar.lower())))
                 .and("to", Frame.px(frame.x(bar.upper())))
-                .and("hasBar", cell.standardUncertainty().isPresent())
+                .and(
+                        "hasBar",
+                        !Wording.isCalculated(judgement.rule())
+                                && cell.standardUncertainty().isPresent())
                 .map();
     }
 
@@ -116,6 +119,9 @@ final class RangeFigure {
     }
 
     private String legend() {
+        if (Wording.isCalculated(judgement.rule())) {
+            return "Dot: calculated value.";
+        }
         if (cells.stream().noneMatch(cell -> cell.standardUncertainty().isPresent())) {
             return "Dot: measured value. The spread is not known.";
         }

@@ -55,7 +55,7 @@ final class RuleModel {
     private static Object cell(CellResult cell, CellNames names, Judgement judgement, double confidence) {
         Unit unit = judgement.rule().limit().unit();
         OptionalDouble u = cell.standardUncertainty();
-        return Fields.of("name", names.shortName(cell))
+        return Fields.of("name", Wording.cell(judgement.rule(), names, cell))
                 .and("conditions", Phrases.conditions(cell.conditions()))
                 .and("insertions", cell.insertions())
                 .and(
@@ -66,7 +66,9 @@ final class RuleModel {
                                 unit))
                 .and(
                         "expandedUncertainty",
-                        u.isPresent() ? Numbers.withUnit(Numbers.expanded(u.getAsDouble()), unit) : "")
+                        u.isPresent() && !Wording.isCalculated(judgement.rule())
+                                ? Numbers.withUnit(Numbers.expanded(u.getAsDouble()), unit)
+                                : "")
                 .and("probability", probability(cell.probability(), confidence))
                 .map();
     }

@@ -28,8 +28,18 @@ final class Sentence {
     }
 
     private static String measured(ClaimAudit audited, Judgement plain, String sample) {
+        if (Wording.isCalculated(plain.rule())) {
+            return calculated(plain, sample) + ". " + outcome(audited);
+        }
         return "We read this as " + plain.text() + ". We measured " + value(plain)
                 + (sample.isEmpty() ? "" : " on " + sample.replace(", ", " with ")) + ". " + outcome(audited);
+    }
+
+    private static String calculated(Judgement plain, String sample) {
+        return "We read this as " + plain.text() + ". By this rule it comes to " + MeasuredModel.value(plain)
+                + (plain.rule().table().isEmpty()
+                        ? " from " + sample + " of a panel"
+                        : " from the maker's own table; we measured nothing for it");
     }
 
     /** {@code 22.4 dB at 2 kHz (95 % interval 20.9 to 23.8 dB; left, the least favourable of 2)}. */
@@ -45,9 +55,14 @@ final class Sentence {
     }
 
     private static String outcome(ClaimAudit audited) {
+        String numbers = audited.plain()
+                        .filter(plain -> Wording.isCalculated(plain.rule()))
+                        .isPresent()
+                ? "These numbers"
+                : "These measurements";
         return switch (audited.verdict()) {
-            case PASS -> "These measurements support the claim as we read it (pass).";
-            case FAIL -> "These measurements do not support the claim as we read it (fail).";
+            case PASS -> numbers + " support the claim as we read it (pass).";
+            case FAIL -> numbers + " do not support the claim as we read it (fail).";
             case MARGINAL -> "These measurements do not decide it (marginal)" + reason(audited) + ".";
             case UNTESTED -> "It was not tested" + reason(audited) + ".";
         };

@@ -2,6 +2,7 @@ package org.ellwand.report;
 
 import java.util.Locale;
 import org.ellwand.amount.Unit;
+import org.ellwand.audit.CellResult;
 import org.ellwand.claim.Rule;
 import org.ellwand.claim.Statistic;
 
@@ -11,10 +12,21 @@ final class Wording {
 
     /** {@code attenuation}, {@code attenuation, flood less ebb}. */
     static String quantity(Rule rule) {
-        String name = rule.quantity().equals("figure") ? rule.of().orElse("figure") : rule.quantity();
+        boolean named = rule.quantity().equals("figure") || isCalculated(rule);
+        String name = named ? rule.of().orElse(rule.quantity()) : rule.quantity();
         return rule.between()
                 .map(between -> name + ", " + between.first() + (rule.ratio() ? " over " : " less ") + between.second())
                 .orElse(name);
+    }
+
+    /** Whether the value was worked out of given numbers and has no uncertainty of its own: a rating. */
+    static boolean isCalculated(Rule rule) {
+        return rule.quantity().equals("rating");
+    }
+
+    /** What a cell is called beside its value. */
+    static String cell(Rule rule, CellNames names, CellResult cell) {
+        return isCalculated(rule) ? "calculated" : names.shortName(cell);
     }
 
     /** With a capital and the unit, as axes are labelled. */

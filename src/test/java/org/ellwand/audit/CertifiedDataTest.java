@@ -13,6 +13,7 @@ import org.apache.commons.statistics.distribution.TDistribution;
 import org.ellwand.acoustics.Resolution;
 import org.ellwand.quantity.Outcome;
 import org.ellwand.statistics.Errors;
+import org.ellwand.statistics.Sample;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
@@ -42,6 +43,8 @@ class CertifiedDataTest {
     void meanAndScatterOfTheInsertions(String name, int n, double mean, double s) throws IOException {
         List<Double> numbers = numbers(name);
         assertThat(numbers).hasSize(n);
+        assertThat(Sample.of(numbers).mean()).isCloseTo(mean, within(1e-12 * Math.abs(mean)));
+        assertThat(Sample.of(numbers).deviation()).isCloseTo(s, within(1e-8 * s));
         Estimates estimates = estimates(numbers);
         assertThat(-estimates.value[0]).isCloseTo(mean, within(1e-12 * Math.abs(mean)));
         Group group = estimates.groups.get(0);

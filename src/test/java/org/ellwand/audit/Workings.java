@@ -22,8 +22,7 @@ record Workings(Preparation preparation, Evaluation evaluation) {
 
     static Workings of(Product product, Outcome outcome, Session... sessions) {
         Rule rule = product.claims().get(0).rule().orElseThrow();
-        SpectralQuantity quantity =
-                (SpectralQuantity) Quantities.named(rule.quantity()).orElseThrow();
+        SpectralQuantity quantity = (SpectralQuantity) Quantities.named(rule.quantity());
         try {
             Subjects.Built built = Subjects.of(rule, quantity, product.name(), List.of(sessions));
             Preparation preparation = new Preparation(rule, quantity, built);

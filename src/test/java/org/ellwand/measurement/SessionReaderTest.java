@@ -202,7 +202,7 @@ class SessionReaderTest {
                 .with("measurements/a.csv", "ear,frequency (Hz),attenuation (dB)\ncrew-01,125,10.4\ncrew-02,125,9.8\n")
                 .only();
         assertThat(session.uncertainty()).isEqualTo(new Uncertainty.Unknown());
-        assertThat(session.readings()).extracting(Reading::values).containsOnly(Reading.Values.ATTENUATION);
+        assertThat(session.readings()).extracting(Reading::values).containsOnly(Reading.Values.SUBJECT_ATTENUATION);
         assertThat(session.readings())
                 .extracting(reading -> reading.get("ear").orElseThrow())
                 .containsExactly("crew-01", "crew-02");

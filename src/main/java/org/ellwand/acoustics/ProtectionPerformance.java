@@ -1,0 +1,20 @@
+package org.ellwand.acoustics;
+
+import java.util.Map;
+
+/** Factors α of ISO 4869-2 for the share of wearers that are protected at least so much (from memory). */
+public final class ProtectionPerformance {
+    private static final Map<Integer, Double> FACTORS =
+            Map.of(75, 0.67, 80, 0.84, 84, 1.00, 85, 1.04, 90, 1.28, 95, 1.64);
+
+    private ProtectionPerformance() {}
+
+    /** α of a protection performance in %. */
+    public static double factor(int percent) {
+        Double factor = FACTORS.get(percent);
+        if (factor == null) {
+            throw new IllegalArgumentException("ISO 4869-2 has no factor for " + percent + " %");
+        }
+        return factor;
+    }
+}

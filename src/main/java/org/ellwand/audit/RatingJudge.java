@@ -1,0 +1,183 @@
+package org.ellwand.audit;
+
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.Set;
+import java.util.SortedMap;
+import java.util.stream.Collectors;
+import org.ellwand.acoustics.AttenuationTable;
+import org.ellwand.acoustics.Bound;
+import org.ellwand.claim.Rule;
+import org.ellwand.input.InputException;
+import org.ellwand.measurement.Conditions;
+import org.ellwand.measurement.CurveReading;
+import org.ellwand.measurement.Session;
+import org.ellwand.pairing.PanelSelection;
+import org.ellwand.quantity.Panel;
+import org.ellwand.quantity.Rating;
+import org.ellwand.quantity.RatingMethod;
+
+/**
+ * Judges a rule about a rating by simple acceptance: a calculation from given numbers has no spread of its own, so the
+ * probability is 1 or 0.
+ */
+final class RatingJudge {
+    private static final String NO_CERTIFICATE =
+            "no certification: a rating is certified by a laboratory that followed the whole standard procedure";
+
+    private final PanelSelection selection;
+    private final String product;
+    private final List<Session> sessions;
+    private final Rating rating;
+
+    RatingJudge(String product, List<Session> sessions, Rating rating) {
+        this.selection = new PanelSelection(product, sessions);
+        this.product = product;
+        this.sessions = sessions;
+        this.rating = rating;
+    }
+
+    /** @throws InputException where the rule asks for a rating of what none can be computed from */
+    Judgement judge(Rule rule) throws InputException {
+        return rule.table().isEmpty() ? ofPanel(rule) : ofTable(rule);
+    }
+
+    private Judgement ofTable(Rule rule) throws InputException {
+        AttenuationTable table = rating.table(rule);
+        List<String> notes = new ArrayList<>();
+        notes.add(
+                "worked out from the maker's own printed table: arithmetic on printed numbers, which measures nothing");
+        omitted(rule, table.byHz().keySet()).ifPresent(notes::add);
+        return record(rule, rating.ofDb(rule, table), Conditions.of(Map.of()), 0, notes);
+    }
+
+    private Judgement ofPanel(Rule rule) throws InputException {
+        SortedMap<String, List<CurveReading>> subjects = selection.select(rule);
+        if (subjects.isEmpty()) {
+            return unmeasured(rule);
+        }
+        Panel panel = Panel.of(subjects);
+        List<Integer> missing = rating.method(rule).frequenciesHz().stream()
+                .filter(hz -> !panel.frequenciesHz().contains(hz)
+                        && !rating.method(rule).isOptional(hz))
+                .toList();
+        if (!missing.isEmpty()) {
+            return Judgements.untested(rule, missing(missing, rule));
+        }
+        if (subjects.size() == 1) {
+            String text = "one subject has no standard deviation: a rating needs a panel";
+            return Judgements.untested(rule, new Reason("one-subject", Map.of(), text));
+        }
+        return ofPanel(rule, panel, common(subjects));
+    }
+
+    private Judgement ofPanel(Rule rule, Panel panel, Conditions common) {
+        List<String> notes = new ArrayList<>();
+        notes.add("worked out from the attenuation of " + panel.subjects().size() + " subjects in " + panel.trials()
+                + " trials, those of a subject averaged first: it speaks of this panel, and how far another one would"
+                + " differ is not in the probability");
+        omitted(rule, panel.frequenciesHz()).ifPresent(notes::add);
+        return record(rule, rating.ofDb(rule, panel), common, panel.trials(), notes);
+    }
+
+    private Judgement unmeasured(Rule rule) throws InputException {
+        if (selection.hasOtherCurvesOnly()) {
+            throw new InputException(
+                    rule.place(),
+                    "a rating needs the hearing thresholds of a panel, with and without the product, by the standard"
+                            + " procedure; what was measured of '" + product + "' is levels at a microphone, whose"
+                            + " insertion loss is another quantity and is never turned into a rating: give the maker's"
+                            + " own 'table', or the attenuation of each subject ('layout: attenuation'), or say"
+                            + " 'untested because'");
+        }
+        String text = "a rating needs the attenuation of each subject of a panel at the hearing threshold"
+                + " ('layout: attenuation'), or the maker's own printed table; there is neither under these conditions";
+        return Judgements.untested(
+                rule, new Reason("no-subjects", Map.of(), text), Misnamed.notes(rule, product, sessions));
+    }
+
+    private Reason missing(List<Integer> missingHz, Rule rule) {
+        String list = missingHz.stream().map(hz -> "" + hz).collect(Collectors.joining(", "));
+        String text = "missing bands: " + list + " Hz; " + rating.method(rule).text()
+                + " takes them in every trial of every subject";
+        return new Reason("missing-bands", Map.of("hz", missingHz), text);
+    }
+
+    private Optional<String> omitted(Rule rule, Set<Integer> frequenciesHz) {
+        return rating.method(rule).frequenciesHz().stream()
+                .filter(hz -> !frequenciesHz.contains(hz))
+                .findFirst()
+                .map(hz -> "computed without " + hz + " Hz, which was not measured throughout and which "
+                        + rating.method(rule).text() + " lets be left out");
+    }
+
+    /** The conditions that all trials share. */
+    private static Conditions common(SortedMap<String, List<CurveReading>> subjects) {
+        List<Conditions> all = subjects.values().stream()
+                .flatMap(List::stream)
+                .map(CurveReading::conditions)
+                .toList();
+        Set<String> differing = new HashSet<>();
+        all.forEach(c -> c.values().keySet().stream()
+                .filter(name -> all.stream().anyMatch(o -> !o.get(name).equals(c.get(name))))
+                .forEach(differing::add));
+        return all.get(0).without(differing);
+    }
+
+    private Judgement record(Rule rule, double valueDb, Conditions conditions, int trials, List<String> notes) {
+        RatingMethod method = rating.method(rule);
+        boolean met = method.meets(valueDb, rule.limit());
+        OptionalDouble value = OptionalDouble.of(valueDb);
+        OptionalDouble probability = OptionalDouble.of(met ? 1 : 0);
+        OptionalDouble none = OptionalDouble.of(0);
+        Point point = new Point(
+                OptionalDouble.empty(),
+                OptionalDouble.empty(),
+                valueDb,
+                none,
+                value,
+                value,
+                probability,
+                Bound.MEASURED);
+        CellResult cell = new CellResult(
+                conditions,
+                trials,
+                valueDb,
+                Bound.MEASURED,
+                none,
+                probability,
+                List.of(),
+                List.of(),
+                List.of(),
+                List.of(),
+                List.of());
+        notes.add(compared(method, valueDb));
+        notes.add(NO_CERTIFICATE);
+        return new Judgement(
+                rule,
+                RuleText.of(rule),
+                met ? Verdict.PASS : Verdict.FAIL,
+                probability,
+                value,
+                none,
+                Optional.of(point),
+                none,
+                value,
+                value,
+                List.of(),
+                List.of(cell),
+                List.copyOf(notes));
+    }
+
+    private static String compared(RatingMethod method, double valueDb) {
+        String value = "comes to " + Numbers.rounded(valueDb, 2) + " dB, in whole decibels "
+                + Numbers.plain(method.roundedDb(valueDb)) + " dB; compared as computed";
+        return method.isOpen(valueDb)
+                ? value + "; the method does not say which way an exact half goes, so it may go either"
+                : value;
+    }
+}
