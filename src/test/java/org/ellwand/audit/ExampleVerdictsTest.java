@@ -33,7 +33,7 @@ class ExampleVerdictsTest {
         ExampleFolder examples = new ExampleFolder(folder);
         Audit audit = new Auditor(AuditOptions.standard()).audit(examples.products(), examples.sessions(), List.of());
         audits = audit.products().stream().flatMap(p -> p.claims().stream()).toList();
-        Path table = Path.of("src/test/resources/org/ellwand/examples/expected-verdicts.csv");
+        Path table = Path.of("src/test/resources/org/ellwand/audit/example-verdicts.csv");
         try (CsvReader<NamedCsvRecord> rows = CsvReader.builder().ofNamedCsvRecord(table)) {
             expected = rows.stream().toList();
         }
