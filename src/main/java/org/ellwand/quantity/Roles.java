@@ -33,6 +33,8 @@ record Roles(Curve inPlace, Curve openEar, Curve field, Curve quiet) {
                 && (part.openEar() == 0 || openEar.has(band))
                 && (part.field() == 0 || field.has(band))
                 && (part.quiet() == 0 || quiet.has(band))
-                && part.constant().map(c -> c.at(band).isPresent()).orElse(true);
+                && part.constant()
+                        .map(c -> TargetCurve.in(band.resolution(), c).at(band).isPresent())
+                        .orElse(true);
     }
 }

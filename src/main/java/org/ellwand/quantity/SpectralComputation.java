@@ -188,7 +188,8 @@ final class SpectralComputation implements Computation {
 
     private static double[] constants(Optional<Spectrum> constant, List<Band> bands) {
         return bands.stream()
-                .mapToDouble(b -> constant.flatMap(c -> c.at(b))
+                .mapToDouble(b -> constant.flatMap(
+                                c -> TargetCurve.in(b.resolution(), c).at(b))
                         .map(Spectrum.Level::levelDb)
                         .orElse(0.0))
                 .toArray();

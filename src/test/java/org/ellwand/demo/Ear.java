@@ -8,11 +8,11 @@ package org.ellwand.demo;
  * @param slitMm height of the slit that a badly sealing tip leaves in this ear, mm
  * @param plugDb how much more than the average ear a plug attenuates here, dB
  */
-record Ear(String name, String head, double canalDb, double canalHz, double slitMm, double plugDb) {
-    static final Ear CREW_01 = new Ear("crew-01-left", "crew-01", 16.0, 2700, 0.180, 0.4);
-    static final Ear CREW_02 = new Ear("crew-02-right", "crew-02", 14.2, 2950, 0.185, -0.3);
+public record Ear(String name, String head, double canalDb, double canalHz, double slitMm, double plugDb) {
+    public static final Ear CREW_01 = new Ear("crew-01-left", "crew-01", 16.0, 2700, 0.180, 0.4);
+    public static final Ear CREW_02 = new Ear("crew-02-right", "crew-02", 14.2, 2950, 0.185, -0.3);
 
-    double openGainDb(double frequencyHz) {
+    public double openGainDb(double frequencyHz) {
         return canalDb * Bands.bell(frequencyHz, canalHz, 0.5) + 4 * Bands.bell(frequencyHz, 4500, 0.4);
     }
 }

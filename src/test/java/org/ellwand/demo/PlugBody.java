@@ -8,10 +8,10 @@ package org.ellwand.demo;
  *
  * @param stiffnessDb 20 lg s, the attenuation at the lowest frequencies
  */
-record PlugBody(double stiffnessDb, double resonanceHz, double quality) {
+public record PlugBody(double stiffnessDb, double resonanceHz, double quality) {
     private static final double BONE_DB = -42;
 
-    double gainDb(double frequencyHz) {
+    public double gainDb(double frequencyHz) {
         double x = frequencyHz / resonanceHz;
         double bodyDb = -stiffnessDb - 20 * Math.log10(Math.hypot(1 - x * x, x / quality));
         return Bands.energySumDb(bodyDb, BONE_DB);

@@ -8,7 +8,7 @@ package org.ellwand.demo;
  *
  * @param heightMm h in mm
  */
-record SlitLeak(double heightMm) {
+public record SlitLeak(double heightMm) {
     private static final double LENGTH_M = 0.012;
     private static final double WIDTH_M = 0.002;
     private static final double VOLUME_M3 = 1e-6;
@@ -17,7 +17,7 @@ record SlitLeak(double heightMm) {
     private static final double VISCOSITY = 1.9e-5;
 
     /** Level behind the slit over level before it, dB. */
-    double gainDb(double frequencyHz) {
+    public double gainDb(double frequencyHz) {
         double h = heightMm / 1000;
         double omega = 2 * Math.PI * frequencyHz;
         double compliance = VOLUME_M3 / (DENSITY * SOUND_SPEED * SOUND_SPEED);
