@@ -12,20 +12,30 @@ import org.ellwand.statistics.NormalErrors;
  */
 record Ends(double atLower, double atUpper, double holds) {
     private static final double TINY = 1e-12;
+    private static final double ROUNDING = 1e-9;
 
     static Ends of(Points.One point, Interval limit) {
         if (point.errors() instanceof ShareErrors share) {
             return share.ends(limit);
         }
-        double lower = limit.hasLower() ? point.errors().atLeast(limit.lower() - point.value()) : 1;
-        double upper = limit.hasUpper() ? point.errors().atMost(limit.upper() - point.value()) : 1;
+        double value = onEnd(point.value(), limit);
+        double lower = limit.hasLower() ? point.errors().atLeast(limit.lower() - value) : 1;
+        double upper = limit.hasUpper() ? point.errors().atMost(limit.upper() - value) : 1;
         if (isExact(point)) {
             // An exact value on an open end is outside ("below 3 %").
-            boolean inside = limit.contains(point.value());
-            lower = !inside && point.value() <= limit.lower() ? 0 : lower;
-            upper = !inside && point.value() >= limit.upper() ? 0 : upper;
+            boolean inside = limit.contains(value);
+            lower = !inside && value <= limit.lower() ? 0 : lower;
+            upper = !inside && value >= limit.upper() ? 0 : upper;
         }
         return new Ends(lower, upper, Math.max(0, lower + upper - 1));
+    }
+
+    /** The end itself where only the rounding of decimal fractions keeps a value off it (80.3 − 79.07 is not 1.23). */
+    static double onEnd(double value, Interval limit) {
+        if (Math.abs(value - limit.lower()) < ROUNDING) {
+            return limit.lower();
+        }
+        return Math.abs(value - limit.upper()) < ROUNDING ? limit.upper() : value;
     }
 
     private static boolean isExact(Points.One point) {

@@ -263,10 +263,18 @@ final class Estimator {
 
         private void remove(Set<Integer> own, int p) {
             for (int f = 0; f < mine.size(); f++) {
-                if (scatters(mine.get(f)) && mine.get(f).entries().stream().allMatch(e -> own.contains(e.reading()))) {
+                if (scatters(mine.get(f)) && movesOnly(mine.get(f), own)) {
                     effect[p][f] = 0;
                 }
             }
+        }
+
+        /** Whether a draw touches no reading of this subject but these; what else it touches belongs to other subjects. */
+        private boolean movesOnly(Factor factor, Set<Integer> own) {
+            return factor.entries().stream()
+                    .map(Factor.Entry::reading)
+                    .filter(readings::contains)
+                    .allMatch(own::contains);
         }
 
         /** Scatter between heads (or units) holds what insertions and readings add; what is common to all stays. */

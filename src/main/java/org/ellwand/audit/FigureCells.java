@@ -20,6 +20,7 @@ import org.ellwand.pairing.FigureSelection;
 import org.ellwand.statistics.Errors;
 import org.ellwand.statistics.MixedErrors;
 import org.ellwand.statistics.NormalErrors;
+import org.ellwand.statistics.RatioErrors;
 import org.ellwand.statistics.Scatter;
 
 /** Makes the cells of a rule about a figure: repeats averaged, then compared, then averaged over ears or units. */
@@ -39,7 +40,19 @@ final class FigureCells {
     }
 
     /** A mean of repeats; the variance is absent where one of them has no uncertainty. */
-    private record Plain(Conditions conditions, double value, Unit unit, Optional<Double> variance, int count) {}
+    private record Plain(
+            Conditions conditions,
+            double value,
+            Unit unit,
+            Optional<Double> variance,
+            Optional<Errors> errors,
+            int count) {
+        /** With normal errors. */
+        static Plain of(Conditions conditions, double value, Unit unit, Optional<Double> variance, int count) {
+            return new Plain(
+                    conditions, value, unit, variance, variance.map(v -> new NormalErrors(Math.sqrt(v))), count);
+        }
+    }
 
     private List<Plain> single(Map<Conditions, List<Figure>> groups) {
         List<Plain> plain = new ArrayList<>();
@@ -57,7 +70,7 @@ final class FigureCells {
             variance = variance.flatMap(v -> u.map(x -> v + x * x));
         }
         int n = figures.size();
-        return new Plain(conditions, sum / n, unit, variance.map(v -> v / (n * n)), n);
+        return Plain.of(conditions, sum / n, unit, variance.map(v -> v / (n * n)), n);
     }
 
     private Unit unitOf(Amount value) {
@@ -87,14 +100,14 @@ final class FigureCells {
         if (!rule.ratio()) {
             Optional<Double> variance =
                     one.variance().flatMap(a -> other.variance().map(b -> a + b));
-            return new Plain(common, one.value() - other.value(), one.unit(), variance, count);
+            return Plain.of(common, one.value() - other.value(), one.unit(), variance, count);
         }
-        double inUnit = other.unit().convert(other.value(), one.unit());
-        double scale = inUnit / other.value();
-        double ratio = one.value() / inUnit;
-        Optional<Double> variance = one.variance()
-                .flatMap(a -> other.variance().map(b -> (a + ratio * ratio * b * scale * scale) / (inUnit * inUnit)));
-        return new Plain(common, ratio, Unit.NONE, variance, count);
+        double scale = other.unit().convert(1, one.unit());
+        double second = scale * other.value();
+        Optional<Errors> errors = one.variance()
+                .flatMap(a -> other.variance()
+                        .map(b -> new RatioErrors(one.value(), Math.sqrt(a), second, scale * Math.sqrt(b))));
+        return new Plain(common, one.value() / second, Unit.NONE, Optional.empty(), errors, count);
     }
 
     private List<FigureCell> combined(List<Plain> plain) {
@@ -114,8 +127,8 @@ final class FigureCells {
     }
 
     private static FigureCell cell(Plain plain) {
-        Optional<Errors> errors = plain.variance().map(v -> new NormalErrors(Math.sqrt(v)));
-        return new FigureCell(plain.conditions(), plain.value(), plain.unit(), errors, plain.count(), List.of());
+        return new FigureCell(
+                plain.conditions(), plain.value(), plain.unit(), plain.errors(), plain.count(), List.of());
     }
 
     /** First within a head (or unit), then over them: their scatter holds what each figure's uncertainty adds. */

@@ -20,7 +20,7 @@ import org.ellwand.statistics.NormalErrors;
 
 /**
  * Judges a rule about a single figure: value and standard uncertainty as declared; several figures of one condition are
- * repeats and averaged. A ratio is judged to first order, u²(a/b) = (u(a)/b)² + (a·u(b)/b²)² (JCGM 100:2008, 5.1.2).
+ * repeats and averaged. A ratio is that of two normal numbers.
  */
 final class FigureJudge {
     private final String product;
@@ -105,14 +105,20 @@ final class FigureJudge {
                 point.upper(),
                 reasons,
                 results(rule, cells, points, true),
-                notes(rule, cells));
+                notes(rule, cells, decision.point()));
+    }
+
+    private List<String> notes(Rule rule, List<FigureCell> cells, Points.One point) {
+        return point.errors() instanceof ShareErrors share
+                ? List.of(new Settling(rule.limit(), confidence).said(share))
+                : notes(rule, cells);
     }
 
     private static Judgement unstated(Rule rule, List<FigureCell> cells, List<Points.One> points) {
         Points.One worst = points.stream()
                 .min(Comparator.comparingDouble(p -> Ends.margin(p, rule.limit())))
                 .orElseThrow();
-        boolean inside = rule.limit().contains(worst.value());
+        boolean inside = rule.limit().contains(Ends.onEnd(worst.value(), rule.limit()));
         boolean below = worst.value() < rule.limit().lower() || !rule.limit().hasUpper();
         Reason reason = new Reason(
                 "uncertainty-not-stated",

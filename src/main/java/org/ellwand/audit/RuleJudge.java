@@ -137,7 +137,7 @@ final class RuleJudge {
         /** Nothing tells the spread: on which side the value lies is all that can be said. */
         private Reason notStated(Decision decision) {
             double value = value(decision);
-            String side = limit.contains(value)
+            String side = limit.contains(Ends.onEnd(value, limit))
                     ? "inside the limit"
                     : value < limit.lower() || !limit.hasUpper() ? "below the limit" : "above the limit";
             return new Reason(
@@ -187,7 +187,7 @@ final class RuleJudge {
                     point.upper(),
                     reasons,
                     cells(),
-                    notes(reasons));
+                    notes(decision, reasons));
         }
 
         private double drawn(Decision decision) {
@@ -246,8 +246,11 @@ final class RuleJudge {
             return ready.stream().anyMatch(r -> !r.missing().isEmpty());
         }
 
-        private List<String> notes(List<Reason> reasons) {
+        private List<String> notes(Decision decision, List<Reason> reasons) {
             TreeSet<String> notes = new TreeSet<>();
+            if (decision.point().errors() instanceof ShareErrors share) {
+                notes.add(new Settling(limit, confidence).said(share));
+            }
             for (Ready each : ready) {
                 each.subject().cells().forEach(c -> notes.addAll(c.notes()));
                 notes.addAll(quantity.notes(each.subject().cells(), rule));

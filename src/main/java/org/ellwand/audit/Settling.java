@@ -27,6 +27,12 @@ final class Settling {
      */
     Reason of(Points.One point, double insertionPart, int insertions) {
         double u = point.errors().standardUncertainty();
+        if (point.errors() instanceof ShareErrors share) {
+            return new Reason(
+                    "share-open",
+                    Map.of("measured", share.count()),
+                    "too few were measured for this share: " + said(share));
+        }
         if (isTooWide(u)) {
             double needed = (limit.upper() - limit.lower()) / 2 / NormalErrors.z((1 + confidence) / 2);
             return new Reason(
@@ -42,14 +48,26 @@ final class Settling {
                 return new Reason(
                         "too-few-insertions",
                         Map.of("insertions", insertions, "needed", n),
-                        "too few insertions: were the value to stay, " + n + " insertions would settle it");
+                        "too few insertions: were the value to stay, " + n + " insertions instead of " + insertions
+                                + " would settle it");
             }
         }
         return new Reason(
                 "on-the-limit",
                 Map.of("u", u),
                 "on the limit: the value lies too near it for the uncertainty (u = " + Numbers.rounded(u, 2) + unit()
-                        + "), and up to " + MOST_INSERTIONS + " insertions would not settle it");
+                        + ")"
+                        + (insertionPart > 0
+                                ? ", and up to " + MOST_INSERTIONS + " insertions would not settle it"
+                                : ""));
+    }
+
+    /** What can be said of a share. */
+    String said(ShareErrors share) {
+        double percent = 100 * share.shareAtLeast(limit, confidence);
+        return "of " + share.count() + " measured, it can be said with " + Numbers.rounded(100 * confidence, 1)
+                + " % confidence that at least " + Numbers.rounded(Math.floor(10 * percent) / 10, 1)
+                + " % of all lie inside the limit";
     }
 
     private String unit() {

@@ -86,6 +86,9 @@ public final class MixedErrors implements Errors {
             return Double.POSITIVE_INFINITY;
         }
         double low = 0;
+        if (atMost(-low) <= tail) { // half, up to rounding
+            return low;
+        }
         double high = scale;
         while (atMost(-high) > tail) {
             low = high;
