@@ -33,17 +33,26 @@ public final class Auditor {
     public Audit audit(List<Product> products, List<Session> sessions, List<Audit.Input> inputs) throws InputException {
         Problems problems = new Problems();
         List<ProductAudit> audits = new ArrayList<>();
+        List<Outcome> outcomes = products.stream()
+                .flatMap(product -> product.claims().stream().map(claim -> new Asked(product, claim)))
+                .toList()
+                .parallelStream()
+                .map(asked -> judge(asked.product(), asked.claim(), sessions))
+                .toList();
+        outcomes.forEach(o -> problems.addAll(o.problems()));
+        int judged = 0;
         for (Product product : products) {
-            List<Outcome> outcomes = product.claims().parallelStream()
-                    .map(claim -> judge(product, claim, sessions))
-                    .toList();
-            outcomes.forEach(o -> problems.addAll(o.problems()));
+            List<Outcome> own =
+                    outcomes.subList(judged, judged + product.claims().size());
+            judged += own.size();
             audits.add(new ProductAudit(
-                    product, outcomes.stream().flatMap(o -> o.claim().stream()).toList()));
+                    product, own.stream().flatMap(o -> o.claim().stream()).toList()));
         }
         problems.throwIfAny();
         return new Audit(inputs, audits, sessions, List.of());
     }
+
+    private record Asked(Product product, Claim claim) {}
 
     /** A judged claim, or why it cannot be judged. Claims share nothing but what is immutable, so their order is free. */
     private record Outcome(Optional<ClaimAudit> claim, List<Problem> problems) {}

@@ -78,23 +78,20 @@ final class PointMaker {
         return Double.isFinite(value) ? Bound.MEASURED : value > 0 ? Bound.AT_LEAST : Bound.AT_MOST;
     }
 
-    /** Errors of the inner numbers, by number and trial. */
+    /**
+     * Errors of the inner numbers, by number and trial. What is linear in them is drawn from its covariance; what hardly
+     * strays from its linear part is drawn as that, moved to where the draws centre.
+     */
     private double[][] innerErrors(Estimates inner) {
-        if (!inner.computation.isLinear()) {
-            return movedErrors(inner);
+        if (inner.computation.isLinear()) {
+            return new JointDraws(inner).errors(trials);
         }
-        Draws draws = new Draws(inner, trials);
-        double[][] errors = new double[inner.size()][trials];
-        draws.next(errors, trials);
-        return errors;
-    }
-
-    private double[][] movedErrors(Estimates inner) {
-        Simulation simulation = new Simulation(inner, levelsDb, trials);
-        double[][] errors = simulation.errors();
+        Simulation simulation = simulation(inner);
+        boolean few = simulation.errors()[0].length < trials;
+        double[][] errors = few ? new JointDraws(inner).errors(trials) : simulation.errors();
         for (int p = 0; p < errors.length; p++) {
-            double drawn = mean(errors[p]) - mean(simulation.linear()[p]);
-            double shift = -2 * drawn + inner.centreShift[p];
+            double drawn = mean(simulation.errors()[p]) - mean(simulation.linear()[p]);
+            double shift = inner.centreShift[p] - 2 * drawn + (few ? drawn : 0);
             errors[p] = Arrays.stream(errors[p]).map(e -> e + shift).toArray();
         }
         return errors;
