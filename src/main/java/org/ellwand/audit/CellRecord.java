@@ -18,6 +18,9 @@ import org.ellwand.quantity.Outcome;
 
 /** Writes down what was found in one cell. */
 final class CellRecord {
+    /** With it a fail is never asked for, which would need joint draws. */
+    private static final double ANY_CONFIDENCE = 0;
+
     private final Rule rule;
     private final Ready ready;
     private final Preparation preparation;
@@ -35,7 +38,8 @@ final class CellRecord {
     CellResult of(int subject, Evaluation evaluation, Evaluation curves) {
         Statistic statistic = rule.statistic().orElseThrow();
         Estimates estimates = evaluation.subjects().get(subject);
-        Points.One deciding = deciding(evaluation.points().of(subject));
+        Decision decision = deciding(evaluation.only(subject));
+        Points.One deciding = decision.point();
         double value = Extremes.isExtreme(statistic)
                 ? Extremes.of(statistic, curves.subjects().get(subject).value)
                 : deciding.value();
@@ -45,7 +49,7 @@ final class CellRecord {
                 value,
                 deciding.bound(),
                 maybe(deciding.errors().standardUncertainty()),
-                maybe(Ends.of(deciding, rule.limit()).holds()),
+                maybe(decision.probability()),
                 curves.outcome() == Outcome.CURVE ? bands(curves.points().of(subject)) : List.of(),
                 levels(false),
                 levels(true),
@@ -57,19 +61,16 @@ final class CellRecord {
         return known && Double.isFinite(value) ? OptionalDouble.of(value) : OptionalDouble.empty();
     }
 
-    private Points.One deciding(List<Points.One> points) {
-        Points.One least = points.get(0);
-        double probability = 2;
-        for (Points.One point : points) {
-            double holds = Ends.of(point, rule.limit()).holds();
-            boolean nearer =
-                    holds == probability && Ends.margin(point, rule.limit()) < Ends.margin(least, rule.limit());
-            if (holds < probability || nearer) {
-                least = point;
-                probability = holds;
-            }
-        }
-        return least;
+    /** What the rule says of its points, said of this cell alone; how firmly is not asked. */
+    private Decision deciding(Evaluation own) {
+        return new Conclusion(
+                        rule.statistic().orElseThrow(),
+                        rule.limit(),
+                        ANY_CONFIDENCE,
+                        List.of(ready),
+                        own,
+                        new JointTail(List.of(), 0))
+                .decide();
     }
 
     private List<Point> bands(List<Points.One> points) {
