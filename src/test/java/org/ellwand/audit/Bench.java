@@ -83,6 +83,7 @@ final class Bench {
     Session session() {
         Map<String, Stimulus> stimuli = new LinkedHashMap<>();
         stimulus(stimuli, "n62", 62);
+        stimulus(stimuli, "n78", 78);
         stimulus(stimuli, "n94", 94);
         return new Session(
                 id,
@@ -145,8 +146,12 @@ final class Bench {
     }
 
     static Judgement judge(Product product, Session... sessions) {
+        return judge(product, AuditOptions.standard(), sessions);
+    }
+
+    static Judgement judge(Product product, AuditOptions options, Session... sessions) {
         try {
-            Audit audit = new Auditor(AuditOptions.standard()).audit(List.of(product), List.of(sessions), List.of());
+            Audit audit = new Auditor(options).audit(List.of(product), List.of(sessions), List.of());
             return audit.products().get(0).claims().get(0).plain().orElseThrow();
         } catch (InputException e) {
             throw new IllegalArgumentException(e);
