@@ -7,6 +7,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.OptionalDouble;
+import java.util.OptionalInt;
 import org.ellwand.acoustics.Weighting;
 import org.ellwand.amount.Interval;
 import org.ellwand.claim.Rule;
@@ -107,22 +108,28 @@ final class CellRecord {
         return curves;
     }
 
-    private record Instance(String cause, String instance) {}
+    private record Instance(String cause, String instance, OptionalInt degreesOfFreedom) {}
 
     private static List<Contribution> contributions(Estimates estimates, int point) {
         Map<Instance, Double> squares = new LinkedHashMap<>();
         for (int f = 0; f < estimates.factors.size(); f++) {
             Factor factor = estimates.factors.get(f);
             double effect = estimates.effect[point][f];
-            squares.merge(new Instance(factor.cause(), factor.instance()), effect * effect, Double::sum);
+            squares.merge(
+                    new Instance(factor.cause(), factor.instance(), OptionalInt.empty()), effect * effect, Double::sum);
         }
         for (Group group : estimates.groups) {
             double scale = group.scatter(point).scale();
-            squares.merge(new Instance("observed scatter", group.label()), scale * scale, Double::sum);
+            OptionalInt degrees = OptionalInt.of(group.degreesOfFreedom());
+            squares.merge(new Instance("observed scatter", group.label(), degrees), scale * scale, Double::sum);
         }
         return squares.entrySet().stream()
                 .filter(e -> e.getValue() > 0)
-                .map(e -> new Contribution(e.getKey().cause(), e.getKey().instance(), Math.sqrt(e.getValue())))
+                .map(e -> new Contribution(
+                        e.getKey().cause(),
+                        e.getKey().instance(),
+                        Math.sqrt(e.getValue()),
+                        e.getKey().degreesOfFreedom()))
                 .sorted(Comparator.comparingDouble((Contribution c) -> -c.effect())
                         .thenComparing(Contribution::cause)
                         .thenComparing(Contribution::instance))
