@@ -2,8 +2,6 @@ package org.ellwand.cli;
 
 import java.io.PrintWriter;
 import java.nio.file.Path;
-import java.time.LocalDate;
-import java.time.format.DateTimeParseException;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
@@ -121,13 +119,7 @@ final class AuditCommand implements Callable<Integer> {
         if (trials < FEWEST_TRIALS || trials > MOST_TRIALS) {
             throw usage("--trials takes " + FEWEST_TRIALS + " to " + MOST_TRIALS + ", not " + trials);
         }
-        if (dated.isPresent()) {
-            try {
-                LocalDate.parse(dated.get());
-            } catch (DateTimeParseException e) {
-                throw usage("--dated takes a date as 2026-09-01, not '" + dated.get() + "'");
-            }
-        }
+        DateOption.check(spec, "--dated", dated);
     }
 
     private ParameterException usage(String text) {

@@ -119,7 +119,7 @@ final class ClaimModel {
     }
 
     /** {@code 1 ear, 3 insertions}, {@code 2 figures}; empty where nothing was measured. */
-    private String sample() {
+    String sample() {
         return plain.filter(p -> !p.cells().isEmpty()).map(this::sample).orElse("");
     }
 
