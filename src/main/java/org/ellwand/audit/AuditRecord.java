@@ -29,7 +29,8 @@ public record AuditRecord(List<OfProduct> products) {
     /**
      * A claim with what its plain rule came to.
      *
-     * @param quote absent where the source may not be quoted
+     * @param words the maker's, or in other words where the source may not be quoted
+     * @param verbatim whether they are the maker's own
      * @param rule the rule in one line; absent where the claim has none
      * @param unit of limit and values; empty for plain numbers
      * @param value of the deciding cell
@@ -39,7 +40,8 @@ public record AuditRecord(List<OfProduct> products) {
             String id,
             String edition,
             String topic,
-            Optional<String> quote,
+            Optional<String> words,
+            boolean verbatim,
             Optional<String> rule,
             String unit,
             Verdict verdict,

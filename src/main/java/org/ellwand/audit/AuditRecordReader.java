@@ -111,6 +111,7 @@ public final class AuditRecordReader {
                 text(node, "edition"),
                 text(node, "topic"),
                 maybeText(node, "quote").or(() -> maybeText(node, "paraphrase")),
+                maybeText(node, "quote").isPresent(),
                 maybeText(rule, "text"),
                 maybeText(rule, "unit").orElse(""),
                 verdict(text(node, "verdict")),

@@ -8,6 +8,8 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
+import org.ellwand.amount.Amount;
+import org.ellwand.amount.Unit;
 import org.ellwand.audit.AuditRecord;
 
 /**
@@ -18,11 +20,11 @@ public final class Comparer {
     /** What may differ between two audits of the same thing. */
     private static final Set<String> PASSING = Set.of("session", "firmware", "stimulus", "device", "unit");
 
-    private final Shifts shifts;
+    private final Optional<Amount> margin;
 
-    /** @param margin within which two values count as the same, unit of the limit; absent where none was stated */
-    public Comparer(OptionalDouble margin) {
-        this.shifts = new Shifts(margin);
+    /** @param margin within which two values of its kind count as the same; absent where none was stated */
+    public Comparer(Optional<Amount> margin) {
+        this.margin = margin;
     }
 
     /** The comparison; products that only one of them has are left out, and claims that only one has are listed. */
@@ -76,7 +78,7 @@ public final class Comparer {
                 first,
                 second,
                 Change.of(first.verdict(), second.verdict()),
-                first.quote().equals(second.quote()) && first.rule().equals(second.rule()),
+                first.words().equals(second.words()) && first.rule().equals(second.rule()),
                 cells,
                 deciding(cells, second));
     }
@@ -87,6 +89,7 @@ public final class Comparer {
         first.cells().stream()
                 .filter(c -> c.value().isPresent())
                 .forEach(c -> waiting.putIfAbsent(lasting(c.conditions()), c));
+        Shifts shifts = new Shifts(marginIn(second.unit()));
         List<ClaimComparison.OfCell> cells = new ArrayList<>();
         for (AuditRecord.OfCell cell : second.cells()) {
             AuditRecord.OfCell other = waiting.remove(lasting(cell.conditions()));
@@ -99,6 +102,14 @@ public final class Comparer {
             }
         }
         return cells;
+    }
+
+    /** The margin in the unit of a limit; a margin in dB is one for levels too. */
+    private OptionalDouble marginIn(String unit) {
+        Unit of = Unit.spelled(unit).orElse(Unit.NONE);
+        Unit wanted = of.isLevel() ? Unit.DB : of;
+        Optional<Amount> fitting = margin.filter(a -> a.unit().dimension() == wanted.dimension());
+        return fitting.isPresent() ? OptionalDouble.of(fitting.get().in(wanted)) : OptionalDouble.empty();
     }
 
     private static Map<String, String> lasting(Map<String, String> conditions) {

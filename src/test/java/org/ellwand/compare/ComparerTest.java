@@ -3,8 +3,10 @@ package org.ellwand.compare;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
-import java.util.OptionalDouble;
+import java.util.Optional;
 import org.ellwand.acoustics.Resolution;
+import org.ellwand.amount.Amount;
+import org.ellwand.amount.Unit;
 import org.ellwand.audit.AuditJson;
 import org.ellwand.audit.AuditOptions;
 import org.ellwand.audit.AuditRecord;
@@ -43,7 +45,7 @@ class ComparerTest {
         return AuditRecordReader.read(json, "audit.json");
     }
 
-    private static ClaimComparison compared(double second, OptionalDouble margin) throws InputException {
+    private static ClaimComparison compared(double second, Optional<Amount> margin) throws InputException {
         return new Comparer(margin)
                 .compare(record("1.0", 20, "at least 18 dB"), record("2.0", second, "at least 18 dB"))
                 .products()
@@ -54,8 +56,7 @@ class ComparerTest {
 
     @Test
     void whatBothShareLeavesTheDifference() throws InputException {
-        Shift shift =
-                compared(19.4, OptionalDouble.empty()).deciding().orElseThrow().shift();
+        Shift shift = compared(19.4, Optional.empty()).deciding().orElseThrow().shift();
         assertThat(shift.value()).isCloseTo(-0.6, within(1e-9));
         assertThat(shift.standardUncertainty().orElseThrow()).isCloseTo(READING_DB * Math.sqrt(2.0 / 3), within(1e-6));
         // 2 · (1 − Φ(0.6/0.244949)) = 2 · (1 − Φ(2.44949)) = 0.01431
@@ -65,8 +66,7 @@ class ComparerTest {
 
     @Test
     void aSmallShiftIsNoise() throws InputException {
-        Shift shift =
-                compared(19.7, OptionalDouble.empty()).deciding().orElseThrow().shift();
+        Shift shift = compared(19.7, Optional.empty()).deciding().orElseThrow().shift();
         assertThat(shift.isMoreThanNoise(0.95)).isFalse();
         assertThat(shift.isEquivalent(0.95)).isFalse();
     }
@@ -74,14 +74,16 @@ class ComparerTest {
     /** Φ((1 − 0.3)/0.244949) = Φ(2.858) = 0.9979; Φ((0.5 − 0.3)/0.244949) = Φ(0.8165) = 0.793. */
     @Test
     void equivalenceIsTwoOneSidedTests() throws InputException {
-        assertThat(compared(19.7, OptionalDouble.of(1))
+        assertThat(compared(19.7, Optional.of(new Amount(1, Unit.DB, 0)))
                         .deciding()
                         .orElseThrow()
                         .shift()
                         .isEquivalent(0.95))
                 .isTrue();
-        Shift narrow =
-                compared(19.7, OptionalDouble.of(0.5)).deciding().orElseThrow().shift();
+        Shift narrow = compared(19.7, Optional.of(new Amount(0.5, Unit.DB, 1)))
+                .deciding()
+                .orElseThrow()
+                .shift();
         assertThat(narrow.within().orElseThrow()).isCloseTo(0.793, within(0.001));
         assertThat(narrow.isEquivalent(0.95)).isFalse();
     }
@@ -89,7 +91,7 @@ class ComparerTest {
     @Test
     void theSameAuditTwiceShiftsNothing() throws InputException {
         AuditRecord record = record("1.0", 20, "at least 18 dB");
-        ClaimComparison claim = new Comparer(OptionalDouble.empty())
+        ClaimComparison claim = new Comparer(Optional.empty())
                 .compare(record, record)
                 .products()
                 .get(0)
@@ -105,7 +107,7 @@ class ComparerTest {
 
     @Test
     void aVerdictThatFellIsWorse() throws InputException {
-        Comparison worse = new Comparer(OptionalDouble.empty())
+        Comparison worse = new Comparer(Optional.empty())
                 .compare(record("1.0", 25, "at least 18 dB"), record("2.0", 10, "at least 18 dB"));
         assertThat(worse.isWorse()).isTrue();
         assertThat(Change.of(org.ellwand.audit.Verdict.FAIL, org.ellwand.audit.Verdict.MARGINAL))
