@@ -79,6 +79,6 @@ class WaiverTest {
                 .isEqualTo(
                         "claims/skerry.yaml:8:77: 'until': 'next year' is not a day: accepted are days as 2026-05-04\n");
         assertThat(audit("    waiver: {owner: A. Engineer}\n").err())
-                .contains("claims/skerry.yaml:8:13: a waiver needs 'reason'");
+                .contains("claims/skerry.yaml:8:13: the key 'reason' is missing");
     }
 }
