@@ -1,10 +1,14 @@
 package org.ellwand.report;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.IntStream;
+import org.ellwand.amount.Interval;
 import org.ellwand.audit.Audit;
 import org.ellwand.audit.ClaimAudit;
+import org.ellwand.audit.Judgement;
 import org.ellwand.audit.ProductAudit;
 import org.ellwand.audit.Verdict;
 import org.ellwand.claim.Edition;
@@ -34,12 +38,14 @@ final class ProductModel {
         return Fields.of("anchor", anchor)
                 .and(about())
                 .and("counts", counts())
-                .and("countsText", countsText())
-                .and("sample", counted().text())
+                .and("decisive", decisive())
+                .and("robust", robust())
+                .and("sample", counted().model())
                 .and(
                         "editions",
                         product.editions().stream().map(ProductModel::edition).toList())
                 .and("claims", claims)
+                .and("topics", TopicModel.ofProduct(audited))
                 .and("cautions", Cautions.of(counted(), audit.sessions()))
                 .map();
     }
@@ -91,11 +97,37 @@ final class ProductModel {
         return counts.map();
     }
 
-    /** {@code 2 pass, 1 marginal, 1 fail, 2 untested}. */
-    private String countsText() {
-        List<String> parts = new ArrayList<>();
-        counts().forEach((word, count) -> parts.add(count + " " + word));
-        return String.join(", ", parts);
+    /** Numbers of the failed claims, the clearest first: by how many standard uncertainties the value is off its limit. */
+    private List<Integer> decisive() {
+        return IntStream.range(0, audited.claims().size())
+                .filter(i -> audited.claims().get(i).verdict() == Verdict.FAIL)
+                .boxed()
+                .sorted(Comparator.comparingDouble(
+                        i -> -clearness(audited.claims().get(i))))
+                .map(i -> i + 1)
+                .toList();
+    }
+
+    private static double clearness(ClaimAudit claim) {
+        Judgement plain = claim.plain().orElse(null);
+        if (plain == null) {
+            return 0;
+        }
+        Interval limit = plain.rule().limit();
+        double value = plain.value().orElse(0);
+        double beyond = Math.max(limit.lower() - value, value - limit.upper());
+        return beyond / Math.max(plain.standardUncertainty().orElse(1), 1e-9);
+    }
+
+    /** How many of the claims that have other fair rules come to one verdict under all of them. */
+    private Map<String, Object> robust() {
+        List<ClaimAudit> tried = audited.claims().stream()
+                .filter(claim -> !claim.otherwise().isEmpty())
+                .toList();
+        long same = tried.stream()
+                .filter(claim -> claim.otherwise().stream().allMatch(other -> other.verdict() == claim.verdict()))
+                .count();
+        return Fields.of("same", same).and("of", tried.size()).map();
     }
 
     private Counted counted() {
