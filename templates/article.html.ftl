@@ -9,10 +9,10 @@
 </#if>
 <p>Not tested: ${w.untestedOf(product)}. ${w.neverTested()}</p>
 <table>
-<thead><tr><th scope="col">No.</th><th scope="col">Claim</th><th scope="col">Our rule</th><th scope="col">Condition</th><th scope="col">Measured</th><th scope="col">Measured in</th><th scope="col">Difference</th><th scope="col">Verdict</th><th scope="col">Otherwise</th></tr></thead>
+<thead><tr><th scope="col">No.</th><th scope="col">Claim</th><th scope="col">Our rule</th><th scope="col">Condition</th><th scope="col">Measured</th><th scope="col">Basis</th><th scope="col">Difference</th><th scope="col">Verdict</th><th scope="col">Otherwise</th></tr></thead>
 <tbody>
 <#list product.claims as c>
-<tr><td>${c.number}</td><td>${w.words(c)} (${w.source(c)})</td><td><#if c.rule != "">${w.rule(c)}<#else>none</#if></td><td>${w.condition(c.conditions)}</td><td><#if c.measured.value != "">${w.short(c.measured)}<#if w.shortDecided(c.measured) != ""> ${w.shortDecided(c.measured)}</#if><#else>n/m</#if></td><td>${w.sample(c.sample)}</td><td>${w.difference(c)}<#if w.againstU(c) != ""> (${w.againstU(c)})</#if></td><td><strong>${c.verdict}</strong><#if c.probability != "">, ${c.probability}</#if></td><td><#list c.otherwise as o>${o.name}: ${o.verdict}<#sep>, </#list></td></tr>
+<tr><td>${c.number}</td><td>${w.words(c)} (${w.source(c)})</td><td><#if c.rule != "">${w.rule(c)}<#else>none</#if></td><td>${w.condition(c.conditions)}</td><td><#if c.measured.value != "">${w.shortWhole(c.measured)}<#else>n/m</#if></td><td>${w.sample(c.sample)}</td><td>${w.difference(c)}<#if w.againstU(c) != ""> (${w.againstU(c)})</#if></td><td><strong>${c.verdict}</strong><#if c.probability != "">, ${c.probability}</#if></td><td><#list c.otherwise as o>${o.name}: ${o.verdict}<#sep>, </#list></td></tr>
 </#list>
 </tbody>
 </table>

@@ -11,10 +11,10 @@ For whom: ${w.full(product.recommendation)} ${w.notForWhom()}
 </#if>
 Not tested: ${w.untestedOf(product)}. ${w.neverTested()}
 
-| No. | Claim | Our rule | Condition | Measured | Measured in | Difference | Verdict | Otherwise |
+| No. | Claim | Our rule | Condition | Measured | Basis | Difference | Verdict | Otherwise |
 | --: | --- | --- | --- | --- | --- | --- | --- | --- |
 <#list product.claims as c>
-| ${c.number} | ${w.words(c)} (${w.source(c)}) | <#if c.rule != "">${w.rule(c)}<#else>none</#if> | ${w.condition(c.conditions)} | <#if c.measured.value != "">${w.short(c.measured)}<#if w.shortDecided(c.measured) != ""> ${w.shortDecided(c.measured)}</#if><#else>n/m</#if> | ${w.sample(c.sample)} | ${w.difference(c)}<#if w.againstU(c) != ""> (${w.againstU(c)})</#if> | **${c.verdict}**<#if c.probability != "">, ${c.probability}</#if> | <#list c.otherwise as o>${o.name}: ${o.verdict}<#sep>, </#list> |
+| ${c.number} | ${w.words(c)} (${w.source(c)}) | <#if c.rule != "">${w.rule(c)}<#else>none</#if> | ${w.condition(c.conditions)} | <#if c.measured.value != "">${w.shortWhole(c.measured)}<#else>n/m</#if> | ${w.sample(c.sample)} | ${w.difference(c)}<#if w.againstU(c) != ""> (${w.againstU(c)})</#if> | **${c.verdict}**<#if c.probability != "">, ${c.probability}</#if> | <#list c.otherwise as o>${o.name}: ${o.verdict}<#sep>, </#list> |
 </#list>
 
 ± is U, the expanded uncertainty (k = 2); the difference is that from the number the sentence names; beside the verdict stands the probability that the claim, as we read it, is true; n/m: not measured. Of several ears or stimuli the least favourable is shown. Every verdict holds if the declared sizes of the uncertainty are right.

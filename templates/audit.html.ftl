@@ -5,7 +5,7 @@
 <#macro row name text><#if text != ""><dt>${name}</dt><dd>${text}</dd></#if></#macro>
 <#macro quote c><blockquote><p class="words"><#if c.verbatim>“${c.words}”<#else>${c.words}</#if></p><p class="soft"><#if !c.verbatim>In our words, after </#if>${w.source(c)}<#if c.editionConditions != ""> (${c.editionConditions})</#if></p></blockquote></#macro>
 <#macro said c><span class="quoted"><#if c.verbatim>“${c.words}”<#else>${c.words} <span class="soft">(in our words)</span></#if></span><span class="soft from">${w.source(c)}</span></#macro>
-<#macro short c><#if c.measured.value == "">not measured<#else><span class="n">${w.value(c.measured)}</span><#if c.measured.own && c.measured.expandedUncertainty != ""> <span class="n">± ${c.measured.expandedUncertainty}</span></#if><#if c.measured.kind == "calculated"> <span class="soft">calculated</span></#if><#if !c.measured.own> <span class="soft">${w.shortDecided(c.measured)}</span></#if></#if></#macro>
+<#macro short c><#if c.measured.value == "">not measured<#else><span class="n">${w.short(c.measured)}</span><#if w.shortDecided(c.measured) != ""><span class="soft under">${w.shortDecided(c.measured)}</span></#if></#if></#macro>
 <#macro changes list><#list list as run><#if run.kind == "gone"><del>${run.text}</del><#elseif run.kind == "new"><ins>${run.text}</ins><#else>${run.text}</#if><#sep> </#list></#macro>
 <!DOCTYPE html>
 <html lang="en">
@@ -111,7 +111,7 @@
 <@row "Product" product.about/>
 <dt>Samples</dt><dd><#if product.samples?has_content><ul><#list product.samples as s><li>${s.unit}<#if s.obtained != "">: ${s.obtained}</#if></li></#list></ul><#else>not stated</#if></dd>
 <dt>Disclosure</dt><dd><#if product.disclosure != "">${product.disclosure}<#else>none given</#if></dd>
-<dt>Measured in</dt><dd>${w.sample(product.sample)}</dd>
+<dt>Ears, insertions</dt><dd>${w.sample(product.sample)}</dd>
 </dl>
 <#list product.claims as c>
 <article aria-labelledby="${c.anchor}">
@@ -131,7 +131,7 @@
 <#if w.gap(c) != ""><dt>Against the claim</dt><dd>${w.gap(c)}</dd></#if>
 <#if w.curve(c.measured) != ""><dt>Over the bands</dt><dd>${w.curve(c.measured)}</dd></#if>
 </#if>
-<@row "Measured in" w.sample(c.sample)/>
+<@row w.basis(c.sample) w.sample(c.sample)/>
 <#if c.notes?has_content><dt>Caveats</dt><dd><@list c.notes/></dd></#if>
 <#if c.findings?has_content><dt>Findings that touch it</dt><dd><ul><#list c.findings as f><li>${w.finding(f)}</li></#list></ul></dd></#if>
 <@row "Impression, not measured" c.impression/>
@@ -192,7 +192,7 @@ ${f.svg?no_esc}
 <@row "Date" s.measured/>
 <@row "Rig" s.rig/>
 <@row "Place" s.place/>
-<#if s.resolution != "" || s.stimuli?has_content><dt>Measured in</dt><dd>${w.sample(s.sample)}</dd>
+<#if s.resolution != "" || s.stimuli?has_content><dt>Ears, insertions</dt><dd>${w.sample(s.sample)}</dd>
 <#if s.resolution != ""><dt>Bands</dt><dd>${s.resolution}<#if s.levelsIn != "">, levels in ${s.levelsIn}</#if></dd></#if>
 <dt>Open ear</dt><dd>${w.openEar(s)}</dd>
 <dt>Settings</dt><dd>${w.settings(s)}</dd></#if>
@@ -266,7 +266,7 @@ ${f.svg?no_esc}
 <thead><tr><th scope="col">Edition</th><th scope="col">Words</th><th scope="col">Limit</th><th scope="col">Measured</th><th scope="col">Verdict</th><th scope="col">Changed</th></tr></thead>
 <tbody>
 <#list t.steps as step><#assign c = product.claims[step.number - 1]>
-<tr><td>${w.source(c)}<span class="soft under"><a href="#${c.anchor}">No. ${c.number}</a></span></td><td><#if step.changes?has_content>“<@changes step.changes/>”<#else>${w.words(c)}</#if></td><td data-name="Limit">${w.limit(c.limit)}</td><td data-name="Measured">${w.short(c.measured)}</td><td data-name="Verdict"><@verdict c.verdict/></td><td data-name="Changed"><#if step?is_first>–<#else>${w.changed(product.claims[t.steps[step?index - 1].number - 1], c)}</#if></td></tr>
+<tr><td>${w.source(c)}<span class="soft under"><a href="#${c.anchor}">No. ${c.number}</a></span></td><td><#if step.changes?has_content>“<@changes step.changes/>”<#else>${w.words(c)}</#if></td><td data-name="Limit">${w.limit(c.limit)}</td><td data-name="Measured">${w.shortWhole(c.measured)}</td><td data-name="Verdict"><@verdict c.verdict/></td><td data-name="Changed"><#if step?is_first>–<#else>${w.changed(product.claims[t.steps[step?index - 1].number - 1], c)}</#if></td></tr>
 </#list>
 </tbody>
 </table>

@@ -40,7 +40,7 @@ Dated ${dated}
 </#if>
 - Samples: <#if product.samples?has_content><#list product.samples as s>${s.unit}<#if s.obtained != ""> (${s.obtained})</#if><#sep>; </#list><#else>not stated</#if>
 - Disclosure: <#if product.disclosure != "">${product.disclosure}<#else>none given</#if>
-- Measured in: ${w.sample(product.sample)}
+- Ears, insertions: ${w.sample(product.sample)}
 <#if product.asked != "">
 - Maker asked: ${product.asked}
 </#if>
@@ -87,7 +87,7 @@ Probability: that the claim, as we read it, is true. U: expanded uncertainty (k 
 </#if>
 </#if>
 <#if w.sample(c.sample) != "">
-- Measured in: ${w.sample(c.sample)}
+- ${w.basis(c.sample)}: ${w.sample(c.sample)}
 </#if>
 <#list c.notes as note>
 - Note: ${note}
@@ -170,7 +170,7 @@ ${w.compared(shared)}
 - Place: ${s.place}
 </#if>
 <#if s.resolution != "" || s.stimuli?has_content>
-- Measured in: ${w.sample(s.sample)}
+- Ears, insertions: ${w.sample(s.sample)}
 <#if s.resolution != "">
 - Bands: ${s.resolution}<#if s.levelsIn != "">, levels in ${s.levelsIn}</#if>
 </#if>
@@ -242,7 +242,7 @@ The same data, held against what each edition says.
 | Edition | Words | Limit | Measured | Verdict | Changed |
 | --- | --- | --- | --- | --- | --- |
 <#list t.steps as step><#assign c = product.claims[step.number - 1]>
-| ${w.source(c)} (No. ${c.number}) | ${w.words(c)} | ${w.limit(c.limit)} | ${w.short(c.measured)} | **${c.verdict}** | <#if step?is_first>–<#else>${w.changed(product.claims[t.steps[step?index - 1].number - 1], c)}</#if> |
+| ${w.source(c)} (No. ${c.number}) | ${w.words(c)} | ${w.limit(c.limit)} | ${w.shortWhole(c.measured)} | **${c.verdict}** | <#if step?is_first>–<#else>${w.changed(product.claims[t.steps[step?index - 1].number - 1], c)}</#if> |
 </#list>
 
 </#list>

@@ -83,6 +83,8 @@
 
 <#-- What was counted -->
 
+<#function basis s><#return (s.kind == "ears")?then("Ears, insertions", "Taken from")></#function>
+
 <#function sample s>
   <#switch s.kind>
     <#case "ears"><#return count(s.ears, "ear", "ears") + ", " + count(s.insertions, "insertion", "insertions")>
@@ -145,23 +147,30 @@
 <#function aside text><#return (text == "")?then("", " (" + text + ")")></#function>
 
 <#function decidedBy m>
-  <#local what = (m.point.hz == "")?then("another number", (m.point.lessHz == "")?then("the band", "the pair of bands"))>
-  <#return "decided by " + what + (m.point.hz == "")?then("", " " + where(m.point)) + ": " + m.point.value + (spread(m) == "")?then("", "; " + spread(m))>
+  <#return "decided by " + decidingPoint(m) + ": " + m.point.value + (spread(m) == "")?then("", "; " + spread(m))>
 </#function>
 
 <#function decides m>
   <#return (m.decides.of gt 1)?then(m.decides.name + ", the least favourable of " + m.decides.of, "")>
 </#function>
 
-<#-- 17.9 dB ± 1.0 dB: for a table. -->
+<#-- 17.9 ± 1.0 dB: for a table. -->
 <#function short m>
   <#if m.kind == "calculated"><#return value(m) + ", calculated"></#if>
-  <#return value(m) + (m.own && m.expandedUncertainty != "")?then(" ± " + m.expandedUncertainty, "")>
+  <#return (m.own && m.bound == "" && m.withUncertainty != "")?then(m.withUncertainty, value(m))>
 </#function>
 
+<#-- What the number beside it is, and which one decides; empty where they are the same. -->
 <#function shortDecided m>
   <#if m.own || m.kind != "measured"><#return ""></#if>
-  <#return aside(statistic(m.statistic))?trim + " decided " + where(m.point) + ": " + m.point.value + (m.expandedUncertainty == "")?then("", " ± " + m.expandedUncertainty)>
+  <#return [statistic(m.statistic), "decided by " + decidingPoint(m) + ": " + (m.point.withUncertainty == "")?then(m.point.value, m.point.withUncertainty)]?filter(part -> part != "")?join("; ")>
+</#function>
+
+<#function shortWhole m><#return short(m) + aside(shortDecided(m))></#function>
+
+<#function decidingPoint m>
+  <#if m.point.hz == ""><#return "another number"></#if>
+  <#return (m.point.lessHz == "")?then("the band at " + m.point.hz, "the bands " + m.point.hz + " less " + m.point.lessHz)>
 </#function>
 
 <#function correction m>
@@ -269,7 +278,7 @@
 
 <#function ranged c>
   <#if curve(c.measured) == ""><#return ""></#if>
-  <#return "Over the bands it ran " + curve(c.measured) + ".">
+  <#return "Over the bands" + (c.measured.decides.of gt 1)?then(", in " + c.measured.decides.name + ",", "") + " it ran " + curve(c.measured) + ".">
 </#function>
 
 <#function outcome c>
@@ -304,22 +313,30 @@
 
 <#function named c><#return "No. " + c.number + " (" + c.topic + ")"></#function>
 
-<#-- The clearest two in numbers, the others by name. -->
+<#-- The first two in numbers, the others by name. -->
 <#function decisive p>
-  <#if p.decisive?size == 0><#return "No claim was refuted."></#if>
-  <#local failed = p.decisive?map(n -> p.claims[n - 1])>
-  <#local text = "">
+  <#if p.failed?size == 0><#return "No claim was refuted."></#if>
+  <#local failed = p.failed?map(n -> p.claims[n - 1])>
+  <#local text = "Not supported:">
   <#list failed as c><#if c?index lt 2>
-    <#local from = (c.claimed.kind == "none" || c.claimed.value == "")?then(limit(c.limit), (c.claimed.kind == "least")?then("at least ", (c.claimed.kind == "most")?then("at most ", "")) + c.claimed.value)>
-    <#local text += (c?index gt 0)?then(" ", "") + "Claimed for No. " + c.number + ", " + c.topic + ": " + from + " (" + source(c) + "); " + (c.measured.kind == "calculated")?then("calculated: ", "measured: ") + short(c.measured) + ".">
+    <#local text += " " + named(c) + ", " + claimedNumber(c) + " claimed (" + source(c) + "), " + shortWhole(c.measured) + (c.measured.kind == "calculated")?then("", " measured") + (c?index == 0 && failed?size gt 1)?then(";", ".")>
   </#if></#list>
-  <#if failed?size gt 2><#local text += " Not supported either: " + join(failed[2..]?map(c -> named(c))) + "."></#if>
+  <#if failed?size gt 2><#local text += " Nor: " + join(failed[2..]?map(c -> named(c))) + "."></#if>
   <#return text>
+</#function>
+
+<#function claimedNumber c>
+  <#switch c.claimed.kind>
+    <#case "number"><#return c.claimed.value>
+    <#case "least"><#return "at least " + c.claimed.value>
+    <#case "most"><#return "at most " + c.claimed.value>
+    <#default><#return limit(c.limit)>
+  </#switch>
 </#function>
 
 <#function sure p>
   <#local text = "Measured in " + count(p.sample.ears, "ear", "ears") + " with " + count(p.sample.insertions, "insertion", "insertions") + "; a firm verdict is wrong at most " + p.doubt + " of the time, if the declared sizes of the uncertainty are right.">
-  <#if p.robust.of gt 0><#local text += " Of the " + count(p.robust.of, "verdict", "verdicts") + " with other fair readings of the sentence, " + p.robust.same + " stay the same under every one of them."></#if>
+  <#if p.robust.of gt 0><#local text += " " + count(p.robust.of, "sentence", "sentences") + " can fairly be read otherwise: " + (p.robust.same == 0)?then("each of them comes", (p.robust.of - p.robust.same) + " of them " + (p.robust.of - p.robust.same == 1)?then("comes", "come")) + " to another verdict under another reading."></#if>
   <#return text>
 </#function>
 
@@ -337,7 +354,7 @@
 <#function claimsOf entry><#return entry.numbers?map(n -> .data_model.products[entry.product - 1].claims[n - 1])></#function>
 
 <#function shownAs c>
-  <#return "No. " + c.number + " (" + c.dated + "), " + ((c.limit.kind == "none")?then("no rule", "claimed " + limit(c.limit))) + "; " + ((c.measured.value == "")?then("not measured", short(c.measured)))>
+  <#return "No. " + c.number + " (" + c.dated + "), " + ((c.limit.kind == "none")?then("no rule", "read as " + limit(c.limit))) + "; measured " + ((c.measured.value == "")?then("nothing", shortWhole(c.measured)))>
 </#function>
 
 <#-- Topics where one product's claims hold and another's do not decide; the rest does not. -->
@@ -365,13 +382,20 @@
 
 <#function changed before now>
   <#local parts = []>
-  <#if limit(before.limit) != limit(now.limit)><#local parts += ["the limit went from " + orNone(limit(before.limit)) + " to " + orNone(limit(now.limit))]></#if>
-  <#if before.rule != now.rule><#local parts += ["the rule speaks of other conditions"]></#if>
-  <#if before.verdict != now.verdict><#local parts += ["the verdict went from " + before.verdict + " to " + now.verdict]></#if>
-  <#return (parts?size == 0)?then("rule and verdict stayed the same", parts?join("; "))>
+  <#if limit(before.limit) != limit(now.limit)><#local parts += ["limit " + orNone(limit(now.limit)) + ", before " + orNone(limit(before.limit))]></#if>
+  <#local newly = now.stated?filter(s -> before.assumed?map(b -> b.key)?seq_contains(s.key))?map(s -> s.key)>
+  <#if newly?size gt 0><#local parts += ["now says itself: " + join(newly)]></#if>
+  <#list now.stated + now.assumed as s>
+    <#list before.stated + before.assumed as b>
+      <#if s.key == b.key && s.text != b.text && s.key != "limit"><#local parts += [s.key + " " + s.text + ", before " + b.text]></#if>
+    </#list>
+  </#list>
+  <#if before.editionConditions != now.editionConditions><#local parts += ["speaks of " + orNone(now.editionConditions) + ", before of " + orNone(before.editionConditions)]></#if>
+  <#local parts += [(before.verdict == now.verdict)?then("verdict the same", "verdict " + now.verdict + ", before " + before.verdict)]>
+  <#return parts?join("; ")>
 </#function>
 
-<#function orNone text><#return (text == "")?then("none", text)></#function>
+<#function orNone text><#return (text == "")?then("nothing", text)></#function>
 
 <#-- How it was measured -->
 

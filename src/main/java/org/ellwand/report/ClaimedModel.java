@@ -32,14 +32,14 @@ final class ClaimedModel {
     private Map<String, Object> model() {
         String kind = kind();
         double named = named(kind);
-        String value = kind.equals("range") ? "" : shown.withUnit(named).replace(".0 ", " ");
+        String value = kind.equals("range") ? "" : shown.written(named);
         if (judgement.value().isEmpty()) {
             return model(kind, value, "", "", "");
         }
-        double measured = judgement.value().getAsDouble();
+        double measured = Deciding.value(judgement);
         boolean inside = kind.equals("range") && limit.contains(measured);
         double difference = inside ? 0 : measured - named;
-        String size = shown.withUnit(Math.abs(difference));
+        String size = shown.difference(Math.abs(difference), measured);
         String side = inside ? "inside" : difference < 0 ? "below" : "above";
         return model(kind, value, inside ? "" : size, side, inside ? "" : against(Math.abs(difference)));
     }
@@ -71,7 +71,7 @@ final class ClaimedModel {
             case "least" -> limit.lower();
             case "most" -> limit.upper();
             case "number" -> (limit.lower() + limit.upper()) / 2;
-            case "range" -> judgement.value().orElse(limit.lower()) < limit.lower() ? limit.lower() : limit.upper();
+            case "range" -> Deciding.value(judgement) < limit.lower() ? limit.lower() : limit.upper();
             default -> 0;
         };
     }

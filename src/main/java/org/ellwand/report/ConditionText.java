@@ -58,10 +58,10 @@ final class ConditionText {
     static Counted counted(Judgement judgement, String product, List<Session> sessions) {
         Predicate<Conditions> ofProduct =
                 reading -> reading.get("device").map(product::equals).orElse(true);
-        return Counted.of(sessions, ofProduct.and(reading -> entered(judgement, reading)));
+        return Counted.of(sessions, ofProduct.and(reading -> entered(judgement, reading, sessions)));
     }
 
-    private static boolean entered(Judgement judgement, Conditions reading) {
+    private static boolean entered(Judgement judgement, Conditions reading, List<Session> sessions) {
         Rule rule = judgement.rule();
         boolean chosen = rule.where().entrySet().stream()
                 .allMatch(condition -> reading.get(condition.getKey())
@@ -71,13 +71,25 @@ final class ConditionText {
                 .flatMap(between -> reading.get(between.condition())
                         .map(value -> value.equals(between.first()) || value.equals(between.second())))
                 .orElse(true);
-        return chosen && compared && judgement.cells().stream().anyMatch(cell -> agrees(cell.conditions(), reading));
+        return chosen
+                && compared
+                && judgement.cells().stream().anyMatch(cell -> agrees(cell.conditions(), reading, sessions));
     }
 
-    private static boolean agrees(Conditions cell, Conditions reading) {
+    private static boolean agrees(Conditions cell, Conditions reading, List<Session> sessions) {
         return cell.values().entrySet().stream()
                 .allMatch(condition -> reading.get(condition.getKey())
-                        .map(condition.getValue()::equals)
+                        .map(value -> condition.getValue().equals(value)
+                                || isOfKind(condition.getKey(), condition.getValue(), value, sessions))
                         .orElse(true));
+    }
+
+    /** A cell of a series over level names the kind of its stimuli, and each reading its own. */
+    private static boolean isOfKind(String name, String kind, String stimulus, List<Session> sessions) {
+        return name.equals("stimulus")
+                && sessions.stream()
+                        .flatMap(
+                                session -> Optional.ofNullable(session.stimuli().get(stimulus)).stream())
+                        .anyMatch(sound -> sound.kind().equals(kind));
     }
 }

@@ -34,9 +34,10 @@ final class MeasuredModel {
                 .and("bound", "")
                 .and("statistic", "")
                 .and("own", true)
+                .and("withUncertainty", "")
                 .and("expandedUncertainty", "")
                 .and("interval", interval("", "", ""))
-                .and("point", point("", "", ""))
+                .and("point", point("", "", "", ""))
                 .and("decides", decides("", 0))
                 .and("correction", correction("", ""))
                 .and("curve", CurveRange.none())
@@ -48,7 +49,7 @@ final class MeasuredModel {
             return none();
         }
         boolean calculated = Wording.isCalculated(judgement.rule());
-        double value = judgement.value().getAsDouble();
+        double value = Deciding.value(judgement);
         return Fields.of("kind", calculated ? "calculated" : "measured")
                 .and("value", shown.value(value))
                 .and("bound", bound())
@@ -56,9 +57,12 @@ final class MeasuredModel {
                         "statistic",
                         judgement.rule().statistic().map(s -> s.text()).orElse(""))
                 .and("own", isOwn(judgement))
+                .and(
+                        "withUncertainty",
+                        calculated || !isOwn(judgement) ? "" : shown.pair(value, judgement.standardUncertainty()))
                 .and("expandedUncertainty", calculated ? "" : shown.uncertainty(judgement.standardUncertainty(), 2))
                 .and("interval", calculated ? interval("", "", "") : interval())
-                .and("point", judgement.point().map(this::point).orElse(point("", "", "")))
+                .and("point", judgement.point().map(this::point).orElse(point("", "", "", "")))
                 .and("decides", decides())
                 .and("correction", correction())
                 .and("curve", CurveRange.of(judgement))
@@ -67,7 +71,7 @@ final class MeasuredModel {
 
     /** Whether uncertainty and interval are those of the value itself. */
     static boolean isOwn(Judgement judgement) {
-        double value = judgement.value().orElse(0);
+        double value = Deciding.value(judgement);
         return judgement
                 .point()
                 .map(point -> Math.abs(point.value() - value) < 1e-9)
@@ -97,15 +101,23 @@ final class MeasuredModel {
     }
 
     private Map<String, Object> point(Point point) {
-        return point(hertz(point.hz()), hertz(point.lessHz()), shown.value(point.value()));
+        return point(
+                hertz(point.hz()),
+                hertz(point.lessHz()),
+                shown.value(point.value()),
+                Wording.isCalculated(judgement.rule()) ? "" : shown.pair(point.value(), point.standardUncertainty()));
     }
 
     private static String hertz(OptionalDouble hz) {
         return hz.isPresent() ? Numbers.hertz(hz.getAsDouble()) : "";
     }
 
-    private static Map<String, Object> point(String hz, String lessHz, String value) {
-        return Fields.of("hz", hz).and("lessHz", lessHz).and("value", value).map();
+    private static Map<String, Object> point(String hz, String lessHz, String value, String withU) {
+        return Fields.of("hz", hz)
+                .and("lessHz", lessHz)
+                .and("value", value)
+                .and("withUncertainty", withU)
+                .map();
     }
 
     private Map<String, Object> decides() {

@@ -1,14 +1,11 @@
 package org.ellwand.report;
 
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.IntStream;
-import org.ellwand.amount.Interval;
 import org.ellwand.audit.Audit;
 import org.ellwand.audit.ClaimAudit;
-import org.ellwand.audit.Judgement;
 import org.ellwand.audit.ProductAudit;
 import org.ellwand.audit.Verdict;
 import org.ellwand.claim.Edition;
@@ -38,7 +35,7 @@ final class ProductModel {
         return Fields.of("anchor", anchor)
                 .and(about())
                 .and("counts", counts())
-                .and("decisive", decisive())
+                .and("failed", failed())
                 .and("robust", robust())
                 .and("sample", counted().model())
                 .and(
@@ -97,26 +94,12 @@ final class ProductModel {
         return counts.map();
     }
 
-    /** Numbers of the failed claims, the clearest first: by how many standard uncertainties the value is off its limit. */
-    private List<Integer> decisive() {
+    /** Numbers of the failed claims, in the order of the file, which is the auditor's. */
+    private List<Integer> failed() {
         return IntStream.range(0, audited.claims().size())
                 .filter(i -> audited.claims().get(i).verdict() == Verdict.FAIL)
-                .boxed()
-                .sorted(Comparator.comparingDouble(
-                        i -> -clearness(audited.claims().get(i))))
-                .map(i -> i + 1)
+                .mapToObj(i -> i + 1)
                 .toList();
-    }
-
-    private static double clearness(ClaimAudit claim) {
-        Judgement plain = claim.plain().orElse(null);
-        if (plain == null) {
-            return 0;
-        }
-        Interval limit = plain.rule().limit();
-        double value = plain.value().orElse(0);
-        double beyond = Math.max(limit.lower() - value, value - limit.upper());
-        return beyond / Math.max(plain.standardUncertainty().orElse(1), 1e-9);
     }
 
     /** How many of the claims that have other fair rules come to one verdict under all of them. */

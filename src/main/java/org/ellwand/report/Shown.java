@@ -16,6 +16,7 @@ import org.ellwand.claim.Rule;
  */
 record Shown(Unit unit, double factor, Interval limit) {
     private static final String LIMIT = "limit";
+    private static final int MOST_DECIMALS = 2;
 
     /** @param plain the plain rule of the same claim, which says how the limit was written */
     static Shown of(Rule rule, Rule plain) {
@@ -52,6 +53,41 @@ record Shown(Unit unit, double factor, Interval limit) {
         return value.isPresent()
                 ? Numbers.withUnit(Numbers.significant(value.getAsDouble() * factor * times, 2), unit)
                 : "";
+    }
+
+    /**
+     * {@code 13.13 ± 0.11 dB}: U with two significant digits and two decimals at most, and the value with as many. Empty
+     * where there is no uncertainty.
+     */
+    String pair(double value, OptionalDouble standardUncertainty) {
+        if (standardUncertainty.isEmpty()) {
+            return "";
+        }
+        double expanded = 2 * standardUncertainty.getAsDouble() * factor;
+        String digits = Numbers.significant(expanded, 2);
+        int decimals = Math.max(
+                decimals(Numbers.value(value * factor, unit, limit)), Math.min(decimals(digits), MOST_DECIMALS));
+        boolean vanishes = Numbers.fixed(expanded, decimals).matches("0[.0]*");
+        return vanishes
+                ? value(value) + " ± " + Numbers.withUnit(digits, unit)
+                : Numbers.withUnit(
+                        Numbers.fixed(value * factor, decimals) + " ± " + Numbers.fixed(expanded, decimals), unit);
+    }
+
+    /** A difference from a printed value: as many decimals as that has. */
+    String difference(double size, double from) {
+        int decimals = decimals(Numbers.value(from * factor, unit, limit));
+        return Numbers.withUnit(Numbers.fixed(size * factor, decimals), unit);
+    }
+
+    /** A number as it was written in a claim: no more digits than it has. */
+    String written(double value) {
+        return Numbers.withUnit(end(value * factor), unit);
+    }
+
+    private static int decimals(String number) {
+        int point = number.indexOf('.');
+        return point < 0 ? 0 : number.length() - point - 1;
     }
 
     /** The limit as a template words it. */
