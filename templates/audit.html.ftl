@@ -74,7 +74,7 @@
 <#list products as product><#list product.claims as c>
 <tr data-verdict="${c.verdict}" data-product="${product.anchor}">
 <td data-sort="${product?counter}.${c.number?string["000"]}"><a href="#${c.anchor}"><span class="alone">No. </span>${c.number}</a><#if products?size gt 1> <span class="soft of">${product.name}</span></#if></td>
-<td><@said c/><span class="soft topic">${c.topic}</span></td>
+<td><@said c/><#if c.topic != c.id><span class="soft topic">${c.topic}</span></#if></td>
 <td data-name="Read as"><#if c.rule != "">${w.rule(c)}<#else>no rule</#if></td>
 <td data-name="Measured"><@short c/><#if w.sample(c.sample) != ""><span class="soft under">${w.sample(c.sample)}</span></#if></td>
 <td data-name="Difference"><#if w.difference(c) != ""><span class="n">${w.difference(c)}</span><span class="soft under">${w.differenceFrom(c)}<#if w.againstU(c) != "">; ${w.againstU(c)}</#if></span></#if></td>
@@ -237,7 +237,7 @@ ${f.svg?no_esc}
 <#assign untested = product.claims?filter(c -> c.verdict == "untested")>
 <#if products?size gt 1><h3>${product.name}</h3></#if>
 <#if untested?has_content>
-<ul><#list untested as c><li><a href="#${c.anchor}">${c.number}. ${c.topic}</a>: ${w.reasons(c.reasons)}</li></#list></ul>
+<ul><#list untested as c><li><a href="#${c.anchor}">${c.number}. ${w.called(c)}</a>: ${w.reasons(c.reasons)}</li></#list></ul>
 <#else>
 <p>${w.capital(w.untestedOf(product))}.</p>
 </#if>
@@ -250,7 +250,7 @@ ${f.svg?no_esc}
 <dl>
 <#list products as product>
 <dt>${product.name}</dt><dd><#if product.asked != "">Asked ${product.asked}. </#if><#if product.reply.text != "">“${product.reply.text}” <span class="soft">(${product.reply.dated})</span><#else>No reply is on record.</#if>
-<#list product.claims?filter(c -> c.reply.text != "") as c><#if c?is_first><ul></#if><li><a href="#${c.anchor}">${c.number}. ${c.topic}</a>: “${c.reply.text}” <span class="soft">(${c.reply.dated})</span></li><#if c?is_last></ul></#if></#list></dd>
+<#list product.claims?filter(c -> c.reply.text != "") as c><#if c?is_first><ul></#if><li><a href="#${c.anchor}">${c.number}. ${w.called(c)}</a>: “${c.reply.text}” <span class="soft">(${c.reply.dated})</span></li><#if c?is_last></ul></#if></#list></dd>
 </#list>
 </dl>
 </section>

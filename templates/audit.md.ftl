@@ -220,7 +220,7 @@ ${w.noFindings()}
 
 <#list products as product>
 <#list product.claims?filter(c -> c.verdict == "untested") as c>
-- ${product.name}, [${c.number}](#${c.anchor}). ${c.topic}: ${w.reasons(c.reasons)}
+- ${product.name}, [${c.number}](#${c.anchor}). ${w.called(c)}: ${w.reasons(c.reasons)}
 </#list>
 </#list>
 - ${w.neverTested()}

@@ -311,7 +311,12 @@
 
 <#function verdictsOf p><#return "Of " + count(p.claims?size, "claim", "claims") + " about " + p.name + ", these measurements support " + p.counts.pass + ", do not support " + p.counts.fail + " and leave " + p.counts.marginal + " open; " + p.counts.untested + " could not be tested."></#function>
 
-<#function named c><#return "No. " + c.number + " (" + c.topic + ")"></#function>
+<#function shortened text><#return (text?length lte 80)?then(text, text[0..78] + "…")></#function>
+
+<#-- A topic of its own says more than the words; one that is only the claim's name does not. -->
+<#function called c><#return (c.topic == c.id)?then(c.verbatim?then("“" + shortened(c.words) + "”", shortened(bare(c.words))), shortened(c.topic))></#function>
+
+<#function named c><#return "No. " + c.number + " (" + called(c) + ")"></#function>
 
 <#-- The first two in numbers, the others by name. -->
 <#function decisive p>
@@ -336,7 +341,7 @@
 
 <#function sure p>
   <#local text = "Measured in " + count(p.sample.ears, "ear", "ears") + " with " + count(p.sample.insertions, "insertion", "insertions") + "; a firm verdict is wrong at most " + p.doubt + " of the time, if the declared sizes of the uncertainty are right.">
-  <#if p.robust.of gt 0><#local text += " " + count(p.robust.of, "sentence", "sentences") + " can fairly be read otherwise: " + (p.robust.same == 0)?then("each of them comes", (p.robust.of - p.robust.same) + " of them " + (p.robust.of - p.robust.same == 1)?then("comes", "come")) + " to another verdict under another reading."></#if>
+  <#if p.robust.of gt 0><#local text += " " + count(p.robust.of, "sentence", "sentences") + " can fairly be read otherwise: " + (p.robust.same == 0)?then("each of them comes", (p.robust.of - p.robust.same) + " of them " + (p.robust.of - p.robust.same == 1)?then("comes", "come")) + " to another verdict under one of its other readings."></#if>
   <#return text>
 </#function>
 
