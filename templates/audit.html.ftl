@@ -59,7 +59,7 @@
 </ul></nav>
 
 <section class="wide">
-<h2 id="claims" class="first">The claims and what became of them</h2>
+<h2 id="claims">The claims and what became of them</h2>
 <form id="filter" hidden>
 <fieldset><legend>Verdict</legend><#list ["pass", "marginal", "fail", "untested"] as word><label><input type="checkbox" name="verdict" value="${word}" checked> ${word}</label></#list></fieldset>
 <#if products?size gt 1><label>Product <select name="product"><option value="">all</option><#list products as product><option value="${product.anchor}">${product.name}</option></#list></select></label></#if>
@@ -89,7 +89,7 @@
 
 <#if shared?has_content>
 <section>
-<h2 id="compared" class="flow">The products side by side</h2>
+<h2 id="compared">The products side by side</h2>
 <table class="stack">
 <caption>Topics that both speak of. Each cell gives claim, measured value with U, and verdict.</caption>
 <thead><tr><th scope="col">Topic</th><#list products as product><th scope="col">${product.name}</th></#list></tr></thead>
@@ -105,7 +105,7 @@
 
 <#list products as product>
 <section>
-<h2 id="${product.anchor}">${product.name}, claim by claim</h2>
+<h2 id="${product.anchor}" class="fresh">${product.name}, claim by claim</h2>
 <dl>
 <@row "Maker" product.maker/>
 <@row "Product" product.about/>
@@ -211,7 +211,7 @@ ${f.svg?no_esc}
 </section>
 
 <section>
-<h2 id="decision" class="flow">How sure</h2>
+<h2 id="decision">How sure</h2>
 <p>${w.howDecided()}</p>
 <dl>
 <#list ["pass", "fail", "marginal", "untested"] as word>
@@ -232,7 +232,7 @@ ${f.svg?no_esc}
 </section>
 
 <section>
-<h2 id="untested" class="flow">What was not tested</h2>
+<h2 id="untested">What was not tested</h2>
 <#list products as product>
 <#assign untested = product.claims?filter(c -> c.verdict == "untested")>
 <#if products?size gt 1><h3>${product.name}</h3></#if>
@@ -246,7 +246,7 @@ ${f.svg?no_esc}
 </section>
 
 <section>
-<h2 id="replies" class="flow">What the maker replied</h2>
+<h2 id="replies">What the maker replied</h2>
 <dl>
 <#list products as product>
 <dt>${product.name}</dt><dd><#if product.asked != "">Asked ${product.asked}. </#if><#if product.reply.text != "">“${product.reply.text}” <span class="soft">(${product.reply.dated})</span><#else>No reply is on record.</#if>
@@ -256,7 +256,7 @@ ${f.svg?no_esc}
 </section>
 
 <section>
-<h2 id="editions" class="flow">The editions side by side</h2>
+<h2 id="editions">The editions side by side</h2>
 <p>The same data, held against what each edition says. <del>Words struck out</del> are gone since the edition before, <ins>underlined words</ins> are new.</p>
 <#list products as product>
 <h3>${product.name}</h3>
@@ -280,7 +280,7 @@ ${f.svg?no_esc}
 </section>
 
 <section>
-<h2 id="inputs" class="flow">Data record</h2>
+<h2 id="inputs">Data record</h2>
 <p>Everything above follows from these files; the SHA-256 of each tells whether yours are the same.</p>
 <table class="stack">
 <thead><tr><th scope="col">File</th><th scope="col">SHA-256</th></tr></thead>

@@ -43,7 +43,13 @@
     if (!head.hasAttribute("data-sortable")) { return; }
     var button = document.createElement("button");
     button.type = "button";
-    while (head.firstChild) { button.appendChild(head.firstChild); }
+    button.textContent = head.textContent;
+    var paper = document.createElement("span");
+    paper.className = "paper";
+    paper.setAttribute("aria-hidden", "true");
+    paper.textContent = head.textContent;
+    head.textContent = "";
+    head.appendChild(paper);
     button.addEventListener("click", function () { sort(head, column); });
     head.appendChild(button);
   });

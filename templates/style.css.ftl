@@ -36,7 +36,7 @@ dl.brief{max-width:46rem;grid-template-columns:minmax(6rem,7rem) 1fr}
 .under,.from,.topic,.of{font-size:.9em}
 .topic{font-style:italic}
 .line+.line{margin-top:.25rem}
-.alone{display:none}
+.alone,.paper{display:none}
 .number{display:inline-block;min-width:1.6rem;color:var(--soft)}
 del{color:var(--soft);text-decoration:line-through}
 ins{text-decoration:underline;text-decoration-thickness:2px;text-underline-offset:.15em}
@@ -101,10 +101,10 @@ svg g.e-ink line,svg rect.e-ink{stroke:var(--ink)}
 svg .e-series-${i} polyline,svg .e-series-${i} line,svg .e-series-${i} path[stroke],svg .e-series-${i} rect{stroke:var(--s${i})}
 svg .e-series-${i} circle,svg .e-series-${i} polygon,svg .e-series-${i} path:not([stroke]){fill:var(--s${i})}
 </#list>
-@media (max-width:60rem){
+@media screen and (max-width:60rem){
 .claims td{min-width:0}
 }
-@media (max-width:48rem){
+@media screen and (max-width:48rem){
 body{font-size:1rem}
 main,header.page,footer.page{padding-left:1rem;padding-right:1rem}
 header.page{padding-top:1.75rem}
@@ -135,17 +135,24 @@ nav,form,.skip{display:none!important}
 tr[hidden]{display:table-row!important}
 #none-shown{display:none}
 table{font-size:8.5pt}
-.claims td,.claims th{padding-right:.4rem;min-width:0;width:auto!important}
+.claims{table-layout:fixed}
+.claims td,.claims th{padding-right:.4rem;min-width:0}
+.claims th:nth-child(1){width:8%}.claims th:nth-child(2){width:22%}.claims th:nth-child(3){width:20%}.claims th:nth-child(4){width:14%}.claims th:nth-child(5){width:12%}.claims th:nth-child(6){width:10%}.claims th:nth-child(7){width:14%}
+.claims .n{white-space:normal}
+thead button{display:none}
+.paper{display:inline}
 .verdict{min-width:0;padding:0 .3rem;font-size:8.5pt}
 code{overflow-wrap:anywhere}
 .tally b{font-size:12pt}
 .lead{font-size:11pt}
 a{text-decoration:none}
-h2{break-before:page;border:0;padding-top:0;margin-top:0}
-h2.first,h2.flow{break-before:auto;margin-top:1.5rem}
+h2{border:0;padding-top:0;margin-top:1.5rem}
+h2.fresh{break-before:page;margin-top:0}
 h2,h3,h4{break-after:avoid}
 tr,blockquote{break-inside:avoid}
 .scroll{overflow:visible}
 .verdict.fail{print-color-adjust:exact;-webkit-print-color-adjust:exact}
-figure svg{max-height:110mm}
+figure svg{max-height:85mm}
+dl{grid-template-columns:minmax(6rem,8rem) 1fr}
+
 }

@@ -340,8 +340,10 @@
 </#function>
 
 <#function sure p>
-  <#local text = "Measured in " + count(p.sample.ears, "ear", "ears") + " with " + count(p.sample.insertions, "insertion", "insertions") + "; a firm verdict is wrong at most " + p.doubt + " of the time, if the declared sizes of the uncertainty are right.">
-  <#if p.robust.of gt 0><#local text += " " + count(p.robust.of, "sentence", "sentences") + " can fairly be read otherwise: " + (p.robust.same == 0)?then("each of them comes", (p.robust.of - p.robust.same) + " of them " + (p.robust.of - p.robust.same == 1)?then("comes", "come")) + " to another verdict under one of its other readings."></#if>
+  <#local text = (p.sample.insertions == 0)?then("Nothing of it was measured in an ear", "Measured in " + count(p.sample.ears, "ear", "ears") + " with " + count(p.sample.insertions, "insertion", "insertions"))>
+  <#local text += "; a firm verdict is wrong at most " + p.doubt + " of the time, if the declared sizes of the uncertainty are right.">
+  <#local changing = p.robust.of - p.robust.same>
+  <#if p.robust.of gt 0><#local text += " " + count(p.robust.of, "sentence", "sentences") + " can fairly be read otherwise; under one of its other readings the verdict of " + (changing == 0)?then("none", (changing == p.robust.of)?then((changing == 1)?then("this one", "each of them"), changing + " of them")) + " changes."></#if>
   <#return text>
 </#function>
 
@@ -362,25 +364,28 @@
   <#return "No. " + c.number + " (" + c.dated + "), " + ((c.limit.kind == "none")?then("no rule", "read as " + limit(c.limit))) + "; measured " + ((c.measured.value == "")?then("nothing", shortWhole(c.measured)))>
 </#function>
 
-<#-- Topics where one product's claims hold and another's do not decide; the rest does not. -->
-<#function verdictsIn entry><#return claimsOf(entry)?map(c -> c.verdict)></#function>
+<#-- What each product's newest claim on the topic came to. -->
+<#function newest entry><#return claimsOf(entry)?last></#function>
 
-<#function holdsIn entry><#local v = verdictsIn(entry)><#return v?filter(w -> w == "pass")?size == v?size></#function>
+<#function nameOf number><#return .data_model.products[number - 1].name></#function>
 
-<#function failsIn entry><#return verdictsIn(entry)?seq_contains("fail")></#function>
+<#function foundIn entry>
+  <#local c = newest(entry)>
+  <#return nameOf(entry.product) + " " + ((c.measured.value == "")?then("not measured", shortWhole(c.measured))) + " (" + c.verdict + ")">
+</#function>
+
+<#function apart t>
+  <#local start = "On “" + t.topic + "”, by the newest claims: " + join(t.of?map(e -> foundIn(e)))>
+  <#switch t.apart.againstUncertainty>
+    <#case "more"><#return start + "; " + t.apart.size + " apart, more than the uncertainty of the difference. For whom this matters, it decides.">
+    <#case "less"><#return start + "; " + t.apart.size + " apart, not more than the uncertainty of the difference. It does not decide.">
+    <#default><#return start + "; read by rules or with uncertainties that allow no difference to be given.">
+  </#switch>
+</#function>
 
 <#function compared shared>
-  <#local sentences = []>
-  <#list shared as t>
-    <#local hold = t.of?filter(e -> holdsIn(e))?map(e -> .data_model.products[e.product - 1].name)>
-    <#local fall = t.of?filter(e -> failsIn(e))?map(e -> .data_model.products[e.product - 1].name)>
-    <#if hold?size gt 0 && fall?size gt 0>
-      <#local sentences += ["For whom “" + t.topic + "” matters: every claim of " + join(hold) + " is supported, of " + join(fall) + " not every one."]>
-    </#if>
-  </#list>
-  <#local lead = (sentences?size == 0)?then("On the topics that the products share, the verdicts alone decide nothing between them: no product's claims all hold where another's fail.", "What decides between them:")>
   <#local advice = .data_model.products?filter(p -> p.recommendation != "")?map(p -> p.name + ": " + full(p.recommendation))>
-  <#return ([lead] + sentences + ["A verdict is about a maker's sentence: who claims less passes more easily. Hold the measured values side by side before choosing, and only where condition and rule are alike."] + (advice?size == 0)?then([], ["Our recommendations. " + advice?join(" ")]))?join(" ")>
+  <#return (["What decides between them, and for whom:"] + shared?map(t -> apart(t)) + ["A verdict is about a maker's sentence: who claims less passes more easily, so the measured values count here."] + (advice?size == 0)?then([], ["Our recommendations. " + advice?join(" ")]))?join(" ")>
 </#function>
 
 <#-- Editions -->

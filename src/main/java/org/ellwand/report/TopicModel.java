@@ -70,15 +70,28 @@ final class TopicModel {
             numbers(products.get(i))
                     .forEach((topic, numbers) -> byTopic.computeIfAbsent(topic, t -> new ArrayList<>())
                             .add(Fields.of("product", product + 1)
-                                    .and("numbers", numbers)
+                                    .and("numbers", sorted(products.get(product), numbers))
                                     .map()));
         }
         return byTopic.entrySet().stream()
                 .filter(topic -> topic.getValue().size() > 1)
                 .map(topic -> (Object) Fields.of("topic", topic.getKey())
                         .and("of", topic.getValue())
+                        .and("apart", Apart.of(newest(products, topic.getKey())))
                         .map())
                 .toList();
+    }
+
+    /** Of each product that speaks of the topic the claim of its newest edition. */
+    private static List<ClaimAudit> newest(List<ProductAudit> products, String topic) {
+        List<ClaimAudit> newest = new ArrayList<>();
+        for (ProductAudit product : products) {
+            List<Integer> numbers = sorted(product, numbers(product).getOrDefault(topic, List.of()));
+            if (!numbers.isEmpty()) {
+                newest.add(claim(product, numbers.get(numbers.size() - 1)));
+            }
+        }
+        return newest;
     }
 
     private static Map<String, List<Integer>> numbers(ProductAudit product) {

@@ -29,13 +29,14 @@ import org.xml.sax.InputSource;
 
 /** Texts that mean harm stay texts in every output. */
 class HostileTextTest {
-    private static final Set<String> VOID = Set.of("meta", "br", "img", "hr", "!doctype");
+    private static final Set<String> VOID = Set.of("meta", "br", "img", "hr", "input", "!doctype");
 
     @ParameterizedTest
     @ValueSource(strings = {"audit.html", "article.html"})
     void htmlCarriesNoScriptAndClosesWhatItOpens(String page) throws InputException {
         String html = ReportWriterTest.texts().get(page);
-        assertThat(html).contains("&lt;script&gt;alert(1)&lt;/script&gt;").doesNotContain("<script");
+        assertThat(html).contains("&lt;script&gt;alert(1)&lt;/script&gt;");
+        assertThat(html.split("<script", -1)).as("its own script only").hasSize(page.startsWith("audit") ? 2 : 1);
         assertThat(html).doesNotContain("\u202E").doesNotContain("\u0007");
         assertThat(unclosed(html)).isEmpty();
     }
@@ -76,7 +77,7 @@ class HostileTextTest {
     @Test
     void aMarkdownTableKeepsItsColumns() throws InputException {
         String[] lines = ReportWriterTest.texts().get("article.md").split("\n");
-        long columns = separators(lines[1]);
+        long columns = 10;
         assertThat(lines)
                 .filteredOn(line -> line.startsWith("| "))
                 .hasSize(9)
@@ -148,7 +149,7 @@ class HostileTextTest {
     /** Tags left open, and those closed without having been opened. */
     private static List<String> unclosed(String html) {
         ArrayDeque<String> open = new ArrayDeque<>();
-        String body = html.replaceAll("(?s)<style>.*?</style>", "");
+        String body = html.replaceAll("(?s)<(style|script)>.*?</\\1>", "");
         for (MatchResult tag : Pattern.compile("<(/?)([a-zA-Z!][a-zA-Z0-9]*)[^>]*?(/?)>")
                 .matcher(body)
                 .results()
