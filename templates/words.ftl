@@ -194,7 +194,7 @@
 
 <#function differenceFrom c>
   <#if c.claimed.side == "inside"><#return "the claimed range"></#if>
-  <#return (c.claimed.kind == "range")?then("from the end of the claimed range", "from " + c.claimed.value)>
+  <#return (c.claimed.kind == "range")?then("against the end of the claimed range", "against " + c.claimed.value)>
 </#function>
 
 <#function againstU c>

@@ -112,6 +112,30 @@ class HostileTextTest {
         assertThat(words(texts.get("figures/skerry-tide-sum.svg"))).contains("\u22125");
     }
 
+    @ParameterizedTest
+    @ValueSource(strings = {"=1+1", "+1", "-1", "@SUM(A1)", "\t=1", "\r=1", " =1+1", "\n=1"})
+    void aCellThatASpreadsheetWouldReckonIsDefused(String text) {
+        assertThat(VerdictTable.safe(text)).isEqualTo("'" + text);
+    }
+
+    @Test
+    void plainWordsStayAsTheyAreInACell() {
+        assertThat(VerdictTable.safe("reduction in flood - a = b")).isEqualTo("reduction in flood - a = b");
+    }
+
+    @Test
+    void tenThousandCharactersOfHarmStayWords() throws InputException {
+        String quote = "<img src=x onerror=alert(1)> | `a` \u202E\u2067 ".repeat(220) + "=1+1";
+        Map<String, String> texts = ReportWriterTest.texts(SampleAudit.quoting(quote));
+        assertThat(texts.get("audit.html")).contains("&lt;img src=x").doesNotContain("<img src=x");
+        assertThat(unclosed(texts.get("audit.html"))).isEmpty();
+        texts.forEach((path, text) ->
+                assertThat(text).as(path).doesNotContain("\u202E").doesNotContain("\u2067"));
+        assertThat(texts.get("article.md").lines().filter(line -> line.startsWith("| 1 |")))
+                .hasSize(1)
+                .allMatch(line -> separators(line) == 10);
+    }
+
     @Test
     void theTableIsSafeToOpenInASpreadsheet() throws InputException {
         List<String> rows = ReportWriterTest.texts().get("verdicts.csv").lines().toList();

@@ -11,14 +11,19 @@ import java.util.Optional;
 import java.util.SortedMap;
 import java.util.TreeMap;
 import javax.imageio.ImageIO;
+import org.ellwand.audit.Audit;
 import org.ellwand.input.InputException;
 import org.junit.jupiter.api.Test;
 
 class ReportWriterTest {
     static SortedMap<String, String> texts() throws InputException {
+        return texts(SampleAudit.audit());
+    }
+
+    static SortedMap<String, String> texts(Audit audit) throws InputException {
         SortedMap<String, String> texts = new TreeMap<>();
         ReportWriter.with(Optional.empty())
-                .render(SampleAudit.audit(), ReportOptions.plain())
+                .render(audit, ReportOptions.plain())
                 .forEach((path, bytes) -> texts.put(path, new String(bytes, StandardCharsets.UTF_8)));
         return texts;
     }

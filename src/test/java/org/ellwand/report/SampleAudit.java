@@ -52,6 +52,17 @@ final class SampleAudit {
                 List.of(bounded(), hostileFinding()));
     }
 
+    /** Of one claim with these words. */
+    static Audit quoting(String quote) {
+        Audit one = audit();
+        List<ClaimAudit> claims = List.of(audited("flood", PAGE, quote, SAID.pass(), List.of()));
+        return new Audit(
+                one.inputs(),
+                List.of(new ProductAudit(product("Skerry Tide"), claims)),
+                one.sessions(),
+                one.findings());
+    }
+
     /** With a second product that shares a topic with the first. */
     static Audit two() {
         Audit one = audit();
