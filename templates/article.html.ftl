@@ -47,6 +47,7 @@
 </#list>
 </tbody>
 </table>
-<p>${w.compared(shared)}</p>
+<p>${w.whatDecides()}</p>
+<ul><#list w.compared(shared) as line><li>${line}</li></#list></ul>
 </section>
 </#if>

@@ -49,5 +49,9 @@ ${product.disclosure}
 | ${t.topic} |<#list products as product> <#list t.of?filter(e -> e.product == product?counter) as entry><#list w.claimsOf(entry) as c>${w.shownAs(c)}: **${c.verdict}**<#sep>;<br></#list><#else>nothing claimed</#list> |</#list>
 </#list>
 
-${w.compared(shared)}
+${w.whatDecides()}
+
+<#list w.compared(shared) as line>
+- ${line}
+</#list>
 </#if>

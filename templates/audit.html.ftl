@@ -99,7 +99,8 @@
 </#list>
 </tbody>
 </table>
-<p>${w.compared(shared)}</p>
+<p>${w.whatDecides()}</p>
+<ul><#list w.compared(shared) as line><li>${line}</li></#list></ul>
 </section>
 </#if>
 
@@ -170,7 +171,7 @@ ${f.svg?no_esc}
 </table>
 </#if>
 <#if c.contributions?has_content>
-<details>
+<details open>
 <summary>What the uncertainty is made of</summary>
 <table>
 <caption>Standard uncertainty (k = 1) that each cause gives the number that decides.</caption>

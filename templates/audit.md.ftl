@@ -150,7 +150,11 @@ What the uncertainty is made of (standard uncertainty, k = 1):
 | ${t.topic} |<#list products as product> <#list t.of?filter(e -> e.product == product?counter) as entry><#list w.claimsOf(entry) as c>${w.shownAs(c)}: **${c.verdict}**<#sep>;<br></#list><#else>nothing claimed</#list> |</#list>
 </#list>
 
-${w.compared(shared)}
+${w.whatDecides()}
+
+<#list w.compared(shared) as line>
+- ${line}
+</#list>
 
 </#if>
 ## How it was measured

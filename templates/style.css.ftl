@@ -140,6 +140,7 @@ table{font-size:8.5pt}
 .claims th:nth-child(1){width:8%}.claims th:nth-child(2){width:22%}.claims th:nth-child(3){width:20%}.claims th:nth-child(4){width:14%}.claims th:nth-child(5){width:12%}.claims th:nth-child(6){width:10%}.claims th:nth-child(7){width:14%}
 .claims .n{white-space:normal}
 thead button{display:none}
+thead th{white-space:normal}
 .paper{display:inline}
 .verdict{min-width:0;padding:0 .3rem;font-size:8.5pt}
 code{overflow-wrap:anywhere}

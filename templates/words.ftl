@@ -379,13 +379,16 @@
   <#switch t.apart.againstUncertainty>
     <#case "more"><#return start + "; " + t.apart.size + " apart, more than the uncertainty of the difference. For whom this matters, it decides.">
     <#case "less"><#return start + "; " + t.apart.size + " apart, not more than the uncertainty of the difference. It does not decide.">
-    <#default><#return start + "; read by rules or with uncertainties that allow no difference to be given.">
+    <#default><#return start + ". The rules differ, or an uncertainty is not known, so no difference is given.">
   </#switch>
 </#function>
 
+<#function whatDecides><#return "What decides between them, and for whom:"></#function>
+
+<#-- One line for each topic, and what to make of them. -->
 <#function compared shared>
   <#local advice = .data_model.products?filter(p -> p.recommendation != "")?map(p -> p.name + ": " + full(p.recommendation))>
-  <#return (["What decides between them, and for whom:"] + shared?map(t -> apart(t)) + ["A verdict is about a maker's sentence: who claims less passes more easily, so the measured values count here."] + (advice?size == 0)?then([], ["Our recommendations. " + advice?join(" ")]))?join(" ")>
+  <#return shared?map(t -> apart(t)) + ["A verdict is about a maker's sentence: who claims less passes more easily, so the measured values count here."] + (advice?size == 0)?then([], ["Our recommendations. " + advice?join(" ")])>
 </#function>
 
 <#-- Editions -->

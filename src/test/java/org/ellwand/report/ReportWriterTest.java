@@ -164,9 +164,9 @@ class ReportWriterTest {
                         "| Topic | Skerry Tide | Skerry Ebb |\n| --- | --- | --- |\n| flood | No. 1 (2026-05-04), read as 15 to 21 dB;"
                                 + " measured 17.9 ± 1.0 dB: **pass**;<br>")
                 .contains(
-                        "What decides between them, and for whom: On “flood”, by the newest claims: Skerry Tide 17.9 ± 1.0 dB"
+                        "What decides between them, and for whom:\n\n- On “flood”, by the newest claims: Skerry Tide 17.9 ± 1.0 dB"
                                 + " (fail) and Skerry Ebb 7.90 ± 0.10 dB (marginal)")
-                .contains("A verdict is about a maker's sentence");
+                .contains("- A verdict is about a maker's sentence");
         assertThat(texts().get("article.md")).doesNotContain("Side by side");
     }
 }
