@@ -29,7 +29,9 @@ final class KnownTemplates {
             "letter-questions.ftl",
             "letter.html.ftl",
             "letter.md.ftl",
-            "style.css.ftl");
+            "script.js.ftl",
+            "style.css.ftl",
+            "words.ftl");
 
     private static final String BUILT_IN = "org/ellwand/templates";
 
