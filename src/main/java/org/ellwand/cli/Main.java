@@ -65,6 +65,7 @@ public final class Main implements Callable<Integer> {
                 new AuditCommand(new FolderSteps(), progress),
                 new AskCommand(progress),
                 new CompareCommand(progress),
+                new CompletionCommand(),
                 new SchemaCommand(Map.of(
                         "claims",
                         () -> ClaimsSchema.text(Quantities.forms(), Set.of()),

@@ -76,7 +76,36 @@ class ReadmeTest {
                 .map(command -> command.getClass().getAnnotation(Command.class).name())
                 .toList();
         List<String> named = found("target/ellwand(?:\\.jar)? (\\w+)", readme());
-        assertThat(named).hasSize(4).isSubsetOf(there);
+        assertThat(named).hasSizeGreaterThan(5).isSubsetOf(there);
+    }
+
+    /** The demo has claims that fail: the build is to end so, with its results written. */
+    @Test
+    void itsBuildStepFailsABuildAndLeavesItsResults(@TempDir Path folder) throws IOException {
+        String step = "target/ellwand audit . --fail-on fail --junit verdicts.xml";
+        assertThat(commands(readme())).contains(step);
+        assertThat(readme()).contains("    " + step + "\n");
+        Path results = folder.resolve("verdicts.xml");
+        CommandLineRun ran = run(
+                "audit",
+                ".",
+                "--fail-on",
+                "fail",
+                "--junit",
+                results.toString(),
+                "--out",
+                folder.resolve("report").toString(),
+                "--trials",
+                "1000");
+        assertThat(ran.exitCode()).isEqualTo(1);
+        assertThat(results).content().contains("<testsuite name=\"Skerry\"");
+    }
+
+    @Test
+    void itsCompletionKnowsEveryCommand() {
+        CommandLineRun ran = run("completion");
+        assertThat(ran.exitCode()).isZero();
+        assertThat(ran.out()).contains("audit", "compare", "--fail-on");
     }
 
     @Test
