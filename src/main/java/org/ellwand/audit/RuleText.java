@@ -14,10 +14,10 @@ import org.ellwand.claim.Statistic;
 import org.ellwand.claim.Target;
 
 /** A rule in one English line: {@code mean attenuation, flood, 125 Hz to 8 kHz, 90 to 100 dB SPL: 15 to 21 dB}. */
-final class RuleText {
+public final class RuleText {
     private RuleText() {}
 
-    static String of(Rule rule) {
+    public static String of(Rule rule) {
         List<String> parts = new ArrayList<>();
         parts.add(head(rule));
         rule.between()

@@ -63,6 +63,8 @@ public final class Main implements Callable<Integer> {
         Progress progress = new Progress(err, Progress.errIsTerminal());
         return List.of(
                 new AuditCommand(new FolderSteps(), progress),
+                new AskCommand(progress),
+                new CompareCommand(progress),
                 new SchemaCommand(Map.of(
                         "claims",
                         () -> ClaimsSchema.text(Quantities.forms(), Set.of()),

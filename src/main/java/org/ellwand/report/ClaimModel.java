@@ -137,7 +137,7 @@ final class ClaimModel {
     }
 
     /** What was counted: ears with insertions, figures, trials of a panel, or nothing. */
-    private Map<String, Object> sample() {
+    Map<String, Object> sample() {
         return plain.filter(p -> !p.cells().isEmpty()).map(this::sample).orElse(Counted.other("none", 0));
     }
 

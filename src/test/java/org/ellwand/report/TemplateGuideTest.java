@@ -55,7 +55,7 @@ class TemplateGuideTest {
         files.forEach(name -> assertThat(guide).contains("| `" + name + "` |"));
     }
 
-    private static SortedSet<String> documented(String heading) throws IOException {
+    static SortedSet<String> documented(String heading) throws IOException {
         String guide = Files.readString(Path.of("templates/README.md"));
         String part = guide.substring(guide.indexOf(heading) + heading.length());
         int next = part.indexOf("\n## ");
