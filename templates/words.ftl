@@ -180,6 +180,7 @@
 
 <#function curve m>
   <#if m.curve.bands lt 2><#return ""></#if>
+  <#if m.curve.lowest.value == m.curve.highest.value><#return "throughout " + m.curve.lowest.value></#if>
   <#return "from " + m.curve.lowest.value + " at " + m.curve.lowest.hz + " to " + m.curve.highest.value + " at " + m.curve.highest.hz>
 </#function>
 
@@ -189,7 +190,8 @@
   <#local d = c.claimed>
   <#if d.side == "" || d.kind == "none"><#return ""></#if>
   <#if d.side == "inside"><#return "inside"></#if>
-  <#return (d.side == "below")?then("−", "+") + d.difference>
+  <#if d.side == "equal"><#return d.difference></#if>
+  <#return (c.measured.bound == "")?then("", "beyond ") + (d.side == "below")?then("−", "+") + d.difference>
 </#function>
 
 <#function differenceFrom c>
@@ -208,6 +210,7 @@
 <#function gap c>
   <#local d = c.claimed>
   <#if d.side == "" || d.kind == "none"><#return ""></#if>
+  <#if d.side == "equal"><#return "That is the claimed " + d.value + ", to the digits printed."></#if>
   <#if d.side == "inside"><#return "That lies inside the claimed range of " + limit(c.limit) + ".">
   </#if>
   <#switch d.kind>
@@ -217,7 +220,7 @@
     <#default><#local than = "the claimed " + d.value>
   </#switch>
   <#local beyond = (d.againstUncertainty == "")?then("", (d.againstUncertainty == "more")?then(", more than the uncertainty of ", ", not more than the uncertainty of ") + c.measured.expandedUncertainty)>
-  <#return "That is " + d.difference + " " + d.side + " " + than + beyond + ".">
+  <#return "That is " + (c.measured.bound == "")?then("", "more than ") + d.difference + " " + d.side + " " + than + beyond + ".">
 </#function>
 
 <#-- Why -->
@@ -264,21 +267,26 @@
   </#if>
   <#if c.quantity == "onset level" && m.bound == "at least"><#return "Up to " + m.value + ", the highest level tested" + onSample(c.sample) + ", it did not begin to act: the onset lies above " + m.value + "."></#if>
   <#if c.quantity == "onset level" && m.bound == "at most"><#return "At " + m.value + ", the lowest level tested" + onSample(c.sample) + ", it acted already: the onset lies below " + m.value + "."></#if>
+  <#if m.bound != ""><#return "It lies " + value(m) + ", where the measurement ends" + (onSample(c.sample) == "")?then("", "," + onSample(c.sample)) + "."></#if>
   <#local details = []>
   <#if m.own && interval(m.interval) != ""><#local details += ["95 % interval " + interval(m.interval)]></#if>
   <#if decides(m) != ""><#local details += [decides(m)]></#if>
   <#local text = "We measured " + value(m)>
   <#if m.own><#local text += (where(m.point) == "")?then("", " " + where(m.point))><#else><#local text += (statistic(m.statistic) == "")?then("", " as " + statistic(m.statistic))></#if>
-  <#local text += onSample(c.sample) + (details?size == 0)?then("", " (" + details?join("; ") + ")") + ".">
-  <#if !m.own><#local text += " The number that decides is " + m.point.value + aboutPoint(m) + (interval(m.interval) == "")?then("", " (95 % interval " + interval(m.interval) + ")") + "."></#if>
-  <#return text>
+  <#return text + onSample(c.sample) + (details?size == 0)?then("", " (" + details?join("; ") + ")") + ".">
+</#function>
+
+<#function decided c>
+  <#local m = c.measured>
+  <#if m.own || m.kind != "measured"><#return ""></#if>
+  <#return "The number that decides is " + m.point.value + aboutPoint(m) + (interval(m.interval) == "")?then("", " (95 % interval " + interval(m.interval) + ")") + ".">
 </#function>
 
 <#function aboutPoint m><#return (where(m.point) == "")?then("", " " + where(m.point))></#function>
 
 <#function ranged c>
   <#if curve(c.measured) == ""><#return ""></#if>
-  <#return "Over the bands" + (c.measured.decides.of gt 1)?then(", in " + c.measured.decides.name + ",", "") + " it ran " + curve(c.measured) + ".">
+  <#return "Over the bands" + (c.measured.decides.of gt 1)?then(", in " + c.measured.decides.name + ",", "") + (c.measured.curve.lowest.value == c.measured.curve.highest.value)?then(" it was ", " it ran ") + curve(c.measured) + ".">
 </#function>
 
 <#function outcome c>
@@ -296,12 +304,15 @@
   <#if c.otherwise?size == 0><#return ""></#if>
   <#local differing = c.otherwise?filter(o -> o.verdict != c.verdict)>
   <#if differing?size == 0><#return (c.otherwise?size == 1)?then("One other fair reading of the sentence comes to the same verdict.", "The " + c.otherwise?size + " other fair readings of the sentence come to the same verdict.")></#if>
-  <#return "Read otherwise the verdict changes: " + join(differing?map(o -> o.name + " " + o.verdict)) + ".">
+  <#return "Read otherwise the verdict changes (" + differing?map(o -> o.name + ": " + o.verdict)?join(", ") + ").">
 </#function>
+
+<#-- What the sentences of an article do not say already. -->
+<#function caveats c><#return c.notes?filter(note -> !note?starts_with("differs under") && !note?starts_with("same under"))></#function>
 
 <#function sentence p c>
   <#if c.measured.value == ""><#return said(p, c) + " " + outcome(c)></#if>
-  <#local parts = [said(p, c), "We read this as " + rule(c) + ".", found(c), gap(c), ranged(c), outcome(c), otherRules(c)]>
+  <#local parts = [said(p, c), "We read this as " + rule(c) + ".", found(c), gap(c), decided(c), ranged(c), outcome(c), otherRules(c)]>
   <#return parts?filter(part -> part != "")?join(" ")>
 </#function>
 

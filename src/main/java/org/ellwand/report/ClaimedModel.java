@@ -2,8 +2,10 @@ package org.ellwand.report;
 
 import java.util.Map;
 import java.util.OptionalDouble;
+import org.ellwand.acoustics.Bound;
 import org.ellwand.amount.Interval;
 import org.ellwand.audit.Judgement;
+import org.ellwand.audit.Point;
 import org.ellwand.claim.Rule;
 
 /**
@@ -33,15 +35,33 @@ final class ClaimedModel {
         String kind = kind();
         double named = named(kind);
         String value = kind.equals("range") ? "" : shown.written(named);
-        if (judgement.value().isEmpty()) {
+        if (judgement.value().isEmpty() || kind.equals("none")) {
             return model(kind, value, "", "", "");
         }
         double measured = Deciding.value(judgement);
-        boolean inside = kind.equals("range") && limit.contains(measured);
-        double difference = inside ? 0 : measured - named;
+        if (kind.equals("range") && limit.contains(measured)) {
+            return model(kind, value, "", isBounded() ? "" : "inside", "");
+        }
+        return difference(kind, value, measured, measured - named);
+    }
+
+    private Map<String, Object> difference(String kind, String value, double measured, double difference) {
+        // Where only an end of the value is known, so is the difference, and only away from the claim.
+        if (isBounded() && (bound() == Bound.AT_LEAST) != difference > 0) {
+            return model(kind, value, "", "", "");
+        }
         String size = shown.difference(Math.abs(difference), measured);
-        String side = inside ? "inside" : difference < 0 ? "below" : "above";
-        return model(kind, value, inside ? "" : size, side, inside ? "" : against(Math.abs(difference)));
+        boolean equal = size.matches("0[.0]*( .*)?");
+        String side = equal ? "equal" : difference < 0 ? "below" : "above";
+        return model(kind, value, size, side, isBounded() ? "" : against(Math.abs(difference)));
+    }
+
+    private boolean isBounded() {
+        return bound() != Bound.MEASURED;
+    }
+
+    private Bound bound() {
+        return judgement.point().map(Point::bound).orElse(Bound.MEASURED);
     }
 
     /** Against U; empty where the uncertainty is not of this value, or not known, or none. */

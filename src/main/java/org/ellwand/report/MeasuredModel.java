@@ -51,7 +51,7 @@ final class MeasuredModel {
         boolean calculated = Wording.isCalculated(judgement.rule());
         double value = Deciding.value(judgement);
         return Fields.of("kind", calculated ? "calculated" : "measured")
-                .and("value", shown.value(value))
+                .and("value", bound().isEmpty() ? shown.value(value) : shown.written(rounded(value)))
                 .and("bound", bound())
                 .and(
                         "statistic",
@@ -67,6 +67,11 @@ final class MeasuredModel {
                 .and("correction", correction())
                 .and("curve", CurveRange.of(judgement))
                 .map();
+    }
+
+    /** An end of what was measured is a level or a frequency as it was set. */
+    private static double rounded(double value) {
+        return Math.round(value * 100) / 100.0;
     }
 
     /** Whether uncertainty and interval are those of the value itself. */

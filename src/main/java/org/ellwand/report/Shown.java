@@ -51,7 +51,7 @@ record Shown(Unit unit, double factor, Interval limit) {
     /** Two significant digits, with the unit; empty where there is none. */
     String uncertainty(OptionalDouble value, double times) {
         return value.isPresent()
-                ? Numbers.withUnit(Numbers.significant(value.getAsDouble() * factor * times, 2), unit)
+                ? Numbers.withUnit(Numbers.significant(value.getAsDouble() * factor * times, 2), ofDifferences())
                 : "";
     }
 
@@ -69,7 +69,7 @@ record Shown(Unit unit, double factor, Interval limit) {
                 decimals(Numbers.value(value * factor, unit, limit)), Math.min(decimals(digits), MOST_DECIMALS));
         boolean vanishes = Numbers.fixed(expanded, decimals).matches("0[.0]*");
         return vanishes
-                ? value(value) + " ± " + Numbers.withUnit(digits, unit)
+                ? value(value) + " ± " + Numbers.withUnit(digits, ofDifferences())
                 : Numbers.withUnit(
                         Numbers.fixed(value * factor, decimals) + " ± " + Numbers.fixed(expanded, decimals), unit);
     }
@@ -77,12 +77,17 @@ record Shown(Unit unit, double factor, Interval limit) {
     /** A difference from a printed value: as many decimals as that has. */
     String difference(double size, double from) {
         int decimals = decimals(Numbers.value(from * factor, unit, limit));
-        return Numbers.withUnit(Numbers.fixed(size * factor, decimals), unit);
+        return Numbers.withUnit(Numbers.fixed(size * factor, decimals), ofDifferences());
     }
 
     /** A number as it was written in a claim: no more digits than it has. */
     String written(double value) {
         return Numbers.withUnit(end(value * factor), unit);
+    }
+
+    /** Levels differ by decibels without a reference. */
+    private Unit ofDifferences() {
+        return unit.isLevel() ? Unit.DB : unit;
     }
 
     private static int decimals(String number) {

@@ -104,8 +104,8 @@ class ReportWriterTest {
                                 + " We measured 17.9 dB in 2 ears with 6 insertions (95 % interval 16.9 to 18.9 dB; left, the least"
                                 + " favourable of 2). That is 0.1 dB below the claimed 18 dB, not more than the uncertainty of 1.0 dB."
                                 + " Over the bands, in left, it ran from 15.7 dB at 125 Hz to 19.8 dB at 2 kHz."
-                                + " These measurements support the claim as we read it (pass). Read otherwise the verdict changes:"
-                                + " strict marginal. Note: ")
+                                + " These measurements support the claim as we read it (pass). Read otherwise the verdict changes"
+                                + " (strict: marginal). Note: ")
                 .contains("It was not tested: needs an impulse source and a test fixture.")
                 .contains(
                         "told us of Skerry Tide, in our words (Letter from the maker, 2026-08): The maker gives 12 dB for flood.");
