@@ -3,6 +3,7 @@ package org.ellwand.audit;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import org.ellwand.check.Inspection;
 import org.ellwand.claim.Claim;
 import org.ellwand.claim.Product;
 import org.ellwand.claim.Rule;
@@ -31,13 +32,14 @@ public final class Auditor {
      *     such rules are reported together
      */
     public Audit audit(List<Product> products, List<Session> sessions, List<Audit.Input> inputs) throws InputException {
+        Inspection inspection = Inspection.of(sessions);
         Problems problems = new Problems();
         List<ProductAudit> audits = new ArrayList<>();
         List<Outcome> outcomes = products.stream()
                 .flatMap(product -> product.claims().stream().map(claim -> new Asked(product, claim)))
                 .toList()
                 .parallelStream()
-                .map(asked -> judge(asked.product(), asked.claim(), sessions))
+                .map(asked -> judge(asked.product(), asked.claim(), inspection.sessions()))
                 .toList();
         outcomes.forEach(o -> problems.addAll(o.problems()));
         int judged = 0;
@@ -49,7 +51,7 @@ public final class Auditor {
                     product, own.stream().flatMap(o -> o.claim().stream()).toList()));
         }
         problems.throwIfAny();
-        return new Audit(inputs, audits, sessions, List.of());
+        return new Audit(inputs, audits, sessions, inspection.findings());
     }
 
     private record Asked(Product product, Claim claim) {}

@@ -40,6 +40,28 @@ public record Session(
         List<Figure> figures,
         List<String> dataFiles) {
 
+    /** This session with other curves. */
+    public Session withReadings(List<CurveReading> others) {
+        return new Session(
+                id,
+                file,
+                measured,
+                rig,
+                place,
+                resolution,
+                levelsIn,
+                stimuli,
+                openEarScaled,
+                settingsSwitchedInPlace,
+                declaredConditions,
+                uncertainty,
+                List.copyOf(others),
+                traces,
+                harmonics,
+                figures,
+                dataFiles);
+    }
+
     /** The stimulus of a reading, where it has one. */
     public Optional<Stimulus> stimulusOf(Conditions conditions) {
         return conditions.get("stimulus").map(stimuli::get);
