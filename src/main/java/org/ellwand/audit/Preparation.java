@@ -34,6 +34,7 @@ final class Preparation {
     private final ReadingIndex index = new ReadingIndex();
     private final Surroundings surroundings = new Surroundings();
     private final List<Ready> ready = new ArrayList<>();
+    private final List<Ready> bare = new ArrayList<>();
     private final Set<String> dropped;
     private List<Factor> factors = List.of();
     private double[][] levelsDb = new double[0][];
@@ -49,6 +50,11 @@ final class Preparation {
 
     List<Ready> ready() {
         return List.copyOf(ready);
+    }
+
+    /** Subjects without a band that serves. */
+    List<Ready> bare() {
+        return List.copyOf(bare);
     }
 
     List<String> dropped() {
@@ -113,6 +119,7 @@ final class Preparation {
         }
         Ready made = bands(subject, rule.resolution().orElse(measured.first()), spectral);
         if (made.bands().isEmpty()) {
+            bare.add(made);
             dropped.add("no band of the rule was measured (" + subject.conditions() + ")");
         } else {
             ready.add(made);

@@ -42,9 +42,20 @@ final class RuleJudge {
         Rule rule = quantity.completed(written);
         Preparation preparation = new Preparation(rule, quantity, Subjects.of(rule, quantity, product, sessions));
         if (preparation.ready().isEmpty()) {
-            return Judgements.untested(written, nothing(preparation), Misnamed.notes(rule, product, sessions));
+            Reason reason = tooSoft(rule, preparation.bare()).orElseGet(() -> nothing(preparation));
+            return Judgements.untested(written, reason, Misnamed.notes(rule, product, sessions));
         }
-        return new Work(written, rule, quantity, preparation).judgement();
+        Judgement judgement = new Work(written, rule, quantity, preparation).judgement();
+        return judgement.verdict() == Verdict.MARGINAL
+                ? tooSoft(rule, preparation.ready())
+                        .map(reason -> Judgements.untested(written, reason, judgement.notes()))
+                        .orElse(judgement)
+                : judgement;
+    }
+
+    /** What no reading under these sounds can tell is untested, not marginal. */
+    private static Optional<Reason> tooSoft(Rule rule, List<Ready> subjects) {
+        return Revealing.concerns(rule.quantity()) ? Revealing.of(rule).reason(subjects) : Optional.empty();
     }
 
     private static Reason nothing(Preparation preparation) {
