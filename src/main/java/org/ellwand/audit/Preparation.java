@@ -165,10 +165,11 @@ final class Preparation {
                 .filter(b -> b != Bound.MEASURED)
                 .findFirst()
                 .orElse(Bound.MEASURED);
-        return sign(spectral) < 0 ? reading.negated() : reading;
+        return sign(spectral, rule) < 0 ? reading.negated() : reading;
     }
 
-    private double sign(SpectralQuantity spectral) {
+    /** How a quantity moves with the levels in place. */
+    static double sign(SpectralQuantity spectral, Rule rule) {
         return spectral.parts(rule).stream().mapToDouble(Preparation::inPlace).sum();
     }
 

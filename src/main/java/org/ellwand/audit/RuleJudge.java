@@ -7,6 +7,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.TreeSet;
 import org.ellwand.amount.Interval;
+import org.ellwand.check.Finding;
 import org.ellwand.claim.Population;
 import org.ellwand.claim.Rule;
 import org.ellwand.claim.Statistic;
@@ -29,8 +30,10 @@ final class RuleJudge {
     private final String product;
     private final List<Session> sessions;
     private final double confidence;
+    private final Doubts doubts;
 
-    RuleJudge(AuditOptions options, String product, List<Session> sessions, double confidence) {
+    RuleJudge(AuditOptions options, String product, List<Session> sessions, double confidence, Doubts doubts) {
+        this.doubts = doubts;
         this.options = options;
         this.product = product;
         this.sessions = sessions;
@@ -76,6 +79,9 @@ final class RuleJudge {
         private final Evaluation curves;
         private final Caps caps;
         private final boolean known;
+        private final Doubts.Judged judged;
+        private final List<Finding> touching;
+        private List<Finding> causing = List.of();
 
         Work(Rule written, Rule rule, CellQuantity quantity, Preparation preparation) {
             this.written = written;
@@ -92,6 +98,13 @@ final class RuleJudge {
             curves = asCurves ? Evaluation.of(preparation, rule, Outcome.CURVE, options.trials()) : evaluation;
             caps = new Caps(rule, quantity.usesOpenEar(rule));
             known = ready.stream().map(Ready::subject).allMatch(this::isSpreadKnown);
+            judged = new Doubts.Judged(rule, ready, signInPlace(), quantity.usesOpenEar(rule));
+            touching = doubts.touching(judged);
+        }
+
+        /** How the quantity moves with the levels in place; 0 where it is no sum of curves. */
+        private double signInPlace() {
+            return quantity instanceof SpectralQuantity spectral ? Preparation.sign(spectral, rule) : 0;
         }
 
         /** Nothing tells the spread of a number of which neither a cause is declared nor a second one was measured. */
@@ -134,6 +147,12 @@ final class RuleJudge {
             }
             boolean capped = reasons.stream().anyMatch(r -> !r.key().equals("missing-bands"));
             if (capped) {
+                verdict = Verdict.MARGINAL;
+            }
+            causing = Doubts.causing(touching, judged, decision.withVerdict(verdict));
+            if (!causing.isEmpty()) {
+                reasons.clear();
+                Doubts.reason(causing, verdict).ifPresent(reasons::add);
                 verdict = Verdict.MARGINAL;
             }
             if (verdict == Verdict.MARGINAL && reasons.isEmpty()) {
@@ -269,6 +288,7 @@ final class RuleJudge {
             }
             evaluation.subjects().forEach(e -> notes.addAll(e.notes));
             preparation.dropped().forEach(d -> notes.add("not used: " + d));
+            Doubts.note(touching, causing).ifPresent(notes::add);
             // Of a firm verdict no reason tells what was missing.
             if (reasons.isEmpty() && lacksBands()) {
                 notes.add(Caps.missing(ready).text());

@@ -2,6 +2,7 @@ package org.ellwand.check;
 
 import java.util.ArrayList;
 import java.util.List;
+import org.ellwand.check.DataCheck.Material;
 import org.ellwand.measurement.Session;
 
 /**
@@ -28,6 +29,16 @@ public record Inspection(List<Session> sessions, List<Finding> findings, List<No
             corrected.add(made.session());
             findings.addAll(made.findings());
             notChecked.addAll(made.notChecked());
+        }
+        for (int s = 0; s < sessions.size(); s++) {
+            Material material = new Material(corrected.get(s), sessions.get(s), corrected);
+            for (DataCheck check : Checks.ALL) {
+                DataCheck.Checked checked = check.check(material);
+                findings.addAll(checked.findings());
+                if (!checked.made()) {
+                    notChecked.add(new NotChecked(check.name(), sessions.get(s).id(), "needs " + check.needs()));
+                }
+            }
         }
         findings.sort(Finding.ORDER);
         notChecked.sort(NotChecked.ORDER);

@@ -7,7 +7,10 @@ import java.util.Map;
 import java.util.NavigableMap;
 import java.util.Optional;
 import java.util.Set;
+import java.util.SortedSet;
 import java.util.TreeMap;
+import java.util.TreeSet;
+import java.util.function.BiPredicate;
 import java.util.function.Predicate;
 import org.ellwand.acoustics.Band;
 import org.ellwand.acoustics.Bound;
@@ -20,6 +23,7 @@ import org.ellwand.measurement.Session;
 import org.ellwand.measurement.SharedBy;
 import org.ellwand.measurement.Stimulus;
 import org.ellwand.measurement.Uncertainty;
+import org.ellwand.pairing.OpenEars;
 
 /** The curves of a session as checks look at them: levels in dB by band, grouped by what the readings have in common. */
 final class Sheets {
@@ -142,14 +146,107 @@ final class Sheets {
 
     /** What the session declares of causes shared by each reading, in a band: the root of the sum of their squares. */
     static double readingDb(Session session, Band band) {
+        return declaredDb(session, band, SharedBy.READING);
+    }
+
+    /** What the session declares of causes shared by each insertion, in a band. */
+    static double insertionDb(Session session, Band band) {
+        return declaredDb(session, band, SharedBy.INSERTION);
+    }
+
+    private static double declaredDb(Session session, Band band, SharedBy sharedBy) {
         if (!(session.uncertainty() instanceof Uncertainty.Declared declared)) {
             return 0;
         }
         return Math.sqrt(declared.causes().stream()
-                .filter(c -> c.sharedBy() == SharedBy.READING && c.unit() == org.ellwand.amount.Unit.DB)
+                .filter(c -> c.sharedBy() == sharedBy && c.unit() == org.ellwand.amount.Unit.DB)
                 .mapToDouble(c -> c.sizeAt(band.nominalHz()))
                 .map(size -> size * size)
                 .sum());
+    }
+
+    /** The attenuation of a reading in place, where its open ear was measured. */
+    static Optional<NavigableMap<Band, Double>> attenuation(Session session, CurveReading inPlace) {
+        return OpenEars.of(session, inPlace).map(partner -> {
+            NavigableMap<Band, Double> open =
+                    meanOf(partner.takes().stream().map(CurveReading::of).toList());
+            open.replaceAll((band, level) -> level + partner.shiftDb());
+            return less(open, curve(inPlace));
+        });
+    }
+
+    /** The gain of the open ear over the field, by stimulus, where both were measured. */
+    static Map<Conditions, NavigableMap<Band, Double>> openEarGains(Session session) {
+        Map<Conditions, NavigableMap<Band, Double>> gains = new LinkedHashMap<>();
+        grouped(openEars(session), REPEATS).forEach((conditions, takes) -> {
+            List<CurveReading> field = fields(session).stream()
+                    .filter(f -> f.get("stimulus").equals(conditions.get("stimulus")))
+                    .toList();
+            NavigableMap<Band, Double> gain = less(meanOf(takes), meanOf(field));
+            if (!gain.isEmpty()) {
+                gains.put(conditions, gain);
+            }
+        });
+        return gains;
+    }
+
+    /** The median of numbers of which there is at least one. */
+    static double median(List<Double> numbers) {
+        List<Double> sorted = numbers.stream().sorted().toList();
+        int size = sorted.size();
+        return (sorted.get((size - 1) / 2) + sorted.get(size / 2)) / 2;
+    }
+
+    /** The median of curves, band by band, at the bands that they all have. */
+    static NavigableMap<Band, Double> medianOf(List<NavigableMap<Band, Double>> curves) {
+        NavigableMap<Band, Double> medians = mean(curves);
+        medians.replaceAll((band, mean) ->
+                median(curves.stream().map(c -> c.getOrDefault(band, mean)).toList()));
+        return medians;
+    }
+
+    /** The longest run of neighbouring bands among some; the lowest of equals. */
+    static List<Band> longestRun(SortedSet<Band> bands) {
+        List<Band> longest = List.of();
+        List<Band> run = new ArrayList<>();
+        for (Band band : bands) {
+            if (!run.isEmpty() && band.index() != run.get(run.size() - 1).index() + 1) {
+                run = new ArrayList<>();
+            }
+            run.add(band);
+            longest = run.size() > longest.size() ? List.copyOf(run) : longest;
+        }
+        return longest;
+    }
+
+    /** The longest run where a curve meets a condition, if it is as wide as five third octaves; else nothing. */
+    static List<Band> wideRun(NavigableMap<Band, Double> curve, BiPredicate<Band, Double> wanted) {
+        SortedSet<Band> found = new TreeSet<>();
+        curve.forEach((band, level) -> {
+            if (wanted.test(band, level)) {
+                found.add(band);
+            }
+        });
+        List<Band> run = longestRun(found);
+        boolean wide =
+                !run.isEmpty() && 3 * run.size() >= 5 * run.get(0).resolution().bandsPerOctave();
+        return wide ? run : List.of();
+    }
+
+    /** The mean of a curve over some of its bands. */
+    static double average(NavigableMap<Band, Double> curve, List<Band> bands) {
+        return bands.stream()
+                .mapToDouble(b -> curve.getOrDefault(b, 0.0))
+                .average()
+                .orElse(0);
+    }
+
+    /** The level at a nominal frequency in Hz. */
+    static Optional<Double> at(NavigableMap<Band, Double> curve, double nominalHz) {
+        return curve.entrySet().stream()
+                .filter(e -> e.getKey().nominalHz() == nominalHz)
+                .map(Map.Entry::getValue)
+                .findFirst();
     }
 
     /** Nominal frequencies in Hz, for a finding. */

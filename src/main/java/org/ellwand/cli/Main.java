@@ -63,6 +63,7 @@ public final class Main implements Callable<Integer> {
         Progress progress = new Progress(err, Progress.errIsTerminal());
         return List.of(
                 new AuditCommand(new FolderSteps(), progress),
+                new InspectCommand(progress),
                 new SchemaCommand(Map.of(
                         "claims",
                         () -> ClaimsSchema.text(Quantities.forms(), Set.of()),

@@ -1,0 +1,11 @@
+package org.ellwand.check;
+
+import java.util.List;
+
+/** Every check of the data, in the order of lists. {@link BackgroundFloor} comes before them: it changes levels. */
+final class Checks {
+    static final List<DataCheck> ALL =
+            List.of(new SlitLeak(), new TubeExcess(), new TubeLinearity(), new Copies(), new DecimalShift());
+
+    private Checks() {}
+}
