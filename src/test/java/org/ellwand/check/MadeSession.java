@@ -16,6 +16,7 @@ import org.ellwand.amount.Amount;
 import org.ellwand.amount.Unit;
 import org.ellwand.input.Place;
 import org.ellwand.measurement.Cause;
+import org.ellwand.measurement.Chain;
 import org.ellwand.measurement.Conditions;
 import org.ellwand.measurement.CurveReading;
 import org.ellwand.measurement.Reading;
@@ -35,6 +36,7 @@ public final class MadeSession {
     private final List<Cause> causes = new ArrayList<>();
     private final Map<String, Stimulus> stimuli = new LinkedHashMap<>();
     private final List<CurveReading> readings = new ArrayList<>();
+    private Chain chain = Chain.UNSTATED;
 
     public MadeSession(String id, String ear) {
         this.id = id;
@@ -57,6 +59,17 @@ public final class MadeSession {
 
     public MadeSession sound(String name, String kind, double levelDb) {
         stimuli.put(name, new Stimulus(name, kind, List.of(new Amount(levelDb, Unit.DB_SPL, 0)), Optional.empty()));
+        return this;
+    }
+
+    public MadeSession peak(String name, double levelDb, double peakDb) {
+        Amount peak = new Amount(peakDb, Unit.DB_SPL, 0);
+        stimuli.put(name, new Stimulus(name, "music", List.of(new Amount(levelDb, Unit.DB_SPL, 0)), Optional.of(peak)));
+        return this;
+    }
+
+    public MadeSession chain(Chain said) {
+        chain = said;
         return this;
     }
 
@@ -105,6 +118,7 @@ public final class MadeSession {
                 List.of(),
                 List.of(),
                 List.of(),
-                List.of());
+                List.of(),
+                chain);
     }
 }

@@ -23,6 +23,10 @@ final class SoundSittings {
     private static final double READING_DB = 0.3;
     private static final double MUSIC_DB = 90;
 
+    private static final double MUSIC_SUM_DB = Bands.energySumDb(MadeSession.THIRDS.stream()
+            .mapToDouble(band -> musicDb(band.exactHz()))
+            .toArray());
+
     private final NormalStream draw;
     private final Ear ear;
     private final PlugBody body = new PlugBody(31, 1600, 0.8);
@@ -50,12 +54,16 @@ final class SoundSittings {
                 .sound("reel-90", "music", MUSIC_DB);
         LEVELS.forEach(made::pink);
         LEVELS.forEach(level -> outside(made, "pink-" + Math.round(level), f -> level - 13.2));
-        outside(made, "reel-90", f -> MUSIC_DB - 8 - 1.5 * Math.abs(Bands.octaves(f, 400)));
+        outside(made, "reel-90", f -> MUSIC_DB - MUSIC_SUM_DB + musicDb(f));
         made.reading("device=open ear, stimulus=hush", read(f -> Double.NEGATIVE_INFINITY));
         for (int insertion = 1; insertion <= 3; insertion++) {
             inPlace(made, insertion);
         }
         return made.session();
+    }
+
+    private static double musicDb(double frequencyHz) {
+        return -1.5 * Math.abs(Bands.octaves(frequencyHz, 400));
     }
 
     private void outside(MadeSession made, String sound, DoubleUnaryOperator bandDb) {
