@@ -137,7 +137,8 @@ public record Scope(Set<String> products, Set<String> editions, Set<String> firm
                 kept(s.traces(), trace -> takes(trace.conditions())),
                 kept(s.harmonics(), harmonic -> takes(harmonic.conditions())),
                 kept(s.figures(), figure -> takes(figure.conditions())),
-                s.dataFiles());
+                s.dataFiles(),
+                s.chain());
     }
 
     private boolean takes(Conditions conditions) {

@@ -66,6 +66,7 @@ public final class Main implements Callable<Integer> {
                 new AskCommand(progress),
                 new CompareCommand(progress),
                 new CompletionCommand(),
+                new InspectCommand(progress),
                 new SchemaCommand(Map.of(
                         "claims",
                         () -> ClaimsSchema.text(Quantities.forms(), Set.of()),
