@@ -15,6 +15,7 @@ import org.ellwand.ask.Letter;
 import org.ellwand.ask.LetterOptions;
 import org.ellwand.audit.Audit;
 import org.ellwand.audit.AuditOptions;
+import org.ellwand.audit.FolderContents;
 import org.ellwand.audit.ProductAudit;
 import org.ellwand.audit.Scope;
 import org.ellwand.claim.Product;

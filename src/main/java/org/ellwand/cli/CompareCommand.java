@@ -16,6 +16,7 @@ import org.ellwand.amount.Phrases;
 import org.ellwand.audit.AuditJson;
 import org.ellwand.audit.AuditRecord;
 import org.ellwand.audit.AuditRecordReader;
+import org.ellwand.audit.FolderContents;
 import org.ellwand.audit.Scope;
 import org.ellwand.compare.Change;
 import org.ellwand.compare.ClaimComparison;

@@ -8,6 +8,7 @@ import java.util.SortedMap;
 import java.util.TreeMap;
 import org.ellwand.audit.Audit;
 import org.ellwand.audit.AuditJson;
+import org.ellwand.audit.FolderContents;
 import org.ellwand.audit.Scope;
 import org.ellwand.input.InputException;
 import org.ellwand.report.ReportOptions;

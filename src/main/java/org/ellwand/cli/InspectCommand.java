@@ -3,6 +3,7 @@ package org.ellwand.cli;
 import java.io.PrintWriter;
 import java.nio.file.Path;
 import java.util.concurrent.Callable;
+import org.ellwand.audit.FolderContents;
 import org.ellwand.check.Finding;
 import org.ellwand.check.Inspection;
 import org.ellwand.check.NotChecked;

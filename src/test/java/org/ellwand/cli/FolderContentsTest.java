@@ -12,6 +12,7 @@ import java.util.stream.Stream;
 import org.ellwand.audit.Audit;
 import org.ellwand.audit.AuditJson;
 import org.ellwand.audit.ClaimAudit;
+import org.ellwand.audit.FolderContents;
 import org.ellwand.audit.Scope;
 import org.ellwand.input.InputException;
 import org.junit.jupiter.api.BeforeAll;

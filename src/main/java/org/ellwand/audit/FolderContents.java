@@ -1,4 +1,4 @@
-package org.ellwand.cli;
+package org.ellwand.audit;
 
 import java.io.IOException;
 import java.nio.file.Path;
@@ -8,11 +8,6 @@ import java.util.List;
 import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
-import org.ellwand.audit.Audit;
-import org.ellwand.audit.AuditOptions;
-import org.ellwand.audit.Auditor;
-import org.ellwand.audit.Inputs;
-import org.ellwand.audit.Scope;
 import org.ellwand.claim.ClaimsReader;
 import org.ellwand.claim.Product;
 import org.ellwand.claim.Target;
@@ -26,13 +21,19 @@ import org.ellwand.quantity.Quantities;
  *
  * @param inputs every file that was read, whether a scope leaves out what it says or not
  */
-record FolderContents(List<Product> products, List<Session> sessions, List<Audit.Input> inputs) {
+public record FolderContents(List<Product> products, List<Session> sessions, List<Audit.Input> inputs) {
+    public FolderContents {
+        products = List.copyOf(products);
+        sessions = List.copyOf(sessions);
+        inputs = List.copyOf(inputs);
+    }
+
     /**
      * Reads the sessions, then the claims, which may speak of conditions that the sessions declare.
      *
      * @throws InputException with what is wrong in the sessions, or else with what is wrong in the claims
      */
-    static FolderContents read(Path folder) throws InputException, IOException {
+    public static FolderContents read(Path folder) throws InputException, IOException {
         List<Session> sessions = SessionReader.readAll(folder);
         Set<String> declared = sessions.stream()
                 .flatMap(session -> session.declaredConditions().stream())
@@ -57,8 +58,13 @@ record FolderContents(List<Product> products, List<Session> sessions, List<Audit
                 .toList();
     }
 
-    /** Judges what is in scope. */
-    Audit judged(Scope scope, int trials) throws InputException {
+    /**
+     * Judges what is in scope.
+     *
+     * @param trials Monte Carlo trials, at least 100; {@link AuditOptions#DEFAULT_TRIALS}
+     * @throws InputException where the scope names what is not there, or a rule does not fit the readings
+     */
+    public Audit judged(Scope scope, int trials) throws InputException {
         scope.check(products, sessions);
         Auditor auditor = new Auditor(new AuditOptions(trials));
         return scope.noted(auditor.audit(scope.products(products), scope.sessions(sessions), inputs));
