@@ -64,6 +64,7 @@ public final class Main implements Callable<Integer> {
         return List.of(
                 new AuditCommand(new FolderSteps(), progress),
                 new AskCommand(progress),
+                new PlanCommand(progress),
                 new SchemaCommand(Map.of(
                         "claims",
                         () -> ClaimsSchema.text(Quantities.forms(), Set.of()),

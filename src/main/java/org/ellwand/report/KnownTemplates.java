@@ -25,6 +25,7 @@ final class KnownTemplates {
             "letter-questions.ftl",
             "letter.html.ftl",
             "letter.md.ftl",
+            "plan.md.ftl",
             "style.css.ftl");
 
     private static final String BUILT_IN = "org/ellwand/templates";
