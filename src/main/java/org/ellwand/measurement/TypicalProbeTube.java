@@ -8,13 +8,13 @@ import org.ellwand.amount.Unit;
  * Standard uncertainties (k = 1, dB) of careful probe-tube work, for those who have no figures of their own. Common
  * practice, no source: reports say so.
  */
-final class TypicalProbeTube {
+public final class TypicalProbeTube {
     /** Upper ends, included, of the frequency ranges that the columns below stand for, in Hz. */
     private static final double[] UP_TO_HZ = {250, 1000, 3150, 4000, 6300, Double.POSITIVE_INFINITY};
 
     private TypicalProbeTube() {}
 
-    static List<Cause> causes() {
+    public static List<Cause> causes() {
         return List.of(
                 cause("calibration", SharedBy.SESSION, false, 0.3, 0.3, 0.4, 0.5, 0.8, 1.0),
                 cause("tube shift", SharedBy.INSERTION, false, 0, 0, 0.15, 0.35, 0.8, 1.5),

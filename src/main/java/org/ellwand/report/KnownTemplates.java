@@ -29,6 +29,7 @@ final class KnownTemplates {
             "letter-questions.ftl",
             "letter.html.ftl",
             "letter.md.ftl",
+            "plan.md.ftl",
             "script.js.ftl",
             "style.css.ftl",
             "words.ftl");

@@ -28,7 +28,7 @@ class MainTest {
 
     @Test
     void everyCommandHasAnExample() {
-        for (String command : List.of("ask", "audit", "compare", "completion", "schema", "start")) {
+        for (String command : List.of("ask", "audit", "compare", "completion", "inspect", "plan", "schema", "start")) {
             List<Object> all = Main.commands(new java.io.PrintWriter(java.io.Writer.nullWriter()));
             assertThat(CommandLineRun.of(all, command, "--help").out())
                     .contains("Example: ")
@@ -102,6 +102,7 @@ class MainTest {
                 List.of(
                         new AuditCommand(new NoSteps(), new Progress(new java.io.PrintWriter(System.err), false)),
                         new AskCommand(new Progress(new java.io.PrintWriter(System.err), false)),
+                        new PlanCommand(new Progress(new java.io.PrintWriter(System.err), false)),
                         new SchemaCommand(Map.of("claims", () -> "{\"type\": \"object\"}\n", "session", () -> "{}")),
                         new StartCommand(new Example("/org/ellwand/cli/example/"))),
                 args);

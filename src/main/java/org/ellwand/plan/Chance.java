@@ -1,0 +1,123 @@
+package org.ellwand.plan;
+
+import org.ellwand.amount.Interval;
+import org.ellwand.statistics.NormalErrors;
+
+/**
+ * How often a further sitting decides, if the true value is what was measured so far: its own value then scatters about
+ * that one with its standard uncertainty u, and it decides where the value lies far enough from the ends of the limit.
+ *
+ * <p>For one end at a distance d this is Φ(d/u − z), z of the confidence; solved for u it is the usual sample size for
+ * showing a mean beyond a limit, n = (z + z_power)² s² / d². Errors are taken as normal and their size as known, the
+ * deciding point as the only one that matters; where many points are judged, a fail needs more than z.
+ *
+ * @param confidence of the decision
+ * @param beyond how many u a value must lie beyond an end to fail the claim
+ */
+record Chance(Interval limit, double confidence, double beyond) {
+    /** Of a claim that is judged by one number. */
+    static Chance ofOne(Interval limit, double confidence) {
+        return new Chance(limit, confidence, NormalErrors.z(confidence));
+    }
+
+    /**
+     * Of a claim that is judged by several, which share out the error of a wrong fail.
+     *
+     * @param points how many
+     */
+    static Chance ofSeveral(Interval limit, double confidence, int points) {
+        return new Chance(limit, confidence, NormalErrors.z(1 - (1 - confidence) / points));
+    }
+
+    /** With what a fail was seen to need, where that is less: numbers that err together share less of the error. */
+    Chance seen(double value, double u) {
+        double distance = distance(value) / u;
+        boolean tells = !limit.contains(value) && distance < beyond;
+        return tells ? new Chance(limit, confidence, Math.max(distance, NormalErrors.z(confidence))) : this;
+    }
+
+    /** The probability that a sitting of standard uncertainty {@code u} passes or fails the claim. */
+    double firm(double truth, double u) {
+        if (u == 0) {
+            return 1;
+        }
+        double z = NormalErrors.z(confidence) * u;
+        double far = beyond * u;
+        double below = limit.hasLower() ? NormalErrors.phi((limit.lower() - far - truth) / u) : 0;
+        double above = limit.hasUpper() ? NormalErrors.phi((truth - limit.upper() - far) / u) : 0;
+        return passes(truth, u, z) + below + above;
+    }
+
+    /** How small u must be for a value to be told from the nearer end of the limit. */
+    double neededU(double value) {
+        return distance(value) / (limit.contains(value) ? NormalErrors.z(confidence) : beyond);
+    }
+
+    private double distance(double value) {
+        return Math.min(
+                limit.hasLower() ? Math.abs(value - limit.lower()) : Double.POSITIVE_INFINITY,
+                limit.hasUpper() ? Math.abs(value - limit.upper()) : Double.POSITIVE_INFINITY);
+    }
+
+    private double passes(double truth, double u, double z) {
+        if (!limit.hasUpper()) {
+            return NormalErrors.phi((truth - limit.lower() - z) / u);
+        }
+        if (!limit.hasLower()) {
+            return NormalErrors.phi((limit.upper() - z - truth) / u);
+        }
+        double middle = (limit.lower() + limit.upper()) / 2;
+        double reach = reach((limit.upper() - limit.lower()) / 2, u);
+        return reach < 0
+                ? 0
+                : NormalErrors.phi((middle + reach - truth) / u) - NormalErrors.phi((middle - reach - truth) / u);
+    }
+
+    /** How far from the middle of a limit a value may lie and still pass; negative where none does. */
+    private double reach(double half, double u) {
+        if (inside(half, 0, u) < confidence) {
+            return -1;
+        }
+        double low = 0;
+        double high = half;
+        for (int i = 0; i < 60; i++) {
+            double mid = (low + high) / 2;
+            if (inside(half, mid, u) >= confidence) {
+                low = mid;
+            } else {
+                high = mid;
+            }
+        }
+        return low;
+    }
+
+    /** The probability that the true value lies within ± half, the measured one lying off the middle by some distance. */
+    private static double inside(double half, double off, double u) {
+        return NormalErrors.phi((half - off) / u) - NormalErrors.phi((-half - off) / u);
+    }
+
+    /** Half the width of the narrowest limit about the same middle that a value would pass. */
+    double tolerance(double value, double u) {
+        double off = Math.abs(value - (limit.lower() + limit.upper()) / 2);
+        double low = off;
+        double high = off + 10 * u;
+        for (int i = 0; i < 60; i++) {
+            double mid = (low + high) / 2;
+            if (inside(mid, off, u) >= confidence) {
+                high = mid;
+            } else {
+                low = mid;
+            }
+        }
+        return high;
+    }
+
+    /**
+     * How many must be tested, with none outside, to say that a share of all lies inside: ln(1 − C) / ln(p), rounded up.
+     *
+     * @param share between 0 and 1
+     */
+    static int noneOutside(double share, double confidence) {
+        return (int) Math.ceil(Math.log(1 - confidence) / Math.log(share) - 1e-9);
+    }
+}

@@ -1,0 +1,58 @@
+package org.ellwand.plan;
+
+import java.util.List;
+import java.util.OptionalDouble;
+import java.util.function.Predicate;
+import org.ellwand.acoustics.Band;
+import org.ellwand.acoustics.Spectrum;
+import org.ellwand.measurement.CurveReading;
+import org.ellwand.measurement.Session;
+import org.ellwand.measurement.Stimulus;
+
+/**
+ * How loud a test sound must be for an attenuation to be seen above the background. A band counts as it is where it lies
+ * 15 dB or more above the background with the product in place, so the open ear must lie that much and the attenuation
+ * above it.
+ */
+final class Floor {
+    private static final double CLEAR_DB = 15;
+
+    private Floor() {}
+
+    /**
+     * The level of a sound that was read with the open ear, shifted as far as the least favourable band needs; empty where
+     * the open ear was not read in quiet and under that sound.
+     */
+    static OptionalDouble neededDb(Session session, Stimulus sound, double attenuationDb) {
+        List<CurveReading> quiet = openEar(
+                session,
+                reading -> session.stimulusOf(reading.conditions())
+                        .filter(Stimulus::isQuiet)
+                        .isPresent());
+        List<CurveReading> loud = openEar(
+                session,
+                reading -> reading.get("stimulus").filter(sound.id()::equals).isPresent());
+        if (quiet.isEmpty() || loud.isEmpty()) {
+            return OptionalDouble.empty();
+        }
+        Spectrum floor = quiet.get(0).spectrum();
+        Spectrum open = loud.get(0).spectrum();
+        return floor.bands().stream()
+                .filter(band -> open.at(band).isPresent())
+                .mapToDouble(band -> levelDb(floor, band) - levelDb(open, band))
+                .max()
+                .stream()
+                .map(least -> Loudness.fieldDb(sound) + least + CLEAR_DB + attenuationDb)
+                .findFirst();
+    }
+
+    private static List<CurveReading> openEar(Session session, Predicate<CurveReading> wanted) {
+        return session.readings().stream()
+                .filter(reading -> reading.isOpenEar() && wanted.test(reading))
+                .toList();
+    }
+
+    private static double levelDb(Spectrum spectrum, Band band) {
+        return spectrum.at(band).orElseThrow().levelDb();
+    }
+}

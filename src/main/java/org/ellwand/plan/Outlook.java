@@ -1,0 +1,47 @@
+package org.ellwand.plan;
+
+import java.util.OptionalDouble;
+import org.ellwand.audit.ClaimAudit;
+
+/**
+ * What stands between a claim and a firm verdict.
+ *
+ * @param insertions how many a further sitting needs in each ear; 0 where none are planned
+ * @param chance how often such a sitting decides, if the value stays; absent where that cannot be said
+ * @param wouldPass the limit that today's value would pass; empty where that cannot be said
+ * @param figure further figure of the advice, in the unit of the limit: the uncertainty needed, the margin that is told
+ */
+record Outlook(
+        ClaimAudit audited,
+        Advice advice,
+        int insertions,
+        OptionalDouble chance,
+        String wouldPass,
+        OptionalDouble figure) {
+
+    /** What to do; the sentences stand in the template. */
+    enum Advice {
+        /** More insertions, in a further sitting. */
+        INSERTIONS,
+        /** First readings; of a limit with two ends it is known how many. */
+        FIRST,
+        /** First readings of a limit with one end: how far beyond it a value is told. */
+        FIRST_MARGIN,
+        /** Bands or takes are missing, or something is not declared. */
+        COMPLETE,
+        /** No number of insertions within reason; a smaller uncertainty. */
+        SMALLER,
+        /** The sound is too loud for people. */
+        FIXTURE,
+        /** Something other than curves: a figure, a trace, a rating. */
+        OTHER,
+        /** The uncertainty is to be stated. */
+        STATE,
+        /** No reading of this kind can tell. */
+        OUT_OF_REACH
+    }
+
+    boolean isPlanned() {
+        return insertions > 0;
+    }
+}

@@ -1,0 +1,77 @@
+package org.ellwand.plan;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.ellwand.audit.Audit;
+import org.ellwand.audit.ClaimAudit;
+import org.ellwand.audit.ProductAudit;
+import org.ellwand.audit.Verdict;
+import org.ellwand.input.InputException;
+import org.ellwand.measurement.Session;
+import org.ellwand.measurement.TypicalProbeTube;
+import org.ellwand.measurement.Uncertainty;
+
+/**
+ * What is left to measure of a product.
+ *
+ * @param decided how many claims need nothing more
+ * @param outlooks the others, in the order of the file
+ * @param sittings one for each ear and sample that was measured, or one for a first ear; none where nothing is planned
+ */
+public record Plan(ProductAudit product, long decided, List<Outlook> outlooks, List<Sitting> sittings) {
+    /** Plans for every product of an audit. */
+    public static List<Plan> of(Audit audit) throws InputException {
+        List<Plan> plans = new ArrayList<>();
+        for (ProductAudit product : audit.products()) {
+            plans.add(of(product, audit.sessions()));
+        }
+        return plans;
+    }
+
+    private static Plan of(ProductAudit product, List<Session> sessions) throws InputException {
+        String name = product.product().name();
+        List<Session> worn = sessions.stream()
+                .filter(session -> !Wearer.of(session, name).isEmpty())
+                .toList();
+        Outlooks needs = new Outlooks(product.product(), sessions, first(worn));
+        List<Outlook> outlooks = new ArrayList<>();
+        for (ClaimAudit claim : product.claims()) {
+            if (!isFirm(claim)) {
+                outlooks.add(needs.of(claim));
+            }
+        }
+        List<Wanted> wanted = outlooks.stream()
+                .filter(Outlook::isPlanned)
+                .map(outlook -> new Wanted(outlook.audited().claim(), outlook.insertions()))
+                .toList();
+        List<Sitting> sittings = wanted.isEmpty() ? List.of() : sittings(name, worn, wanted);
+        return new Plan(product, product.claims().size() - outlooks.size(), outlooks, sittings);
+    }
+
+    private static boolean isFirm(ClaimAudit claim) {
+        return claim.verdict() == Verdict.PASS || claim.verdict() == Verdict.FAIL;
+    }
+
+    /** Sizes of an earlier sitting, where it declares some; else those of common practice. */
+    private static Uncertainty first(List<Session> worn) {
+        return worn.stream()
+                .map(Session::uncertainty)
+                .filter(Uncertainty.Declared.class::isInstance)
+                .findFirst()
+                .orElse(new Uncertainty.Declared(TypicalProbeTube.causes(), true));
+    }
+
+    private static List<Sitting> sittings(String product, List<Session> worn, List<Wanted> wanted) {
+        List<Sitting> sittings = new ArrayList<>();
+        for (Session session : worn) {
+            for (Wearer wearer : Wearer.of(session, product)) {
+                sittings.add(SittingPlan.of(product, Optional.of(session), wearer, worn, wanted));
+            }
+        }
+        if (worn.isEmpty()) {
+            sittings.add(SittingPlan.of(product, Optional.empty(), Wearer.unknown(), worn, wanted));
+        }
+        return sittings;
+    }
+}

@@ -1,0 +1,92 @@
+package org.ellwand.plan;
+
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.SortedMap;
+import java.util.SortedSet;
+import java.util.TreeMap;
+import java.util.function.ToDoubleBiFunction;
+import java.util.stream.Collectors;
+import org.ellwand.acoustics.Band;
+import org.ellwand.acoustics.Resolution;
+import org.ellwand.acoustics.Spectrum;
+import org.ellwand.amount.Unit;
+import org.ellwand.input.Place;
+import org.ellwand.measurement.Conditions;
+import org.ellwand.measurement.CurveReading;
+import org.ellwand.measurement.Reading;
+import org.ellwand.measurement.Session;
+import org.ellwand.measurement.Stimulus;
+import org.ellwand.measurement.Uncertainty;
+
+/**
+ * One sitting to come: every reading in the order in which it is to be taken.
+ *
+ * @param id its name, also of its files
+ * @param like the earlier sitting that it repeats; absent: there is none
+ * @param defaults what holds throughout: ear, side, head, unit, firmware
+ * @param uncertainty absent: not known yet, so that the typical sizes stand in
+ */
+record Sitting(
+        String id,
+        String product,
+        Optional<Session> like,
+        SortedMap<String, String> defaults,
+        Resolution resolution,
+        SortedSet<Band> bands,
+        Unit levelsIn,
+        boolean openEarScaled,
+        Optional<Uncertainty> uncertainty,
+        List<PlannedReading> readings) {
+
+    List<Stimulus> stimuli() {
+        return readings.stream()
+                .map(PlannedReading::stimulus)
+                .distinct()
+                .sorted(Loudness::order)
+                .toList();
+    }
+
+    /** The sitting as a session, were these the levels. */
+    Session session(Uncertainty sizes, ToDoubleBiFunction<PlannedReading, Band> levelDb) {
+        Map<String, Stimulus> sounds =
+                stimuli().stream().collect(Collectors.toMap(Stimulus::id, sound -> sound, (a, b) -> a, TreeMap::new));
+        return new Session(
+                id,
+                "measurements/" + id + ".yaml",
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty(),
+                Optional.of(resolution),
+                Optional.of(levelsIn),
+                sounds,
+                openEarScaled,
+                true,
+                like.map(Session::declaredConditions).orElse(Set.of()),
+                sizes,
+                readings.stream().map(reading -> curve(reading, levelDb)).toList(),
+                List.of(),
+                List.of(),
+                List.of(),
+                List.of());
+    }
+
+    private CurveReading curve(PlannedReading reading, ToDoubleBiFunction<PlannedReading, Band> levelDb) {
+        SortedMap<String, String> conditions = new TreeMap<>(defaults);
+        conditions.put("session", id);
+        conditions.put("device", product);
+        conditions.putAll(reading.conditions());
+        conditions.put("stimulus", reading.stimulus().id());
+        reading.insertion().ifPresent(number -> conditions.put("insertion", String.valueOf(number)));
+        reading.take().ifPresent(number -> conditions.put("take", String.valueOf(number)));
+        Map<Band, Spectrum.Level> levels = new TreeMap<>();
+        bands.forEach(band -> levels.put(band, Spectrum.Level.measured(levelDb.applyAsDouble(reading, band))));
+        return new CurveReading(
+                new Conditions(conditions),
+                Reading.Values.LEVELS,
+                new Spectrum(resolution, levels),
+                new Place(id, 1, 1));
+    }
+}

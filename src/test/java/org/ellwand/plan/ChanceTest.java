@@ -1,0 +1,68 @@
+package org.ellwand.plan;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import org.ellwand.amount.Interval;
+import org.ellwand.amount.Unit;
+import org.ellwand.statistics.NormalStream;
+import org.ellwand.statistics.Seeds;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+class ChanceTest {
+    private static final Chance AT_LEAST_15 = Chance.ofOne(Interval.atLeast(15, Unit.DB), 0.95);
+    private static final Chance BAND = Chance.ofOne(Interval.of(15, 21, Unit.DB), 0.95);
+
+    /** n = (1.645 + 0.842)² s² / d², rounded up: the usual sample size for 5 % one-sided and a power of 80 %, s known. */
+    @ParameterizedTest
+    @CsvSource({"3, 1, 56", "3, 2, 14", "3, 3, 7", "2, 1, 25", "1, 1, 7"})
+    void isTheUsualSampleSize(double s, double d, int n) {
+        assertThat(AT_LEAST_15.firm(15 + d, s / Math.sqrt(n))).isGreaterThanOrEqualTo(0.8);
+        assertThat(AT_LEAST_15.firm(15 + d, s / Math.sqrt(n - 1))).isLessThan(0.8);
+    }
+
+    /** ln(1 − C) / ln(p), rounded up: 14, 29 and 59 for 80, 90 and 95 % (zero failures; common in reliability). */
+    @ParameterizedTest
+    @CsvSource({"0.80, 14", "0.90, 29", "0.95, 59"})
+    void noneOutsideOfSoManySaysAShare(double share, int n) {
+        assertThat(Chance.noneOutside(share, 0.95)).isEqualTo(n);
+    }
+
+    /** Against plain draws: how often the value of a sitting is decided by the rule of the judge. */
+    @ParameterizedTest
+    @CsvSource({"18, 1.0", "18, 1.6", "16, 0.7", "20.8, 0.4", "22.5, 0.6", "14, 1.2", "15, 0.5"})
+    void isHowOftenASittingDecides(double truth, double u) {
+        NormalStream draw = new NormalStream(Seeds.of("chance", truth + "/" + u));
+        int firm = 0;
+        int sittings = 40_000;
+        for (int i = 0; i < sittings; i++) {
+            double value = truth + u * draw.next();
+            double above = phi((value - 15) / u);
+            double below = phi((21 - value) / u);
+            if (above + below - 1 >= 0.95 || above <= 0.05 || below <= 0.05) {
+                firm++;
+            }
+        }
+        assertThat(BAND.firm(truth, u)).isCloseTo(firm / (double) sittings, within(0.01));
+    }
+
+    @Test
+    void aValueThatPassesNoLimitOfThisWidthNeedsATolerance() {
+        assertThat(BAND.firm(18, 2)).isLessThan(0.06); // u of at most 3/1.96 = 1.53 dB lets a value pass
+        double half = BAND.tolerance(18.5, 1);
+        assertThat(phi(half - 0.5) + phi(half + 0.5) - 1).isCloseTo(0.95, within(1e-9));
+    }
+
+    @Test
+    void whereSeveralAreJudgedAFailNeedsMore() {
+        Chance several = Chance.ofSeveral(Interval.atLeast(15, Unit.DB), 0.95, 26);
+        assertThat(several.firm(13, 0.7)).isLessThan(AT_LEAST_15.firm(13, 0.7));
+        assertThat(several.seen(13, 1).firm(13, 0.7)).isGreaterThan(several.firm(13, 0.7));
+    }
+
+    private static double phi(double z) {
+        return org.ellwand.statistics.NormalErrors.phi(z);
+    }
+}

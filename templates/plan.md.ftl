@@ -1,0 +1,64 @@
+<#ftl output_format="Markdown">
+<#function verdictNow c><#return c.verdict + (c.value != "")?then(", " + c.value, "") + (c.uncertainty != "")?then("; u = " + c.uncertainty, "")></#function>
+<#function needs c>
+<#local share = (c.shareNeeds > 0)?then(" A share: at least " + c.shareNeeds + " of them, none outside.", "")>
+<#switch c.advice>
+<#case "insertions"><#return c.insertions + " insertions in each ear; decides in " + c.chance + " of sittings if the value stays." + share>
+<#case "first"><#return c.insertions + " insertions in each ear; decides in " + c.chance + " of sittings if the value is the middle of the limit." + share>
+<#case "first margin"><#return c.insertions + " insertions in each ear" + (c.figure != "")?then("; tells a value that lies " + c.figure + " or more from its limit in " + wanted + " of sittings", "") + "." + share>
+<#case "complete"><#return c.insertions + " insertions in each ear, every band and two open-ear takes: " + c.reason + "." + share>
+<#case "smaller"><#return (c.chance != "")?then(most + " insertions would decide in " + c.chance + " of sittings only; a", "A") + " standard uncertainty of at most " + c.figure + " would decide, if the value stays.">
+<#case "fixture"><#return "Louder than anybody’s ear is to be exposed to: on a fixture, not on people.">
+<#case "state"><#return "No further reading: state the uncertainty of the one there is.">
+<#case "other"><#return "A figure, trace or other reading that no curve sheet holds: " + c.reason + ".">
+<#default><#return "Out of reach: " + c.reason + ".">
+</#switch>
+</#function>
+# What is left to measure
+
+<#list products as p>
+## ${p.name}
+
+<#if p.decided == 0>No claim is decided. <#elseif p.decided == 1>1 claim is decided and needs nothing more. <#else>${p.decided} claims are decided and need nothing more. </#if><#if p.claims?has_content>These are open, at a confidence of ${p.confidence}:
+
+| No. | Claim | Today | Would pass today | What it needs |
+| --: | --- | --- | --- | --- |
+<#list p.claims as c>
+| ${c.number} | <#if c.verbatim>“${c.words}”<#else>${c.words}</#if> | ${verdictNow(c)} | ${c.wouldPass} | ${needs(c)} |
+</#list>
+<#else>
+Nothing is open.
+</#if>
+
+<#list p.sittings as s>
+**In this order** (${s.ids?join(", ")}):
+
+<#list s.steps as t>
+${t?counter}. <#if t.what == "open">Open ear: <#else><#if t.fit != "">${t.fit}, </#if><#if t.first == t.last>insertion ${t.first}<#else>insertions ${t.first} to ${t.last}, each</#if>: </#if>${t.readings}
+</#list>
+
+${s.readings} readings<#if s.ids?size gt 1> in each sitting</#if>, ${s.minutes} min at ${seconds} s each. Open ear: ${s.open.readings} readings, ${s.open.minutes} min, at most ${s.open.loudest} dB(A) in the field: ${s.open.niosh} of a day’s dose (NIOSH 98-126), ${s.open.upperAction} of the upper action value (2003/10/EC). <#if s.openAtEveryLevel.loudest != s.open.loudest>Read at every level, up to ${s.openAtEveryLevel.loudest} dB(A), it would be ${s.openAtEveryLevel.niosh} and ${s.openAtEveryLevel.upperAction}: hence “open ear: scaled”. </#if>The other ear hears all: ${s.otherEar.niosh} and ${s.otherEar.upperAction} unless it is plugged.
+
+<#if s.floor.claimed != "">
+To see ${s.floor.claimed} <#if s.floor.level != "">15 dB above the background of ${s.like}, ${s.floor.kind} must be ${s.floor.level} dB or louder<#else>above the background, first read the open ear in quiet: each band must lie 15 dB above it with the product in place</#if>.
+
+</#if>
+<#if s.sizes == "typical">
+The uncertainty in the session file is the typical one of probe-tube work (common practice, no source): put your own in its place.
+
+</#if>
+</#list>
+</#list>
+<#assign sittings = products?map(p -> p.sittings?size)?filter(n -> n gt 0)>
+<#if sittings?has_content>
+## Then
+
+Copy each `plan-….yaml` with its `.csv` into `measurements/` and fill in the levels, in the order of the sheet; a band left empty counts as missing. Decide on the number of insertions now and keep to it. A new sitting is judged by itself and not averaged with earlier ones: `ellwand audit --session` with the names of the new sessions; judged together, a claim stays open as long as it is open in one of them. The chances hold for the deciding ear and band, if the declared sizes are right.
+
+</#if>
+## Cautions
+
+- Probe tubes are placed by trained people, after a look into the ear; never alone, never in an ear with a complaint.
+- Loud open-ear readings are an exposure: quiet sounds first, the loud last; stop at the first ringing or dullness. Start with the source turned down and the product in place. Levels are those in the field; at the eardrum they read 5 to 10 dB(A) higher, which the rules allow for. Levels in dB SPL are counted as dB(A).
+- Impulses, and anything above 100 dB, are measured on a fixture, not on people.
+- What comes of it is no rating: a rating needs the standard procedure and a qualified laboratory. For exposure at work, local law and a hearing professional decide.
