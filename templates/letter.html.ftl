@@ -1,4 +1,5 @@
 <#ftl output_format="HTML">
+<#import "words.ftl" as w>
 <#include "letter-questions.ftl">
 <#macro quoted s><#if s.verbatim>“${s.words}”<#else>${s.words}</#if> <span class="soft">(<#if !s.verbatim>in our words; </#if>${s.source}, ${s.editionDated})</span></#macro>
 <!DOCTYPE html>
@@ -64,7 +65,7 @@ dd{margin:0;min-width:0}
 <li class="soft">We read it as: ${s.rule}.</li>
 </#if>
 <#if s.result.verdict != "" && s.rule != "">
-<li>What we found: <#if s.result.value != "">${s.result.value}<#if s.result.interval != ""> (95 % interval ${s.result.interval})</#if><#if s.result.sample != "">, ${s.result.sample}</#if>; </#if><strong>${s.result.verdict}</strong><#if s.result.reason != "">: ${s.result.reason}</#if>.</li>
+<li>What we found: <#if s.result.measured.value != "">${w.measured(s.result.measured)}<#if w.sample(s.result.sample) != "">, ${w.sample(s.result.sample)}</#if>; </#if><strong>${s.result.verdict}</strong><#if s.result.reason != "">: ${s.result.reason}</#if>.</li>
 </#if>
 </ul>
 </#list>
@@ -98,7 +99,7 @@ dd{margin:0;min-width:0}
 <p>The results above are “pass” (our readings support the sentence as we read it), “fail” (they do not), “marginal” (they do not decide) or “untested”. They hold if the sizes of the uncertainty that we declared are right. If you see a mistake in our readings or in our understanding, please say so before we publish.</p>
 <ul>
 <#list cautions as caution>
-<li>${caution}</li>
+<li>${w.caution(caution)}</li>
 </#list>
 </ul>
 </#if>

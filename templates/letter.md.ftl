@@ -1,4 +1,5 @@
 <#ftl output_format="Markdown">
+<#import "words.ftl" as w>
 <#include "letter-questions.ftl">
 <#macro quoted s><#if s.verbatim>“${s.words}” (<#else>${s.words} (in our words; </#if>${s.source}, ${s.editionDated})</#macro>
 <#if maker != "">
@@ -53,7 +54,7 @@ We first wrote to you on ${asked} and have had no answer so far.
 - We read it as: ${s.rule}.
 </#if>
 <#if s.result.verdict != "" && s.rule != "">
-- What we found: <#if s.result.value != "">${s.result.value}<#if s.result.interval != ""> (95 % interval ${s.result.interval})</#if><#if s.result.sample != "">, ${s.result.sample}</#if>; </#if>**${s.result.verdict}**<#if s.result.reason != "">: ${s.result.reason}</#if>.
+- What we found: <#if s.result.measured.value != "">${w.measured(s.result.measured)}<#if w.sample(s.result.sample) != "">, ${w.sample(s.result.sample)}</#if>; </#if>**${s.result.verdict}**<#if s.result.reason != "">: ${s.result.reason}</#if>.
 </#if>
 
 </#list>
@@ -89,7 +90,7 @@ A figure with its conditions, published or sent to us, is treated as one more ed
 The results above are “pass” (our readings support the sentence as we read it), “fail” (they do not), “marginal” (they do not decide) or “untested”. They hold if the sizes of the uncertainty that we declared are right. If you see a mistake in our readings or in our understanding, please say so before we publish.
 
 <#list cautions as caution>
-- ${caution}
+- ${w.caution(caution)}
 </#list>
 
 </#if>

@@ -40,7 +40,7 @@ class HouseTest {
             // A finding is all there is of checks so far: audit carries it and report prints it.
             List.of("quantity", "check"),
             List.of("audit"),
-            List.of("ask", "plan", "report"),
+            List.of("ask", "compare", "plan", "report"),
             List.of("cli"));
 
     private static final JavaClasses PROGRAM = new ClassFileImporter()

@@ -18,7 +18,7 @@ import org.ellwand.claim.Reply;
  */
 public final class Letter {
     private static final Map<String, Object> NO_RESULT =
-            Map.of("verdict", "", "value", "", "interval", "", "sample", "", "reason", "");
+            Map.of("verdict", "", "measured", "", "sample", "", "reason", "");
 
     private final Product product;
     private final LetterOptions options;
@@ -61,11 +61,11 @@ public final class Letter {
      * @param cautions to be printed beside results
      */
     public static Map<String, Object> model(
-            Product product, LetterOptions options, Map<String, Map<String, Object>> results, List<String> cautions) {
+            Product product, LetterOptions options, Map<String, Map<String, Object>> results, List<Object> cautions) {
         return new Letter(product, options, results).model(cautions);
     }
 
-    private Map<String, Object> model(List<String> cautions) {
+    private Map<String, Object> model(List<Object> cautions) {
         Map<String, Object> model = new LinkedHashMap<>();
         model.put("product", product.name());
         model.put("maker", product.maker().orElse(""));

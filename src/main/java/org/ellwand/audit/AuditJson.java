@@ -112,7 +112,15 @@ public final class AuditJson {
                 .put("consequence", words(finding.consequence()))
                 .put("reading", finding.reading());
         node.set("bands", bands);
-        return node.put("errs", words(finding.errs()));
+        node.put("errs", words(finding.errs()));
+        finding.measure().ifPresent(measure -> measure(node, measure));
+        return node;
+    }
+
+    private static void measure(ObjectNode node, Finding.Measure measure) {
+        node.set("figure", JsonForm.number(measure.figure()));
+        node.set("threshold", JsonForm.number(measure.threshold()));
+        node.put("unit", measure.unit());
     }
 
     private static String words(Enum<?> value) {

@@ -3,6 +3,7 @@ package org.ellwand.audit;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import org.ellwand.check.Inspection;
 import org.ellwand.claim.Claim;
 import org.ellwand.claim.Product;
 import org.ellwand.claim.Rule;
@@ -31,13 +32,15 @@ public final class Auditor {
      *     such rules are reported together
      */
     public Audit audit(List<Product> products, List<Session> sessions, List<Audit.Input> inputs) throws InputException {
+        Inspection inspection = Inspection.of(sessions);
+        Doubts doubts = new Doubts(inspection.findings());
         Problems problems = new Problems();
         List<ProductAudit> audits = new ArrayList<>();
         List<Outcome> outcomes = products.stream()
                 .flatMap(product -> product.claims().stream().map(claim -> new Asked(product, claim)))
                 .toList()
                 .parallelStream()
-                .map(asked -> judge(asked.product(), asked.claim(), sessions))
+                .map(asked -> judge(asked.product(), asked.claim(), inspection.sessions(), doubts))
                 .toList();
         outcomes.forEach(o -> problems.addAll(o.problems()));
         int judged = 0;
@@ -49,7 +52,7 @@ public final class Auditor {
                     product, own.stream().flatMap(o -> o.claim().stream()).toList()));
         }
         problems.throwIfAny();
-        return new Audit(inputs, audits, sessions, List.of());
+        return new Audit(inputs, audits, sessions, inspection.findings());
     }
 
     private record Asked(Product product, Claim claim) {}
@@ -57,17 +60,17 @@ public final class Auditor {
     /** A judged claim, or why it cannot be judged. Claims share nothing but what is immutable, so their order is free. */
     private record Outcome(Optional<ClaimAudit> claim, List<Problem> problems) {}
 
-    private Outcome judge(Product product, Claim claim, List<Session> sessions) {
+    private Outcome judge(Product product, Claim claim, List<Session> sessions, Doubts doubts) {
         try {
             Optional<Judgement> plain = Optional.empty();
             if (claim.rule().isPresent()) {
-                plain = Optional.of(judge(product, claim.rule().get(), sessions));
+                plain = Optional.of(judge(product, claim.rule().get(), sessions, doubts));
             }
             List<Judgement> otherwise = new ArrayList<>();
             for (Rule rule : claim.otherwise()) {
-                otherwise.add(judge(product, rule, sessions));
+                otherwise.add(judge(product, rule, sessions, doubts));
             }
-            ClaimAudit audit = new ClaimAudit(claim, plain, otherwise, agreement(plain, otherwise));
+            ClaimAudit audit = new ClaimAudit(claim, plain, otherwise, notes(claim, plain, otherwise));
             return new Outcome(Optional.of(audit), List.of());
         } catch (InputException e) {
             List<Problem> problems = e.problems().stream()
@@ -77,15 +80,21 @@ public final class Auditor {
         }
     }
 
-    private Judgement judge(Product product, Rule rule, List<Session> sessions) throws InputException {
+    private Judgement judge(Product product, Rule rule, List<Session> sessions, Doubts doubts) throws InputException {
         Quantity quantity = Quantities.named(rule.quantity());
         Shared.check(rule);
         if (quantity instanceof Rating rating) {
             return new RatingJudge(product.name(), sessions, rating).judge(rule);
         }
         return quantity instanceof CellQuantity ofCells
-                ? new RuleJudge(options, product.name(), sessions, product.confidence()).judge(rule, ofCells)
+                ? new RuleJudge(options, product.name(), sessions, product.confidence(), doubts).judge(rule, ofCells)
                 : new FigureJudge(options, product.name(), sessions, product.confidence()).judge(rule);
+    }
+
+    private static List<String> notes(Claim claim, Optional<Judgement> plain, List<Judgement> otherwise) {
+        List<String> notes = new ArrayList<>(agreement(plain, otherwise));
+        claim.waiver().ifPresent(waiver -> notes.add(waiver.words()));
+        return List.copyOf(notes);
     }
 
     private static List<String> agreement(Optional<Judgement> plain, List<Judgement> otherwise) {

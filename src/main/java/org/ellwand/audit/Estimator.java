@@ -337,7 +337,12 @@ final class Estimator {
                     addEffect(effects, t, deviations.get(t), r, 1 / Math.sqrt((double) m * (m - 1)));
                 }
                 for (int o = 0; o < others.size(); o++) {
-                    addEffect(effects, m * (1 + o) + t, deviations.get(t), others.get(o), 1 / Math.sqrt(m - 1.0));
+                    addEffect(
+                            effects,
+                            m * (1 + o) + t,
+                            grown(deviations.get(t), others.get(o)),
+                            others.get(o),
+                            1 / Math.sqrt(m - 1.0));
                 }
             }
             groups.add(new Group("open ear|" + open.takes().get(0).conditions(), m - 1, effects));
@@ -363,6 +368,16 @@ final class Estimator {
                 deviations.add(of);
             }
             return deviations;
+        }
+
+        /** The error of another reading grows by the background that was subtracted there. */
+        private Map<Double, Double> grown(Map<Double, Double> deviation, int reading) {
+            Map<Double, Double> grown = new HashMap<>(deviation);
+            for (int b = 0; b < hz.get(reading).size(); b++) {
+                double growth = index.readings().get(reading).growth(b);
+                grown.computeIfPresent(hz.get(reading).get(b), (band, error) -> growth * error);
+            }
+            return grown;
         }
 
         /** What one take's deviation does to every point, were it the error of a reading; less where it is in already. */

@@ -6,10 +6,13 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import org.ellwand.acoustics.Band;
 import org.ellwand.measurement.Cause;
 import org.ellwand.measurement.Conditions;
+import org.ellwand.measurement.CurveReading;
 import org.ellwand.measurement.Reading;
 import org.ellwand.measurement.SharedBy;
+import org.ellwand.measurement.Subtracted;
 import org.ellwand.pairing.Insertion;
 import org.ellwand.quantity.ReadingIndex;
 
@@ -52,6 +55,9 @@ final class Factors {
             if (included.contains(cause.sharedBy())) {
                 instance(cause.sharedBy(), reading).ifPresent(i -> addCause(position, reading, cause, i));
             }
+            if (cause.sharedBy() == SharedBy.READING && reading instanceof CurveReading curve) {
+                curve.subtracted().ifPresent(background -> addBackground(position, curve, cause, background));
+            }
         }
     }
 
@@ -61,18 +67,50 @@ final class Factors {
             double hz = reading.nominalHz(n);
             double size = cause.sizeAt(hz);
             if (size != 0) {
-                draft(cause, reading, instance, hz).entries().add(new Factor.Entry(position, n, size));
+                double grown = size * growth(cause, reading, n);
+                draft(cause, reading, instance, hz, cause.sharedBy())
+                        .entries()
+                        .add(new Factor.Entry(position, n, grown));
             }
         }
     }
 
-    private Draft draft(Cause cause, Reading reading, String instance, double hz) {
+    /** What a session shares moves a level and its background alike, and so what is left of the level too. */
+    private static double growth(Cause cause, Reading reading, int number) {
+        return cause.sharedBy() == SharedBy.SESSION ? 1 : reading.growth(number);
+    }
+
+    /** The errors of the readings in quiet, as far as they were subtracted. */
+    private void addBackground(int position, CurveReading reading, Cause cause, Subtracted background) {
+        for (CurveReading quiet : background.readings()) {
+            SharedBy sharedBy = sharing(reading, quiet);
+            for (int n = 0; n < reading.numbers().length; n++) {
+                Band band = reading.spectrum().bandList().get(n);
+                double size = -background.entering(band)
+                        * cause.sizeAt(band.nominalHz())
+                        / background.readings().size();
+                if (size != 0) {
+                    draft(cause, quiet, quiet.conditions().toString(), band.nominalHz(), sharedBy)
+                            .entries()
+                            .add(new Factor.Entry(position, n, size));
+                }
+            }
+        }
+    }
+
+    /** A background that is not of one insertion is common to all of them, and their scatter does not show its error. */
+    private static SharedBy sharing(Reading reading, Reading quiet) {
+        boolean own =
+                quiet.get("insertion").isPresent() && quiet.get("insertion").equals(reading.get("insertion"));
+        return own ? SharedBy.READING : SharedBy.SESSION;
+    }
+
+    private Draft draft(Cause cause, Reading reading, String instance, double hz, SharedBy sharedBy) {
         String session = reading.get("session").orElse("");
         String key = session + "|" + cause.name() + "|" + instance + (cause.independentAcrossBands() ? "|" + hz : "");
         return drafts.computeIfAbsent(
                 key,
-                k -> new Draft(
-                        cause.name(), label(session, cause.sharedBy(), reading), cause.sharedBy(), new ArrayList<>()));
+                k -> new Draft(cause.name(), label(session, cause.sharedBy(), reading), sharedBy, new ArrayList<>()));
     }
 
     /** What identifies the instance; empty where the cause does not touch the reading. */

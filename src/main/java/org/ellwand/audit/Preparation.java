@@ -34,6 +34,7 @@ final class Preparation {
     private final ReadingIndex index = new ReadingIndex();
     private final Surroundings surroundings = new Surroundings();
     private final List<Ready> ready = new ArrayList<>();
+    private final List<Ready> bare = new ArrayList<>();
     private final Set<String> dropped;
     private List<Factor> factors = List.of();
     private double[][] levelsDb = new double[0][];
@@ -49,6 +50,11 @@ final class Preparation {
 
     List<Ready> ready() {
         return List.copyOf(ready);
+    }
+
+    /** Subjects without a band that serves. */
+    List<Ready> bare() {
+        return List.copyOf(bare);
     }
 
     List<String> dropped() {
@@ -113,10 +119,20 @@ final class Preparation {
         }
         Ready made = bands(subject, rule.resolution().orElse(measured.first()), spectral);
         if (made.bands().isEmpty()) {
-            dropped.add("no band of the rule was measured (" + subject.conditions() + ")");
+            bare.add(made);
+            dropped.add(nothing(subject, made) + " (" + subject.conditions() + ")");
         } else {
             ready.add(made);
         }
+    }
+
+    private static String nothing(Subject subject, Ready made) {
+        boolean measured =
+                subject.formula().anyBands(made.resolution()).stream().anyMatch(made.missing()::contains);
+        return measured
+                ? "bands of the rule were measured, but not all bands of what they are held against (a reference, a"
+                        + " target, the open ear)"
+                : "no band of the rule was measured";
     }
 
     private void refuseFiner(Subject subject, Resolution coarsest) throws InputException {
@@ -158,10 +174,11 @@ final class Preparation {
                 .filter(b -> b != Bound.MEASURED)
                 .findFirst()
                 .orElse(Bound.MEASURED);
-        return sign(spectral) < 0 ? reading.negated() : reading;
+        return sign(spectral, rule) < 0 ? reading.negated() : reading;
     }
 
-    private double sign(SpectralQuantity spectral) {
+    /** How a quantity moves with the levels in place. */
+    static double sign(SpectralQuantity spectral, Rule rule) {
         return spectral.parts(rule).stream().mapToDouble(Preparation::inPlace).sum();
     }
 

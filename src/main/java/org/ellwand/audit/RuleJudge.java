@@ -7,6 +7,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.TreeSet;
 import org.ellwand.amount.Interval;
+import org.ellwand.check.Finding;
 import org.ellwand.claim.Population;
 import org.ellwand.claim.Rule;
 import org.ellwand.claim.Statistic;
@@ -29,8 +30,10 @@ final class RuleJudge {
     private final String product;
     private final List<Session> sessions;
     private final double confidence;
+    private final Doubts doubts;
 
-    RuleJudge(AuditOptions options, String product, List<Session> sessions, double confidence) {
+    RuleJudge(AuditOptions options, String product, List<Session> sessions, double confidence, Doubts doubts) {
+        this.doubts = doubts;
         this.options = options;
         this.product = product;
         this.sessions = sessions;
@@ -42,9 +45,20 @@ final class RuleJudge {
         Rule rule = quantity.completed(written);
         Preparation preparation = new Preparation(rule, quantity, Subjects.of(rule, quantity, product, sessions));
         if (preparation.ready().isEmpty()) {
-            return Judgements.untested(written, nothing(preparation), Misnamed.notes(rule, product, sessions));
+            Reason reason = tooSoft(rule, preparation.bare()).orElseGet(() -> nothing(preparation));
+            return Judgements.untested(written, reason, Misnamed.notes(rule, product, sessions));
         }
-        return new Work(written, rule, quantity, preparation).judgement();
+        Judgement judgement = new Work(written, rule, quantity, preparation).judgement();
+        return judgement.verdict() == Verdict.MARGINAL
+                ? tooSoft(rule, preparation.ready())
+                        .map(reason -> Judgements.untested(written, reason, judgement.notes()))
+                        .orElse(judgement)
+                : judgement;
+    }
+
+    /** What no reading under these sounds can tell is untested, not marginal. */
+    private static Optional<Reason> tooSoft(Rule rule, List<Ready> subjects) {
+        return Revealing.concerns(rule.quantity()) ? Revealing.of(rule).reason(subjects) : Optional.empty();
     }
 
     private static Reason nothing(Preparation preparation) {
@@ -65,6 +79,9 @@ final class RuleJudge {
         private final Evaluation curves;
         private final Caps caps;
         private final boolean known;
+        private final Doubts.Judged judged;
+        private final List<Finding> touching;
+        private List<Finding> causing = List.of();
 
         Work(Rule written, Rule rule, CellQuantity quantity, Preparation preparation) {
             this.written = written;
@@ -81,6 +98,13 @@ final class RuleJudge {
             curves = asCurves ? Evaluation.of(preparation, rule, Outcome.CURVE, options.trials()) : evaluation;
             caps = new Caps(rule, quantity.usesOpenEar(rule));
             known = ready.stream().map(Ready::subject).allMatch(this::isSpreadKnown);
+            judged = new Doubts.Judged(rule, ready, signInPlace(), quantity.usesOpenEar(rule));
+            touching = doubts.touching(judged);
+        }
+
+        /** How the quantity moves with the levels in place; 0 where it is no sum of curves. */
+        private double signInPlace() {
+            return quantity instanceof SpectralQuantity spectral ? Preparation.sign(spectral, rule) : 0;
         }
 
         /** Nothing tells the spread of a number of which neither a cause is declared nor a second one was measured. */
@@ -123,6 +147,12 @@ final class RuleJudge {
             }
             boolean capped = reasons.stream().anyMatch(r -> !r.key().equals("missing-bands"));
             if (capped) {
+                verdict = Verdict.MARGINAL;
+            }
+            causing = Doubts.causing(touching, judged, decision.withVerdict(verdict));
+            if (!causing.isEmpty()) {
+                reasons.clear();
+                Doubts.reason(causing, verdict).ifPresent(reasons::add);
                 verdict = Verdict.MARGINAL;
             }
             if (verdict == Verdict.MARGINAL && reasons.isEmpty()) {
@@ -258,6 +288,7 @@ final class RuleJudge {
             }
             evaluation.subjects().forEach(e -> notes.addAll(e.notes));
             preparation.dropped().forEach(d -> notes.add("not used: " + d));
+            Doubts.note(touching, causing).ifPresent(notes::add);
             // Of a firm verdict no reason tells what was missing.
             if (reasons.isEmpty() && lacksBands()) {
                 notes.add(Caps.missing(ready).text());
@@ -267,8 +298,19 @@ final class RuleJudge {
             }
             if (rule.units().filter(Population.Each.class::isInstance).isPresent()) {
                 notes.add("speaks of the units measured, not of the product: " + distinct("unit"));
+                notes.addAll(lot());
             }
             return List.copyOf(notes);
+        }
+
+        /** Of units that were measured each. */
+        private List<String> lot() {
+            Lot lot = new Lot(limit, confidence);
+            for (int s = 0; known && s < ready.size(); s++) {
+                String unit = ready.get(s).subject().conditions().get("unit").orElse("");
+                evaluation.points().of(s).forEach(p -> lot.add(unit, p, Ends.margin(p, limit)));
+            }
+            return lot.statements();
         }
 
         private String distinct(String condition) {

@@ -137,7 +137,8 @@ public record Scope(Set<String> products, Set<String> editions, Set<String> firm
                 kept(s.traces(), trace -> takes(trace.conditions())),
                 kept(s.harmonics(), harmonic -> takes(harmonic.conditions())),
                 kept(s.figures(), figure -> takes(figure.conditions())),
-                s.dataFiles());
+                s.dataFiles(),
+                s.chain());
     }
 
     private boolean takes(Conditions conditions) {
@@ -173,6 +174,22 @@ public record Scope(Set<String> products, Set<String> editions, Set<String> firm
         List<String> more = new ArrayList<>(notes);
         more.addAll(claim.notes());
         return new ClaimAudit(claim.claim(), claim.plain(), claim.otherwise(), List.copyOf(more));
+    }
+
+    /** What it leaves, in words; empty where everything. */
+    public String words() {
+        List<String> words = new ArrayList<>();
+        name("product", products, words);
+        name("edition", editions, words);
+        name("firmware", firmwares, words);
+        name("session", sessions, words);
+        return String.join(", ", words);
+    }
+
+    private static void name(String what, Set<String> names, List<String> words) {
+        if (!names.isEmpty()) {
+            words.add(what + " " + String.join(", ", names.stream().sorted().toList()));
+        }
     }
 
     private List<String> notes() {

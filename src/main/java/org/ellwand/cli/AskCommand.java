@@ -120,7 +120,7 @@ final class AskCommand implements Callable<Integer> {
         TemplateWriter writer = writer();
         for (ProductAudit product : audit.products()) {
             if (asked.contains(product.product())) {
-                List<String> cautions =
+                List<Object> cautions =
                         ResultModel.cautions(audit, product.product().name());
                 Map<String, Object> model =
                         Letter.model(product.product(), options(), ResultModel.of(audit, product), cautions);

@@ -2,6 +2,8 @@ package org.ellwand.cli;
 
 import java.io.PrintWriter;
 import java.nio.file.Path;
+import java.time.LocalDate;
+import java.time.ZoneId;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
@@ -75,8 +77,9 @@ final class AuditCommand implements Callable<Integer> {
             names = "--fail-on",
             paramLabel = "VERDICT",
             converter = FailOn.Converter.class,
-            description = "Ends with exit code 1 where a claim comes out so: fail, marginal or untested;"
-                    + " each includes those before it.")
+            description =
+                    "Ends with exit code 1 where a claim comes out so: fail, marginal or untested;"
+                            + " each includes those before it. A waiver that holds lets its claim pass; an expired one does not.")
     private Optional<FailOn> failOn = Optional.empty();
 
     @Option(names = "--junit", paramLabel = "FILE", description = "Verdicts as test results for a build server.")
@@ -92,7 +95,8 @@ final class AuditCommand implements Callable<Integer> {
     @Option(
             names = "--dated",
             paramLabel = "DATE",
-            description = "Prints this date, as 2026-09-01 (default: none, so that same inputs give same bytes).")
+            description = "Prints this date, as 2026-09-01 (default: none, so that same inputs give same bytes);"
+                    + " waivers are held against it (default: against today).")
     private Optional<String> dated = Optional.empty();
 
     AuditCommand(AuditSteps steps, Progress progress) {
@@ -110,7 +114,7 @@ final class AuditCommand implements Callable<Integer> {
         Audit audit = progress.during("judging the claims ...", () -> steps.audit(folder, scope(), trials));
         write(report, results, audit);
         say(place, audit);
-        return failOn.filter(condition -> condition.isMetBy(audit)).isPresent()
+        return failOn.filter(condition -> condition.isMetBy(audit, today())).isPresent()
                 ? ExitCode.CONDITION_MET
                 : ExitCode.DONE;
     }
@@ -126,6 +130,11 @@ final class AuditCommand implements Callable<Integer> {
         return new ParameterException(spec.commandLine(), text);
     }
 
+    /** The day that decides whether a waiver still holds: the one asked for, else this one. It changes no report. */
+    private LocalDate today() {
+        return dated.map(LocalDate::parse).orElseGet(() -> LocalDate.now(ZoneId.systemDefault()));
+    }
+
     private Scope scope() {
         return new Scope(Set.copyOf(products), Set.copyOf(editions), Set.copyOf(firmwares), Set.copyOf(sessions));
     }
@@ -134,11 +143,11 @@ final class AuditCommand implements Callable<Integer> {
         SortedMap<String, byte[]> files =
                 new TreeMap<>(progress.during("writing the report ...", () -> steps.render(audit, folder, dated, png)));
         if (results.isPresent()) {
-            results.get().addTo(files, JunitXml.write(audit));
+            results.get().addTo(files, JunitXml.write(audit, today()));
         }
         report.write(files);
         if (results.isPresent()) {
-            results.get().writeOutside(JunitXml.write(audit));
+            results.get().writeOutside(JunitXml.write(audit, today()));
         }
     }
 

@@ -64,6 +64,9 @@ public final class Main implements Callable<Integer> {
         return List.of(
                 new AuditCommand(new FolderSteps(), progress),
                 new AskCommand(progress),
+                new CompareCommand(progress),
+                new CompletionCommand(),
+                new InspectCommand(progress),
                 new PlanCommand(progress),
                 new SchemaCommand(Map.of(
                         "claims",

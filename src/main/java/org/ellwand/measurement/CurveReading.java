@@ -10,8 +10,21 @@ import org.ellwand.input.Place;
  *
  * @param spectrum the numbers by band, in dB
  * @param place its first row, or the header of its column
+ * @param subtracted its background, where that was measured and looked at
  */
-public record CurveReading(Conditions conditions, Values values, Spectrum spectrum, Place place) implements Reading {
+public record CurveReading(
+        Conditions conditions, Values values, Spectrum spectrum, Place place, Optional<Subtracted> subtracted)
+        implements Reading {
+    /** A reading as it was read. */
+    public CurveReading(Conditions conditions, Values values, Spectrum spectrum, Place place) {
+        this(conditions, values, spectrum, place, Optional.empty());
+    }
+
+    /** This reading with other levels, and what was done about its background. */
+    public CurveReading with(Spectrum levels, Subtracted background) {
+        return new CurveReading(conditions, values, levels, place, Optional.of(background));
+    }
+
     /** A reading that is known to be a curve. */
     public static CurveReading of(Reading reading) {
         if (reading instanceof CurveReading curve) {
@@ -28,6 +41,11 @@ public record CurveReading(Conditions conditions, Values values, Spectrum spectr
     @Override
     public double nominalHz(int number) {
         return spectrum.bandList().get(number).nominalHz();
+    }
+
+    @Override
+    public double growth(int number) {
+        return subtracted.map(s -> s.growth(spectrum.bandList().get(number))).orElse(1.0);
     }
 
     @Override

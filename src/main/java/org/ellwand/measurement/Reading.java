@@ -42,6 +42,11 @@ public interface Reading {
     /** The unit of the causes that move the numbers, dB or ms; empty where no declared cause does. */
     Optional<Unit> movedBy();
 
+    /** How much larger the errors of a number are than those of what was read, by what was subtracted from it. */
+    default double growth(int number) {
+        return 1;
+    }
+
     default String device() {
         return conditions().get("device").orElse("");
     }

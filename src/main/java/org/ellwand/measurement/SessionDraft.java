@@ -28,6 +28,9 @@ final class SessionDraft {
             "settings switched",
             "conditions",
             "uncertainty",
+            "calibration",
+            "averaging",
+            "overload",
             "data",
             "traces",
             "figures");
@@ -120,7 +123,8 @@ final class SessionDraft {
                 traces,
                 curves.harmonics(),
                 figures,
-                List.copyOf(dataFiles));
+                List.copyOf(dataFiles),
+                ChainReader.read(keys));
     }
 
     private List<DataEntry> entries() {

@@ -54,11 +54,22 @@ public final class SessionSchema {
         put(session, "settings switched", words(SessionDraft.SWITCHED.keySet()));
         put(session, "conditions", oneOrMore(declared()));
         put(session, "uncertainty", uncertainty());
+        put(session, "calibration", calibration());
+        put(session, "averaging", pattern("\\+?(\\d+(\\.\\d+)?|\\.\\d+)" + TIME));
+        put(session, "overload", pattern(LEVEL));
         put(session, "data", oneOrMore(entry()));
         put(session, "traces", oneOrMore(trace()));
         put(session, "figures", oneOrMore(figure()));
         session.putObject("dependentRequired").putArray("data").add("uncertainty");
         return session;
+    }
+
+    private static ObjectNode calibration() {
+        ObjectNode calibration = mapping(ChainReader.CALIBRATION_KEYS, List.of());
+        put(calibration, "before", pattern(LEVEL));
+        put(calibration, "after", pattern(LEVEL));
+        put(calibration, "dated", pattern("\\s*\\d{4}-\\d{2}-\\d{2}\\s*"));
+        return calibration;
     }
 
     private static ObjectNode stimulus() {

@@ -12,7 +12,7 @@ import org.ellwand.measurement.Session;
 import org.ellwand.measurement.Stimulus;
 
 /** Finds the open ear, and the field microphone, that belong to a reading in place. */
-final class OpenEars {
+public final class OpenEars {
     private OpenEars() {}
 
     /**
@@ -22,9 +22,10 @@ final class OpenEars {
      * @param shiftDb to be added to its levels
      * @param note says so, where it was shifted
      */
-    record Partner(List<Reading> takes, List<Reading> field, double shiftDb, Optional<String> note) {}
+    public record Partner(List<Reading> takes, List<Reading> field, double shiftDb, Optional<String> note) {}
 
-    static Optional<Partner> of(Session session, Reading inPlace) {
+    /** The open ear under the same sound, or, where the session says so, under the same kind of sound and shifted. */
+    public static Optional<Partner> of(Session session, Reading inPlace) {
         List<Reading> ears = readings(session)
                 .filter(r -> r.isOpenEar() && sameEar(session, r, inPlace))
                 .toList();

@@ -21,12 +21,18 @@ final class KnownTemplates {
             "article.md.ftl",
             "audit.html.ftl",
             "audit.md.ftl",
+            "comparison-words.ftl",
+            "comparison.html.ftl",
+            "comparison.md.ftl",
+            "correction.md.ftl",
             "figure.svg.ftl",
             "letter-questions.ftl",
             "letter.html.ftl",
             "letter.md.ftl",
             "plan.md.ftl",
-            "style.css.ftl");
+            "script.js.ftl",
+            "style.css.ftl",
+            "words.ftl");
 
     private static final String BUILT_IN = "org/ellwand/templates";
 

@@ -20,6 +20,7 @@ import java.util.regex.Pattern;
  */
 public enum OutputKind {
     REPORT("a report", "audit.json", "ellwand-audit"),
+    COMPARISON("a comparison", "comparison.json", "ellwand-comparison"),
     LETTERS("a set of letters", "letters.json", "ellwand-letters"),
     PLAN("a plan", "plan.json", "ellwand-plan");
 
@@ -35,13 +36,18 @@ public enum OutputKind {
         this.format = format;
     }
 
+    /** Whether it is only ever read, and its record holds what it is about. */
+    boolean bringsRecord() {
+        return this == REPORT || this == COMPARISON;
+    }
+
     String noun() {
         return noun;
     }
 
     /** Why a file that is in the way does not belong there. */
     String strange() {
-        return this == REPORT ? "which is not of a report" : "which was added or changed since";
+        return bringsRecord() ? "which is not of " + noun : "which was added or changed since";
     }
 
     /** Whether a folder holds an output of this kind. */
@@ -57,9 +63,9 @@ public enum OutputKind {
         }
     }
 
-    /** The files with the record beside them; a report brings its own. */
+    /** The files with the record beside them; some bring their own. */
     SortedMap<String, byte[]> withRecord(SortedMap<String, byte[]> files) {
-        if (this == REPORT) {
+        if (bringsRecord()) {
             return files;
         }
         StringBuilder text =

@@ -109,7 +109,7 @@ final class OutputPlace {
 
     /** Something no report has: a hidden entry, a folder besides the figures, a file of another kind. */
     private Optional<Path> stranger(Path folder) throws IOException {
-        if (kind != OutputKind.REPORT) {
+        if (!kind.bringsRecord()) {
             return kind.changed(folder);
         }
         try (var entries = Files.list(folder)) {

@@ -2,12 +2,10 @@ package org.ellwand.report;
 
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import java.util.SortedMap;
 import java.util.TreeMap;
 import org.ellwand.audit.Audit;
 import org.ellwand.audit.ClaimAudit;
-import org.ellwand.audit.Judgement;
 import org.ellwand.audit.ProductAudit;
 
 /** What an audit found, claim by claim, for texts that are no report of it. */
@@ -24,7 +22,7 @@ public final class ResultModel {
     }
 
     /** What must be said wherever these results are. */
-    public static List<String> cautions(Audit audit, String product) {
+    public static List<Object> cautions(Audit audit, String product) {
         return Cautions.of(
                 Counted.of(
                         audit.sessions(),
@@ -33,10 +31,12 @@ public final class ResultModel {
     }
 
     private static Map<String, Object> of(Audit audit, ProductAudit product, ClaimAudit claim) {
-        Optional<Judgement> plain = claim.plain();
         return Fields.of("verdict", claim.verdict().word())
-                .and("value", plain.map(MeasuredModel::value).orElse(""))
-                .and("interval", plain.map(MeasuredModel::interval).orElse(""))
+                .and(
+                        "measured",
+                        claim.plain()
+                                .map(plain -> MeasuredModel.of(plain, plain.rule()))
+                                .orElse(MeasuredModel.none()))
                 .and("sample", new ClaimModel(audit, product, claim).sample())
                 .and("reason", claim.reason().orElse(""))
                 .map();

@@ -73,7 +73,8 @@ class LetterTest {
     }
 
     private String letter(LetterOptions options, Map<String, Map<String, Object>> results) throws Exception {
-        Map<String, Object> model = Letter.model(product(), options, results, List.of("This is not a rating."));
+        Map<String, Object> model = Letter.model(
+                product(), options, results, List.of(Map.of("key", "not a rating", "ears", 1, "insertions", 1)));
         byte[] text = TemplateWriter.with(Optional.empty()).write("letter.md.ftl", model);
         return new String(text, StandardCharsets.UTF_8);
     }
@@ -148,14 +149,14 @@ class LetterTest {
 
     @Test
     void resultsComeOnlyWhereTheyAreGivenAndWithTheirCautions() throws Exception {
-        Map<String, Object> found = Map.of(
-                "verdict", "pass", "value", "17.9 dB", "interval", "16.3 to 19.5 dB", "sample", "1 ear", "reason", "");
+        Map<String, Object> found =
+                Map.of("verdict", "pass", "measured", Map.of("value", ""), "sample", "", "reason", "");
         assertThat(plain()).doesNotContain("What we found", "This is not a rating");
         assertThat(letter(
                         new LetterOptions(Optional.empty(), Optional.empty(), Optional.empty()),
                         Map.of("flood", found)))
-                .contains("- What we found: 17.9 dB (95 % interval 16.3 to 19.5 dB), 1 ear; **pass**.")
-                .contains("- This is not a rating.");
+                .contains("- What we found: **pass**.")
+                .contains("- This is not a rating. A rating needs the standard procedure");
     }
 
     @Test

@@ -28,8 +28,11 @@ class MainTest {
 
     @Test
     void everyCommandHasAnExample() {
-        for (String command : List.of("ask", "audit", "plan", "schema", "start")) {
-            assertThat(run(command, "--help").out()).contains("Example: ").contains("  ellwand " + command + " ");
+        for (String command : List.of("ask", "audit", "compare", "completion", "plan", "schema", "start")) {
+            List<Object> all = Main.commands(new java.io.PrintWriter(java.io.Writer.nullWriter()));
+            assertThat(CommandLineRun.of(all, command, "--help").out())
+                    .contains("Example: ")
+                    .contains("ellwand " + command);
         }
     }
 

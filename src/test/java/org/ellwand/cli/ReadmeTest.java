@@ -64,8 +64,9 @@ class ReadmeTest {
     void itsMainCommandBuildsTheJarThatItRuns() throws IOException {
         assertThat(commands(readme()))
                 .first()
-                .isEqualTo("mvn -q -B package -Dmaven.test.skip=true && java -jar target/ellwand.jar audit");
+                .isEqualTo("mvn -q -B package -Dmaven.test.skip=true && target/ellwand audit");
         assertThat(Files.readString(Path.of("pom.xml"))).contains("<finalName>ellwand</finalName>");
+        assertThat(Path.of("src/main/launcher/ellwand")).isExecutable();
         assertThat(Files.readString(Path.of(".gitignore")).lines()).contains("/report/", "target/");
     }
 
@@ -74,8 +75,37 @@ class ReadmeTest {
         List<String> there = Main.commands(new PrintWriter(Writer.nullWriter())).stream()
                 .map(command -> command.getClass().getAnnotation(Command.class).name())
                 .toList();
-        List<String> named = found("ellwand\\.jar (\\w+)", readme());
-        assertThat(named).hasSize(3).isSubsetOf(there);
+        List<String> named = found("target/ellwand(?:\\.jar)? (\\w+)", readme());
+        assertThat(named).hasSizeGreaterThan(5).isSubsetOf(there);
+    }
+
+    /** The demo has claims that fail: the build is to end so, with its results written. */
+    @Test
+    void itsBuildStepFailsABuildAndLeavesItsResults(@TempDir Path folder) throws IOException {
+        String step = "target/ellwand audit . --fail-on fail --junit verdicts.xml";
+        assertThat(commands(readme())).contains(step);
+        assertThat(readme()).contains("    " + step + "\n");
+        Path results = folder.resolve("verdicts.xml");
+        CommandLineRun ran = run(
+                "audit",
+                ".",
+                "--fail-on",
+                "fail",
+                "--junit",
+                results.toString(),
+                "--out",
+                folder.resolve("report").toString(),
+                "--trials",
+                "1000");
+        assertThat(ran.exitCode()).isEqualTo(1);
+        assertThat(results).content().contains("<testsuite name=\"Skerry\"");
+    }
+
+    @Test
+    void itsCompletionKnowsEveryCommand() {
+        CommandLineRun ran = run("completion");
+        assertThat(ran.exitCode()).isZero();
+        assertThat(ran.out()).contains("audit", "compare", "--fail-on");
     }
 
     @Test

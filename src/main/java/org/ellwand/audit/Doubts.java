@@ -1,0 +1,144 @@
+package org.ellwand.audit;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.TreeSet;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import org.ellwand.acoustics.Band;
+import org.ellwand.amount.Interval;
+import org.ellwand.check.Finding;
+import org.ellwand.check.Finding.Consequence;
+import org.ellwand.claim.Rule;
+import org.ellwand.claim.Statistic;
+import org.ellwand.measurement.Reading;
+import org.ellwand.pairing.Cell;
+
+/**
+ * What findings about the data leave of a verdict. A fault voids only what it could have caused: a leak hides attenuation, so
+ * it may have made "at least 15 dB" fail, and cannot have made it pass.
+ */
+final class Doubts {
+    private final List<Finding> grave;
+
+    /** @param findings about all the data; those that leave readings usable raise no doubt */
+    Doubts(List<Finding> findings) {
+        grave = findings.stream()
+                .filter(f -> f.consequence() == Consequence.UNUSABLE)
+                .toList();
+    }
+
+    /**
+     * What a rule made of its readings.
+     *
+     * @param subjects with the bands that were judged
+     * @param signInPlace +1 where the quantity grows with the level in place, −1 where it falls
+     * @param usesOpenEar whether the open ear enters it
+     */
+    record Judged(Rule rule, List<Ready> subjects, double signInPlace, boolean usesOpenEar) {}
+
+    /** The findings that touch what was judged. */
+    List<Finding> touching(Judged judged) {
+        return grave.stream()
+                .filter(f -> judged.subjects().stream().anyMatch(s -> touches(f, s, judged.usesOpenEar())))
+                .toList();
+    }
+
+    private static boolean touches(Finding finding, Ready subject, boolean usesOpenEar) {
+        return subject.subject().cells().stream()
+                        .flatMap(cell -> readings(cell, usesOpenEar))
+                        .anyMatch(r -> finding.touches(r.conditions()))
+                && (finding.bands().isEmpty()
+                        || subject.bands().isEmpty()
+                        || subject.bands().stream().anyMatch(band -> speaksOf(finding, band)));
+    }
+
+    private static Stream<Reading> readings(Cell cell, boolean usesOpenEar) {
+        Stream<Reading> inPlace = cell.insertions().stream().flatMap(i -> i.takes().stream());
+        return usesOpenEar
+                ? Stream.of(inPlace, cell.openEar().stream(), cell.field().stream())
+                        .flatMap(s -> s)
+                : inPlace;
+    }
+
+    private static boolean speaksOf(Finding finding, Band band) {
+        return finding.bands().stream().anyMatch(hz -> hz >= band.lowerEdgeHz() && hz <= band.upperEdgeHz());
+    }
+
+    /** Those of some findings that could have caused a firm verdict. */
+    static List<Finding> causing(List<Finding> touching, Judged judged, Decision decision) {
+        List<Finding> causing = new ArrayList<>();
+        for (Finding finding : touching) {
+            Way way = way(finding, judged);
+            boolean caused = decision.verdict() == Verdict.PASS
+                    ? undoesPass(way, judged.rule().limit())
+                    : decision.verdict() == Verdict.FAIL
+                            && undoesFail(
+                                    way, judged.rule().limit(), decision.point().value())
+                            && atItsPoint(finding, decision.point().hz());
+            if (caused) {
+                causing.add(finding);
+            }
+        }
+        return causing;
+    }
+
+    /** Where the true number may lie, as seen from the one that was found. */
+    private record Way(boolean higher, boolean lower) {}
+
+    private static Way way(Finding finding, Judged judged) {
+        Statistic statistic = judged.rule().statistic().orElse(Statistic.MEAN);
+        boolean either = finding.errs() == Finding.Errs.EITHER
+                || judged.rule().between().isPresent()
+                || statistic == Statistic.SPREAD
+                || statistic == Statistic.SLOPE
+                || judged.signInPlace() == 0;
+        boolean attenuationHigher = finding.errs() == Finding.Errs.HIDES_ATTENUATION;
+        boolean higher = attenuationHigher == judged.signInPlace() < 0;
+        return new Way(either || higher, either || !higher);
+    }
+
+    private static boolean undoesPass(Way way, Interval limit) {
+        return (way.higher() && limit.hasUpper()) || (way.lower() && limit.hasLower());
+    }
+
+    private static boolean undoesFail(Way way, Interval limit, double value) {
+        boolean tooLow = limit.hasLower() && (!limit.hasUpper() || value < limit.lower());
+        return tooLow ? way.higher() : way.lower();
+    }
+
+    /** A fault in some bands did not bring about what another band fails by. */
+    private static boolean atItsPoint(Finding finding, OptionalDouble hz) {
+        return hz.isEmpty() || finding.bands().isEmpty() || finding.bands().contains(hz.getAsDouble());
+    }
+
+    static Optional<Reason> reason(List<Finding> causing, Verdict without) {
+        if (causing.isEmpty()) {
+            return Optional.empty();
+        }
+        String names = named(causing);
+        return Optional.of(new Reason(
+                "doubtful-data",
+                Map.of("checks", names, "without", without.word()),
+                "the data themselves are in doubt (" + names + "), which could have brought this about; without that"
+                        + " finding the verdict would be " + without.word()));
+    }
+
+    /** What a row says where findings touch it and change nothing. */
+    static Optional<String> note(List<Finding> touching, List<Finding> causing) {
+        return touching.isEmpty() || !causing.isEmpty()
+                ? Optional.empty()
+                : Optional.of("the verdict does not depend on what was found about the data: " + named(touching));
+    }
+
+    private static String named(List<Finding> findings) {
+        return findings.stream()
+                .map(f -> f.check() + " in session " + f.session())
+                .collect(Collectors.toCollection(TreeSet::new))
+                .stream()
+                .collect(Collectors.joining(", "));
+    }
+}

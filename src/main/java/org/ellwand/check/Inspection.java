@@ -1,0 +1,47 @@
+package org.ellwand.check;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.ellwand.check.DataCheck.Material;
+import org.ellwand.measurement.Session;
+
+/**
+ * What the data say of themselves, and the sessions as they may be judged.
+ *
+ * @param sessions with backgrounds subtracted, in the order given
+ * @param findings sorted
+ * @param notChecked what could not be checked, sorted
+ */
+public record Inspection(List<Session> sessions, List<Finding> findings, List<NotChecked> notChecked) {
+    public Inspection {
+        sessions = List.copyOf(sessions);
+        findings = List.copyOf(findings);
+        notChecked = List.copyOf(notChecked);
+    }
+
+    /** Runs every check over every session. */
+    public static Inspection of(List<Session> sessions) {
+        List<Session> corrected = new ArrayList<>();
+        List<Finding> findings = new ArrayList<>();
+        List<NotChecked> notChecked = new ArrayList<>();
+        for (Session session : sessions) {
+            BackgroundFloor.Corrected made = BackgroundFloor.correct(session);
+            corrected.add(made.session());
+            findings.addAll(made.findings());
+            notChecked.addAll(made.notChecked());
+        }
+        for (int s = 0; s < sessions.size(); s++) {
+            Material material = new Material(corrected.get(s), sessions.get(s), corrected);
+            for (DataCheck check : Checks.ALL) {
+                DataCheck.Checked checked = check.check(material);
+                findings.addAll(checked.findings());
+                if (!checked.made()) {
+                    notChecked.add(new NotChecked(check.name(), sessions.get(s).id(), "needs " + check.needs()));
+                }
+            }
+        }
+        findings.sort(Finding.ORDER);
+        notChecked.sort(NotChecked.ORDER);
+        return new Inspection(corrected, findings, notChecked);
+    }
+}

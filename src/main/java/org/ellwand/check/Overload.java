@@ -1,0 +1,96 @@
+package org.ellwand.check;
+
+import java.util.List;
+import java.util.NavigableMap;
+import java.util.Optional;
+import org.ellwand.acoustics.Band;
+import org.ellwand.amount.Amount;
+import org.ellwand.check.Finding.Consequence;
+import org.ellwand.check.Finding.Errs;
+import org.ellwand.check.Finding.Measure;
+import org.ellwand.measurement.CurveReading;
+import org.ellwand.measurement.Session;
+import org.ellwand.measurement.Stimulus;
+
+/**
+ * A microphone, amplifier or loudspeaker that no longer follows. The open ear is a linear path: 10 dB more outside are 10 dB
+ * more inside. Where the open ear rises by less than {@link #SHARE} of what the sound rose by, in five third octaves side by
+ * side, something compressed, and the open ear reads low, which hides attenuation. (0.95: common practice, no source.) A
+ * sound whose peak lies above the {@code overload} that the session states clips, whatever it reads. Accuses fewer than 1 in
+ * 1000 sound sessions.
+ */
+final class Overload implements DataCheck {
+    private static final double SHARE = 0.95;
+
+    /** Standard deviations of a reading that a rise, of two readings, may lack. */
+    private static final double SCATTER = 4 * Math.sqrt(2);
+
+    @Override
+    public String name() {
+        return "overload";
+    }
+
+    @Override
+    public String needs() {
+        return "the open ear at two levels of one kind of sound, or 'overload' and a sound's 'peak'";
+    }
+
+    @Override
+    public Checked check(Material material) {
+        Session session = material.session();
+        Tally tally = new Tally(this, session);
+        Sheets.grouped(Sheets.openEars(session), java.util.Set.of("stimulus", "insertion", "take"))
+                .values()
+                .forEach(readings -> Levels.series(session, readings).forEach(series -> slope(tally, session, series)));
+        session.chain()
+                .overload()
+                .ifPresent(most -> session.stimuli().values().forEach(sound -> peak(tally, session, sound, most)));
+        return tally.done();
+    }
+
+    private static void slope(Tally tally, Session session, List<CurveReading> series) {
+        tally.looked();
+        CurveReading softest = series.get(0);
+        CurveReading loudest = series.get(series.size() - 1);
+        double rise = Levels.db(session, loudest) - Levels.db(session, softest);
+        NavigableMap<Band, Double> lack = Sheets.less(Sheets.curve(softest), Sheets.curve(loudest));
+        lack.replaceAll((band, db) -> db + rise);
+        List<Band> run = Sheets.wideRun(
+                lack, (band, db) -> db > Math.max((1 - SHARE) * rise, SCATTER * Sheets.readingDb(session, band)));
+        if (!run.isEmpty()) {
+            double share = 1 - Sheets.average(lack, run) / rise;
+            tally.add(
+                    loudest.conditions().without(Sheets.REPEATS),
+                    run,
+                    Errs.HIDES_ATTENUATION,
+                    Consequence.UNUSABLE,
+                    new Measure(share, SHARE, "dB per dB"),
+                    Tally.say(
+                            "the open ear rises by %.2f dB for each dB of %.0f dB more outside, less than %.2f: something"
+                                    + " does not follow",
+                            share, rise, SHARE));
+        }
+    }
+
+    private static void peak(Tally tally, Session session, Stimulus sound, Amount most) {
+        Optional<Amount> peak = sound.peak().filter(p -> p.unit() == most.unit());
+        if (peak.isEmpty()) {
+            return;
+        }
+        tally.looked();
+        double db = peak.get().value();
+        if (db > most.value()) {
+            Sheets.grouped(
+                            Sheets.sounding(session, r -> r.get("stimulus").equals(Optional.of(sound.id()))),
+                            Sheets.REPEATS)
+                    .keySet()
+                    .forEach(of -> tally.add(
+                            of,
+                            List.of(),
+                            Errs.EITHER,
+                            Consequence.UNUSABLE,
+                            new Measure(db, most.value(), most.unit().symbol()),
+                            Tally.say("a peak of %.1f dB, and the chain follows up to %.1f dB", db, most.value())));
+        }
+    }
+}

@@ -1,0 +1,77 @@
+package org.ellwand.check;
+
+import java.util.List;
+import java.util.NavigableMap;
+import org.ellwand.acoustics.Band;
+import org.ellwand.check.Finding.Consequence;
+import org.ellwand.check.Finding.Errs;
+import org.ellwand.check.Finding.Measure;
+import org.ellwand.measurement.CurveReading;
+import org.ellwand.measurement.Session;
+
+/**
+ * A probe tube that the tip squeezes or wax blocks: what it still passes falls, most at high frequencies, and looks like
+ * attenuation. One insertion then reads far below the others, over many bands above 1 kHz. (Common practice, no source; wax
+ * as a cause: clinical guidance, read in an abstract.) Accuses fewer than 1 in 1000 sound sessions.
+ */
+final class TubeExcess implements DataCheck {
+    /** So far below the median of the other insertions, in five third octaves side by side, dB. */
+    private static final double EXCESS_DB = 8;
+
+    /** Standard deviations of an insertion that two may differ by. */
+    private static final double SCATTER = 4 * Math.sqrt(2);
+
+    private static final double LOWEST_HZ = 1000;
+    private static final int FEWEST = 3;
+
+    @Override
+    public String name() {
+        return "blocked probe tube";
+    }
+
+    @Override
+    public String needs() {
+        return "three insertions under one sound, above 1 kHz";
+    }
+
+    @Override
+    public Checked check(Material material) {
+        Session session = material.session();
+        Tally tally = new Tally(this, session);
+        Sheets.grouped(Sheets.inPlace(session), Sheets.REPEATS).values().stream()
+                .filter(group -> group.size() >= FEWEST)
+                .forEach(group -> group.forEach(one -> compare(tally, session, one, group)));
+        return tally.done();
+    }
+
+    private static void compare(Tally tally, Session session, CurveReading one, List<CurveReading> group) {
+        List<NavigableMap<Band, Double>> others =
+                group.stream().filter(r -> !r.equals(one)).map(Sheets::curve).toList();
+        NavigableMap<Band, Double> excess = Sheets.between(
+                Sheets.less(Sheets.medianOf(others), Sheets.curve(one)), LOWEST_HZ, Double.POSITIVE_INFINITY);
+        tally.looked();
+        List<Band> run = Sheets.wideRun(excess, (band, db) -> db > thresholdDb(session, band));
+        if (!run.isEmpty()) {
+            add(tally, one, Sheets.average(excess, run), run);
+        }
+    }
+
+    private static double thresholdDb(Session session, Band band) {
+        return Math.max(EXCESS_DB, SCATTER * Sheets.insertionDb(session, band));
+    }
+
+    /** All bands above 1 kHz are doubtful, those that show it and those that do not quite. */
+    private static void add(Tally tally, CurveReading reading, double figure, List<Band> run) {
+        tally.add(
+                reading.conditions(),
+                Sheets.between(Sheets.curve(reading), LOWEST_HZ, Double.POSITIVE_INFINITY)
+                        .keySet(),
+                Errs.INVENTS_ATTENUATION,
+                Consequence.UNUSABLE,
+                new Measure(figure, EXCESS_DB, "dB"),
+                Tally.say(
+                        "%.1f dB below the other insertions over %d neighbouring bands, more than %.0f dB: a squeezed"
+                                + " or blocked tube reads so",
+                        figure, run.size(), EXCESS_DB));
+    }
+}
