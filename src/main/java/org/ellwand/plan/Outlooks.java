@@ -180,7 +180,8 @@ final class Outlooks {
     private OptionalDouble uOfFirst(Claim claim, int insertions) {
         Sitting sitting = SittingPlan.of(
                 product.name(), Optional.empty(), Wearer.unknown(), sessions, List.of(new Wanted(claim, insertions)));
-        Session flat = sitting.session(first, (reading, band) -> reading.isOpenEar() ? 70 : 60);
+        Session flat = sitting.session(
+                first, (reading, band) -> reading.stimulus().isQuiet() ? 0 : reading.isOpenEar() ? 70 : 60);
         try {
             return judged(claim, List.of(flat)).standardUncertainty();
         } catch (InputException e) {

@@ -213,7 +213,8 @@ class PlanTest {
         }
 
         double levelDb(PlannedReading reading, Band band) {
-            double level = reading.isOpenEar() ? OPEN_DB : OPEN_DB + 19 - ATTENUATION_DB;
+            double level =
+                    reading.stimulus().isQuiet() ? 20 : reading.isOpenEar() ? OPEN_DB : OPEN_DB + 19 - ATTENUATION_DB;
             double insertion = reading.insertion()
                     .map(number ->
                             insertionsDb.computeIfAbsent(number, k -> new double[] {1.5 * draw.next(), draw.next()}))
