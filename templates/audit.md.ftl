@@ -1,18 +1,30 @@
 <#ftl output_format="Markdown">
+<#import "words.ftl" as w>
 <#-- Data are escaped by the output format; a line of a table must stay one line. -->
-<#macro words c><#if c.verbatim>“${c.words}”<#else>${c.words} (in our words)</#if></#macro>
-# What was claimed, and what was measured
-
-<#list products as product>**${product.name}**<#if product.maker != ""> by ${product.maker}</#if><#sep>; </#list>
+# <#list products as product>${product.name}<#sep><#if product?counter == products?size - 1> and <#else>, </#if></#list>: what was claimed, and what was measured
 
 <#if dated != "">
 Dated ${dated}
 
 </#if>
+## The short answer
+
+<#list products as product>
+<#if products?size gt 1>
+### ${product.name}, in short
+
+</#if>
+**${w.counts(product.counts)}.** ${w.verdictsOf(product)} ${w.decisive(product)}
+
+- **For whom:** <#if product.recommendation != "">${w.full(product.recommendation)} </#if>${w.notForWhom()}
+- **How sure:** ${w.sure(product)}
+- **Not tested:** ${w.untestedOf(product)}.
+
+</#list>
 **Before you rely on this**
 
 <#list cautions as caution>
-- ${caution}
+- ${w.caution(caution)}
 </#list>
 
 <#list products as product>
@@ -20,12 +32,6 @@ Dated ${dated}
 
 ## ${product.name}
 
-${product.claims?size} <#if product.claims?size == 1>claim<#else>claims</#if>: ${product.countsText}.
-
-<#if product.recommendation != "">
-**Our recommendation.** ${product.recommendation}
-
-</#if>
 <#if product.maker != "">
 - Maker: ${product.maker}
 </#if>
@@ -34,57 +40,60 @@ ${product.claims?size} <#if product.claims?size == 1>claim<#else>claims</#if>: $
 </#if>
 - Samples: <#if product.samples?has_content><#list product.samples as s>${s.unit}<#if s.obtained != ""> (${s.obtained})</#if><#sep>; </#list><#else>not stated</#if>
 - Disclosure: <#if product.disclosure != "">${product.disclosure}<#else>none given</#if>
-- Measured on: ${product.sample}
+- Ears, insertions: ${w.sample(product.sample)}
 <#if product.asked != "">
 - Maker asked: ${product.asked}
 </#if>
-<#if product.reply.text != "">
-- Maker’s reply (${product.reply.dated}): ${product.reply.text}
-</#if>
 
-| No. | Claim | Source | Measured | Verdict | Probability |
-| --: | --- | --- | --- | --- | --- |
+| No. | Claim | Source | Measured | Difference from the claim | Verdict | Probability |
+| --: | --- | --- | --- | --- | --- | --- |
 <#list product.claims as c>
-| [${c.number}](#${c.anchor}) | <@words c/> | ${c.source}, ${c.dated} | <#if c.measured.value != "">${c.measured.text}<#else>not measured</#if> | **${c.verdict}** | <#if c.probability != "">${c.probability}<#else>not given</#if> |
+| [${c.number}](#${c.anchor}) | ${w.words(c)} | ${w.source(c)} | ${w.measured(c.measured)} | <#if w.difference(c) != "">${w.difference(c)} ${w.differenceFrom(c)}<#if w.againstU(c) != "">; ${w.againstU(c)}</#if></#if> | **${c.verdict}** | ${w.probability(c.probability)} |
 </#list>
 
-Probability: that the claim, as we read it, is true.
+Probability: that the claim, as we read it, is true. U: expanded uncertainty (k = 2).
 
 <#list product.claims as c>
 <a id="${c.anchor}"></a>
 
 ### ${c.number}. ${c.topic}
 
-> <@words c/>
+> ${w.words(c)}
 >
-> ${c.source}, ${c.dated}<#if c.editionConditions != ""> (${c.editionConditions})</#if>
+> ${w.source(c)}<#if c.editionConditions != ""> (${c.editionConditions})</#if>
 
-**${c.verdict}**<#if c.probability != "">, probability ${c.probability} that the claim, as we read it, is true<#else>, no probability given</#if><#if c.reason != "">: ${c.reason}</#if>
+**${c.verdict}** ${w.verdictLine(c)}
 
 <#if c.rule != "">
-- Our rule: ${c.rule}
+- Our rule: ${w.rule(c)}
 <#if c.stated?has_content>
-- The sentence states: <#list c.stated as s>${s.key}: ${s.text}<#sep>; </#list>
+- The sentence states: ${w.pairs(c.stated)}
 </#if>
-- We assumed: <#if c.assumed?has_content><#list c.assumed as s>${s.key}: ${s.text}<#sep>; </#list><#else>nothing</#if>
+- We assumed: ${w.pairs(c.assumed)}
 </#if>
 <#if c.because != "">
 - Because: ${c.because}
 </#if>
-<#if c.condition != "">
-- Condition: ${c.condition}
+<#if w.condition(c.conditions) != "">
+- Condition: ${w.condition(c.conditions)}
 </#if>
 <#if c.measured.value != "">
-- Measured: ${c.measured.text}<#if c.measured.point != "">; ${c.measured.point}</#if><#if c.measured.decides != "">; ${c.measured.decides}</#if><#if c.measured.correction != "">; noise alone adds ${c.measured.correction} to this on average</#if>
+- <#if c.measured.kind == "calculated">Calculated<#else>Measured</#if>: ${w.measured(c.measured)}<#if c.measured.own && w.where(c.measured.point) != "">; ${w.where(c.measured.point)}</#if><#if w.decides(c.measured) != "">; ${w.decides(c.measured)}</#if><#if w.correction(c.measured) != "">; ${w.correction(c.measured)}</#if>
+<#if w.gap(c) != "">
+- Against the claim: ${w.gap(c)}
 </#if>
-<#if c.sample != "">
-- Ears, insertions: ${c.sample}
+<#if w.curve(c.measured) != "">
+- Over the bands: ${w.curve(c.measured)}
+</#if>
+</#if>
+<#if w.sample(c.sample) != "">
+- ${w.basis(c.sample)}: ${w.sample(c.sample)}
 </#if>
 <#list c.notes as note>
 - Note: ${note}
 </#list>
 <#list c.findings as f>
-- Finding: ${f.text} (${f.errs}; ${f.consequence})
+- Finding: ${w.finding(f)}
 </#list>
 <#if c.impression != "">
 - Impression, not measured: ${c.impression}
@@ -106,17 +115,17 @@ The sentence read otherwise:
 | Name | Rule | Measured | Verdict | Probability |
 | --- | --- | --- | --- | --- |
 <#list c.otherwise as o>
-| ${o.name} | ${o.rule}<#if o.reason != "">; ${o.reason}</#if><#list o.notes as note>; ${note}</#list> | <#if o.measured.value != "">${o.measured.text}<#else>not measured</#if> | **${o.verdict}** | <#if o.probability != "">${o.probability}<#else>not given</#if> |
+| ${o.name} | ${w.rule(o)}<#if o.reasons?has_content>; ${w.reasons(o.reasons)}</#if><#list o.notes as note>; ${note}</#list> | ${w.measured(o.measured)} | **${o.verdict}** | ${w.probability(o.probability)} |
 </#list>
 
 </#if>
 <#if c.cells?size gt 1>
-One by one:
+One by one<#if ["lowest", "highest", "median", "spread"]?seq_contains(c.measured.statistic)> (U is that of the number that decides in each row, which may be another band than the value’s)</#if>:
 
 | Conditions | Insertions | Value | U (k = 2) | Probability |
 | --- | --: | --: | --: | --- |
 <#list c.cells as cell>
-| ${cell.name} | ${cell.insertions} | ${cell.value} | <#if cell.expandedUncertainty != "">${cell.expandedUncertainty}<#else>not known</#if> | <#if cell.probability != "">${cell.probability}<#else>not given</#if> |
+| ${cell.name} | ${cell.insertions} | ${cell.value} | <#if cell.expandedUncertainty != "">${cell.expandedUncertainty}<#else>not known</#if> | ${w.probability(cell.probability)} |
 </#list>
 
 </#if>
@@ -126,44 +135,28 @@ What the uncertainty is made of (standard uncertainty, k = 1):
 | Cause | Drawn | Effect |
 | --- | --- | --: |
 <#list c.contributions as k>
-| ${k.cause} | <#if k.instances == 1>once<#else>${k.instances} times</#if> | ${k.effect} |
+| ${k.cause} | ${w.times(k.instances)} | ${w.effect(k.effect)} |
 </#list>
 
 </#if>
 </#list>
-### What was not tested
+</#list>
+<#if shared?has_content>
+## The products side by side
 
-<#assign untested = product.claims?filter(c -> c.verdict == "untested")>
-<#list untested as c>
-- [${c.number}](#${c.anchor}). ${c.topic}: ${c.reason}
-<#else>
-Every claim listed here was tested.
+| Topic |<#list products as product> ${product.name} |</#list>
+| --- |<#list products as product> --- |</#list>
+<#list shared as t>
+| ${t.topic} |<#list products as product> <#list t.of?filter(e -> e.product == product?counter) as entry><#list w.claimsOf(entry) as c>${w.shownAs(c)}: **${c.verdict}**<#sep>;<br></#list><#else>nothing claimed</#list> |</#list>
 </#list>
 
-Comfort, wearing time, hearing warning signals, speech and music through the product, and other units than the samples were not judged unless a claim above says so.
+${w.whatDecides()}
 
-### Where the words come from
-
-| Edition | Source | Dated | Speaks of | Kept |
-| --- | --- | --- | --- | --- |
-<#list product.editions as e>
-| ${e.id} | ${e.source}<#if !e.mayBeQuoted> (not to be quoted; in our words)</#if> | ${e.dated} | ${e.conditions} | ${e.kept} |
+<#list w.compared(shared) as line>
+- ${line}
 </#list>
 
-</#list>
-## How it was decided
-
-Each sentence was turned into a rule: what it states, and what we had to assume to make it testable. The rule is held against the readings together with their uncertainty.
-
-- **pass**: the probability that the limit holds reaches the confidence at every point that the claim speaks of.
-- **fail**: some point lies beyond its limit by more than errors of this size would bring about by chance. A measured value inside the limit never fails.
-- **marginal**: the readings do not decide; the reason stands beside the verdict.
-- **untested**: no reading can say anything about it.
-
-This is a promise about how often it is wrong, if the declared sizes of the uncertainty are right: <#list products as product>for ${product.name}, decided at ${product.confidence}, a claim that is not true passes, and a claim that is true fails, at most ${product.doubt} of the time<#sep>; </#list>.
-
-A claim of the kind “up to” is met where one point meets it, and a claim about the median where half of the points do; the promise is the same. U is the expanded uncertainty, twice the standard uncertainty (k = 2). The 95 % interval is the central one; the two differ where few repeats were made.
-
+</#if>
 ## How it was measured
 
 <#list sessions as s>
@@ -181,41 +174,94 @@ A claim of the kind “up to” is met where one point meets it, and a claim abo
 - Place: ${s.place}
 </#if>
 <#if s.resolution != "" || s.stimuli?has_content>
-- Measured on: ${s.sample}
+- Ears, insertions: ${w.sample(s.sample)}
 <#if s.resolution != "">
 - Bands: ${s.resolution}<#if s.levelsIn != "">, levels in ${s.levelsIn}</#if>
 </#if>
-- Open ear: ${s.openEar}
-- Settings: ${s.settings}
+- Open ear: ${w.openEar(s)}
+- Settings: ${w.settings(s)}
 </#if>
 <#list s.stimuli as t>
 - Stimulus ${t.id}: ${t.text}<#if t.peak != "">, peak ${t.peak}</#if>
 </#list>
-- Uncertainty: ${s.uncertainty}
+- Uncertainty: ${w.uncertainty(s.uncertainty)}
 - Files: ${s.file}<#list s.dataFiles as f>, ${f}</#list>
 
 <#if s.causes?has_content>
 | Cause (standard uncertainty, k = 1) | Size | Shared by | Across bands |
 | --- | --- | --- | --- |
 <#list s.causes as k>
-| ${k.name} | ${k.size} | ${k.sharedBy} | ${k.acrossBands} |
+| ${k.name} | ${w.sizes(k.sizes)} | ${k.sharedBy} | ${k.acrossBands} |
 </#list>
 
 </#if>
 </#list>
-## What the data say of themselves
+## How sure
+
+${w.howDecided()}
+
+<#list ["pass", "fail", "marginal", "untested"] as word>
+- **${word}**: ${w.verdictMeans(word)}
+</#list>
+
+${w.promise(products)}
+
+${w.howToReadU()}
+
+### What the data say of themselves
 
 <#if findings?has_content>
 | Check | Where | Finding | How it errs | What follows |
 | --- | --- | --- | --- | --- |
 <#list findings as f>
-| ${f.check} | ${f.session}<#if f.reading != "">: ${f.reading}</#if><#if f.bands != "">; ${f.bands}</#if> | ${f.text} | ${f.errs} | ${f.consequence} |
+| ${f.check} | ${w.foundWhere(f)} | ${f.text} | ${w.errs(f.errs)} | ${w.consequence(f.consequence)} |
 </#list>
 <#else>
-There are no findings. Ellwand does not yet check the data for leaks, tube placement, background noise or drift; their absence here says nothing about them.
+${w.noFindings()}
 </#if>
 
-## Files
+## What was not tested
+
+<#list products as product>
+<#list product.claims?filter(c -> c.verdict == "untested") as c>
+- ${product.name}, [${c.number}](#${c.anchor}). ${w.called(c)}: ${w.reasons(c.reasons)}
+</#list>
+</#list>
+- ${w.neverTested()}
+
+## What the maker replied
+
+<#list products as product>
+- ${product.name}: <#if product.reply.text != "">“${product.reply.text}” (${product.reply.dated})<#else>no reply is on record</#if><#list product.claims?filter(c -> c.reply.text != "") as c>; about No. ${c.number}: “${c.reply.text}” (${c.reply.dated})</#list>
+</#list>
+
+## The editions side by side
+
+The same data, held against what each edition says.
+
+<#list products as product>
+<#list product.topics as t>
+### ${product.name}: ${t.topic}
+
+| Edition | Words | Limit | Measured | Verdict | Changed |
+| --- | --- | --- | --- | --- | --- |
+<#list t.steps as step><#assign c = product.claims[step.number - 1]>
+| ${w.source(c)} (No. ${c.number}) | ${w.words(c)} | ${w.limit(c.limit)} | ${w.shortWhole(c.measured)} | **${c.verdict}** | <#if step?is_first>–<#else>${w.changed(product.claims[t.steps[step?index - 1].number - 1], c)}</#if> |
+</#list>
+
+</#list>
+### ${product.name}: where the words come from
+
+| Edition | Source | Dated | Speaks of | Kept |
+| --- | --- | --- | --- | --- |
+<#list product.editions as e>
+| ${e.id} | ${e.source}<#if !e.mayBeQuoted> (not to be quoted; in our words)</#if> | ${e.dated} | ${e.conditions} | ${e.kept} |
+</#list>
+
+</#list>
+## Data record
+
+Everything above follows from these files; the SHA-256 of each tells whether yours are the same.
 
 | File | SHA-256 |
 | --- | --- |

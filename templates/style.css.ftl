@@ -6,8 +6,14 @@
 *{box-sizing:border-box}
 html{-webkit-text-size-adjust:100%;text-size-adjust:100%}
 body{margin:0;background:var(--paper);color:var(--ink);font:1.0625rem/1.6 Charter,"Bitstream Charter","Iowan Old Style","Source Serif 4",Georgia,"DejaVu Serif",serif;font-variant-numeric:lining-nums}
-main,header.page,footer.page{max-width:58rem;margin:0 auto;padding:0 1.5rem}
-header.page{padding-top:3.5rem}
+main,header.page,nav.page{max-width:64rem;margin:0 auto;padding:0 1.5rem}
+.n,.verdict{white-space:nowrap}
+header.page{padding-top:3.25rem}
+.skip{position:absolute;left:-99rem}
+.skip:focus{left:1rem;top:.5rem}
+.kicker{margin:0;color:var(--soft);font-size:.95rem;letter-spacing:.02em}
+.sub{margin:0;font-size:1.25rem;font-style:italic;color:var(--soft)}
+:focus-visible{outline:2px solid var(--link);outline-offset:2px}
 p,li,dd{overflow-wrap:break-word}
 p,ul,ol,blockquote{max-width:42rem}
 h1,h2,h3,h4{line-height:1.25;font-weight:600;overflow-wrap:break-word}
@@ -17,12 +23,50 @@ h3{font-size:1.2rem;margin:2.75rem 0 .5rem}
 h4{font-size:1rem;margin:1.75rem 0 .4rem}
 a{color:var(--link);text-decoration-thickness:1px;text-underline-offset:.18em}
 .soft,figcaption{color:var(--soft)}
-.lead{font-size:1.15rem}
+.lead{font-size:1.12rem}
+.answer .product{border-top:1px solid var(--rule);padding-top:.2rem;margin-top:1.4rem}
+.answer .product h3{margin:.8rem 0 .3rem;font-size:1.3rem}
+.answer .lead{max-width:46rem}
+h2+.product{border-top:0;margin-top:0}
+.tally{display:flex;flex-wrap:wrap;gap:.4rem 1.4rem;margin:.5rem 0;max-width:none}
+.tally span{white-space:nowrap}
+.tally b{font-size:1.35rem;font-weight:600;margin-right:.2rem}
+dl.brief{max-width:46rem;grid-template-columns:minmax(6rem,7rem) 1fr}
+.under,.from,.topic,.line,.of{display:block}
+.under,.from,.topic,.of{font-size:.9em}
+.topic{font-style:italic}
+.line+.line{margin-top:.25rem}
+.alone,.paper{display:none}
+.number{display:inline-block;min-width:1.6rem;color:var(--soft)}
+del{color:var(--soft);text-decoration:line-through}
+ins{text-decoration:underline;text-decoration-thickness:2px;text-underline-offset:.15em}
+details{margin:1rem 0}
+summary{cursor:pointer;font-weight:600}
+form{display:flex;flex-wrap:wrap;gap:.6rem 1.4rem;align-items:center;border:1px solid var(--rule);border-width:1px 0;padding:.7rem 0;margin:1rem 0;font-size:.95rem}
+form[hidden],[hidden]{display:none}
+fieldset{border:0;margin:0;padding:0;display:flex;flex-wrap:wrap;gap:.2rem 1rem}
+legend{float:left;padding:0 1rem 0 0;color:var(--soft)}
+form label{white-space:nowrap}
+form p{margin:0;color:var(--soft)}
+input,select,form button{font:inherit;color:inherit;background:var(--paper);border:1px solid var(--soft);padding:.15rem .45rem;border-radius:0}
+input[type=checkbox]{width:1.05rem;height:1.05rem;vertical-align:-.12rem;accent-color:var(--ink)}
+input[type=search]{width:11rem}
+thead button{font:inherit;font-weight:600;color:inherit;background:none;border:0;padding:0;cursor:pointer;text-decoration:underline dotted;text-underline-offset:.25em}
+th[aria-sort=ascending] button::after{content:" ↑"}
+th[aria-sort=descending] button::after{content:" ↓"}
+.claims td:nth-child(1){width:4.5rem}
+.claims td:nth-child(2){width:22%}
+.claims td:nth-child(3){width:22%;font-size:.95em}
+.claims td:nth-child(4){width:13%}
+.claims td:nth-child(5){width:10rem}
+.claims td:nth-child(6){width:7.5rem}
+tbody th{font-weight:600}
 .scroll{overflow-x:auto;margin:1rem 0}
 table{border-collapse:collapse;width:100%;font-size:.93rem;line-height:1.45;font-variant-numeric:lining-nums tabular-nums}
 caption{text-align:left;color:var(--soft);padding:0 0 .4rem}
 th,td{text-align:left;vertical-align:top;padding:.5rem .9rem .5rem 0;border-bottom:1px solid var(--rule);overflow-wrap:anywhere;min-width:4.5rem}
 td:first-child,th:first-child{min-width:1.5rem;overflow-wrap:break-word}
+th[scope=row]{max-width:14rem}
 thead th{overflow-wrap:normal;white-space:nowrap;font-weight:600;border-bottom:1.5px solid var(--ink)}
 .n{white-space:nowrap}
 .verdict{display:inline-block;min-width:5.4rem;padding:.05rem .5rem;border:1.5px solid var(--ink);text-align:center;font-size:.9rem;line-height:1.5;white-space:nowrap}
@@ -57,17 +101,27 @@ svg g.e-ink line,svg rect.e-ink{stroke:var(--ink)}
 svg .e-series-${i} polyline,svg .e-series-${i} line,svg .e-series-${i} path[stroke],svg .e-series-${i} rect{stroke:var(--s${i})}
 svg .e-series-${i} circle,svg .e-series-${i} polygon,svg .e-series-${i} path:not([stroke]){fill:var(--s${i})}
 </#list>
-@media (max-width:44rem){
+@media screen and (max-width:60rem){
+.claims td{min-width:0}
+}
+@media screen and (max-width:48rem){
 body{font-size:1rem}
 main,header.page,footer.page{padding-left:1rem;padding-right:1rem}
 header.page{padding-top:1.75rem}
+.alone{display:inline}
+.of{display:inline}
+form{gap:.7rem}
+input[type=search]{width:100%}
+form label{white-space:normal}
+dl.brief{grid-template-columns:1fr}
 h1{font-size:1.6rem}h2{font-size:1.35rem}
 dl{grid-template-columns:1fr;gap:0}
 dd{margin:0 0 .7rem}
 table.stack thead{position:absolute;width:1px;height:1px;overflow:hidden;clip-path:inset(50%)}
-table.stack,table.stack tbody,table.stack tr,table.stack td{display:block;min-width:0}
+table.stack,table.stack caption,table.stack tbody,table.stack tr,table.stack td,table.stack tbody th{display:block;min-width:0;width:auto!important;max-width:none}
+table.stack tbody tr[hidden]{display:none}
 table.stack tr{padding:.6rem 0;border-bottom:1px solid var(--rule)}
-table.stack td{border:0;padding:.12rem 0}
+table.stack td,table.stack tbody th{border:0;padding:.12rem 0}
 table.stack td[data-name]:not(:empty)::before{content:attr(data-name) ": ";color:var(--soft)}
 figure svg{min-width:36rem}
 }
@@ -77,13 +131,29 @@ figure svg{min-width:36rem}
 body{font-size:10pt;line-height:1.45}
 main,header.page,footer.page{max-width:none;padding:0}
 header.page{padding-top:0}
-nav{display:none}
+nav,form,.skip{display:none!important}
+tr[hidden]{display:table-row!important}
+#none-shown{display:none}
+table{font-size:8.5pt}
+.claims{table-layout:fixed}
+.claims td,.claims th{padding-right:.4rem;min-width:0}
+.claims th:nth-child(1){width:8%}.claims th:nth-child(2){width:22%}.claims th:nth-child(3){width:20%}.claims th:nth-child(4){width:14%}.claims th:nth-child(5){width:12%}.claims th:nth-child(6){width:10%}.claims th:nth-child(7){width:14%}
+.claims .n{white-space:normal}
+thead button{display:none}
+thead th{white-space:normal}
+.paper{display:inline}
+.verdict{min-width:0;padding:0 .3rem;font-size:8.5pt}
+code{overflow-wrap:anywhere}
+.tally b{font-size:12pt}
+.lead{font-size:11pt}
 a{text-decoration:none}
-h2{break-before:page;border:0;padding-top:0;margin-top:0}
-h2.first,h2.flow{break-before:auto;margin-top:1.5rem}
+h2{border:0;padding-top:0;margin-top:1.5rem}
+h2.fresh{break-before:page;margin-top:0}
 h2,h3,h4{break-after:avoid}
 tr,blockquote{break-inside:avoid}
 .scroll{overflow:visible}
 .verdict.fail{print-color-adjust:exact;-webkit-print-color-adjust:exact}
-figure svg{max-height:110mm}
+figure svg{max-height:85mm}
+dl{grid-template-columns:minmax(6rem,8rem) 1fr}
+
 }

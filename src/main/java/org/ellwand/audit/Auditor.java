@@ -70,7 +70,7 @@ public final class Auditor {
             for (Rule rule : claim.otherwise()) {
                 otherwise.add(judge(product, rule, sessions, doubts));
             }
-            ClaimAudit audit = new ClaimAudit(claim, plain, otherwise, agreement(plain, otherwise));
+            ClaimAudit audit = new ClaimAudit(claim, plain, otherwise, notes(claim, plain, otherwise));
             return new Outcome(Optional.of(audit), List.of());
         } catch (InputException e) {
             List<Problem> problems = e.problems().stream()
@@ -89,6 +89,12 @@ public final class Auditor {
         return quantity instanceof CellQuantity ofCells
                 ? new RuleJudge(options, product.name(), sessions, product.confidence(), doubts).judge(rule, ofCells)
                 : new FigureJudge(options, product.name(), sessions, product.confidence()).judge(rule);
+    }
+
+    private static List<String> notes(Claim claim, Optional<Judgement> plain, List<Judgement> otherwise) {
+        List<String> notes = new ArrayList<>(agreement(plain, otherwise));
+        claim.waiver().ifPresent(waiver -> notes.add(waiver.words()));
+        return List.copyOf(notes);
     }
 
     private static List<String> agreement(Optional<Judgement> plain, List<Judgement> otherwise) {

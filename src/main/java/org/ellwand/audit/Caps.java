@@ -64,11 +64,14 @@ final class Caps {
                 .anyMatch(c -> !Surroundings.declares(c, SharedBy.READING)
                         && c.openEar().size() < 2);
         if (unknown) {
+            boolean differences = subject.cells().stream().allMatch(c -> c.values() != Reading.Values.LEVELS);
             reasons.add(new Reason(
                     "one-open-ear-take",
                     Map.of(),
-                    "one open-ear take and no declared reading uncertainty: take the open ear twice, or declare a cause"
-                            + " shared by reading"));
+                    differences
+                            ? "no declared reading uncertainty: declare a cause shared by reading"
+                            : "one open-ear take and no declared reading uncertainty: take the open ear twice, or declare"
+                                    + " a cause shared by reading"));
         }
     }
 

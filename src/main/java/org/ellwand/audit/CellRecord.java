@@ -7,6 +7,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.OptionalDouble;
+import java.util.OptionalInt;
 import org.ellwand.acoustics.Weighting;
 import org.ellwand.amount.Interval;
 import org.ellwand.claim.Rule;
@@ -18,6 +19,9 @@ import org.ellwand.quantity.Outcome;
 
 /** Writes down what was found in one cell. */
 final class CellRecord {
+    /** With it a fail is never asked for, which would need joint draws. */
+    private static final double ANY_CONFIDENCE = 0;
+
     private final Rule rule;
     private final Ready ready;
     private final Preparation preparation;
@@ -35,7 +39,8 @@ final class CellRecord {
     CellResult of(int subject, Evaluation evaluation, Evaluation curves) {
         Statistic statistic = rule.statistic().orElseThrow();
         Estimates estimates = evaluation.subjects().get(subject);
-        Points.One deciding = deciding(evaluation.points().of(subject));
+        Decision decision = deciding(evaluation.only(subject));
+        Points.One deciding = decision.point();
         double value = Extremes.isExtreme(statistic)
                 ? Extremes.of(statistic, curves.subjects().get(subject).value)
                 : deciding.value();
@@ -45,7 +50,7 @@ final class CellRecord {
                 value,
                 deciding.bound(),
                 maybe(deciding.errors().standardUncertainty()),
-                maybe(Ends.of(deciding, rule.limit()).holds()),
+                maybe(decision.probability()),
                 curves.outcome() == Outcome.CURVE ? bands(curves.points().of(subject)) : List.of(),
                 levels(false),
                 levels(true),
@@ -57,19 +62,16 @@ final class CellRecord {
         return known && Double.isFinite(value) ? OptionalDouble.of(value) : OptionalDouble.empty();
     }
 
-    private Points.One deciding(List<Points.One> points) {
-        Points.One least = points.get(0);
-        double probability = 2;
-        for (Points.One point : points) {
-            double holds = Ends.of(point, rule.limit()).holds();
-            boolean nearer =
-                    holds == probability && Ends.margin(point, rule.limit()) < Ends.margin(least, rule.limit());
-            if (holds < probability || nearer) {
-                least = point;
-                probability = holds;
-            }
-        }
-        return least;
+    /** What the rule says of its points, said of this cell alone; how firmly is not asked. */
+    private Decision deciding(Evaluation own) {
+        return new Conclusion(
+                        rule.statistic().orElseThrow(),
+                        rule.limit(),
+                        ANY_CONFIDENCE,
+                        List.of(ready),
+                        own,
+                        new JointTail(List.of(), 0))
+                .decide();
     }
 
     private List<Point> bands(List<Points.One> points) {
@@ -106,22 +108,28 @@ final class CellRecord {
         return curves;
     }
 
-    private record Instance(String cause, String instance) {}
+    private record Instance(String cause, String instance, OptionalInt degreesOfFreedom) {}
 
     private static List<Contribution> contributions(Estimates estimates, int point) {
         Map<Instance, Double> squares = new LinkedHashMap<>();
         for (int f = 0; f < estimates.factors.size(); f++) {
             Factor factor = estimates.factors.get(f);
             double effect = estimates.effect[point][f];
-            squares.merge(new Instance(factor.cause(), factor.instance()), effect * effect, Double::sum);
+            squares.merge(
+                    new Instance(factor.cause(), factor.instance(), OptionalInt.empty()), effect * effect, Double::sum);
         }
         for (Group group : estimates.groups) {
             double scale = group.scatter(point).scale();
-            squares.merge(new Instance("observed scatter", group.label()), scale * scale, Double::sum);
+            OptionalInt degrees = OptionalInt.of(group.degreesOfFreedom());
+            squares.merge(new Instance("observed scatter", group.label(), degrees), scale * scale, Double::sum);
         }
         return squares.entrySet().stream()
                 .filter(e -> e.getValue() > 0)
-                .map(e -> new Contribution(e.getKey().cause(), e.getKey().instance(), Math.sqrt(e.getValue())))
+                .map(e -> new Contribution(
+                        e.getKey().cause(),
+                        e.getKey().instance(),
+                        Math.sqrt(e.getValue()),
+                        e.getKey().degreesOfFreedom()))
                 .sorted(Comparator.comparingDouble((Contribution c) -> -c.effect())
                         .thenComparing(Contribution::cause)
                         .thenComparing(Contribution::instance))

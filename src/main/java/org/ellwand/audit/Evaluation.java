@@ -25,6 +25,18 @@ record Evaluation(
         return new Work(preparation, rule, outcome, trials).evaluation();
     }
 
+    /** One subject by itself. */
+    Evaluation only(int subject) {
+        List<Points.One> own =
+                points.of(subject).stream().map(p -> p.ofSubject(0)).toList();
+        return new Evaluation(
+                outcome,
+                List.of(subjects.get(subject)),
+                new Points(own),
+                List.of(drawn.get(subject)),
+                List.of(reaches.get(subject)));
+    }
+
     /** Whether the numbers are looked for in others, and draws tell what may lie beyond those. */
     boolean isStaged() {
         return subjects.stream().anyMatch(s -> s.computation.isStaged());

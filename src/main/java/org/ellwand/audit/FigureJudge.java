@@ -105,13 +105,25 @@ final class FigureJudge {
                 point.upper(),
                 reasons,
                 results(rule, cells, points, true),
-                notes(rule, cells, decision.point()));
+                notes(rule, cells, points, decision.point()));
     }
 
-    private List<String> notes(Rule rule, List<FigureCell> cells, Points.One point) {
-        return point.errors() instanceof ShareErrors share
-                ? List.of(new Settling(rule.limit(), confidence).said(share))
-                : notes(rule, cells);
+    private List<String> notes(Rule rule, List<FigureCell> cells, List<Points.One> points, Points.One point) {
+        if (point.errors() instanceof ShareErrors share) {
+            return List.of(new Settling(rule.limit(), confidence).said(share));
+        }
+        List<String> notes = new ArrayList<>(notes(rule, cells));
+        if (!notes.isEmpty()) {
+            Lot lot = new Lot(rule.limit(), confidence);
+            for (int i = 0; i < cells.size(); i++) {
+                lot.add(
+                        cells.get(i).conditions().get("unit").orElse(""),
+                        points.get(i),
+                        Ends.margin(points.get(i), rule.limit()));
+            }
+            notes.addAll(lot.statements());
+        }
+        return notes;
     }
 
     private static Judgement unstated(Rule rule, List<FigureCell> cells, List<Points.One> points) {

@@ -95,6 +95,7 @@ final class JudgementJson {
         ObjectNode node =
                 NODES.objectNode().put("cause", contribution.cause()).put("instance", contribution.instance());
         node.set("effect", number(contribution.effect()));
+        contribution.degreesOfFreedom().ifPresent(degrees -> node.put("degreesOfFreedom", degrees));
         return node;
     }
 

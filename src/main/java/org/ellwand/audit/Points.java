@@ -50,5 +50,9 @@ record Points(List<One> all) {
             double value,
             Errors errors,
             boolean observed,
-            Bound bound) {}
+            Bound bound) {
+        One ofSubject(int other) {
+            return new One(other, local, sign, hz, lessHz, value, errors, observed, bound);
+        }
+    }
 }

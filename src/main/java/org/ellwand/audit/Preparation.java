@@ -120,10 +120,22 @@ final class Preparation {
         Ready made = bands(subject, rule.resolution().orElse(measured.first()), spectral);
         if (made.bands().isEmpty()) {
             bare.add(made);
-            dropped.add("no band of the rule was measured (" + subject.conditions() + ")");
+            dropped.add(nothing(subject, made) + " (" + subject.conditions() + ")");
         } else {
             ready.add(made);
         }
+    }
+
+    private static String nothing(Subject subject, Ready made) {
+        if (made.missing().stream().anyMatch(band -> made.bound(band) != Bound.MEASURED)) {
+            return "the bands of the rule lie too near the background to be more than bounds";
+        }
+        boolean measured =
+                subject.formula().anyBands(made.resolution()).stream().anyMatch(made.missing()::contains);
+        return measured
+                ? "bands of the rule were measured, but not all bands of what they are held against (a reference, a"
+                        + " target, the open ear)"
+                : "no band of the rule was measured";
     }
 
     private void refuseFiner(Subject subject, Resolution coarsest) throws InputException {

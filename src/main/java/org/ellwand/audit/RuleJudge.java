@@ -298,8 +298,19 @@ final class RuleJudge {
             }
             if (rule.units().filter(Population.Each.class::isInstance).isPresent()) {
                 notes.add("speaks of the units measured, not of the product: " + distinct("unit"));
+                notes.addAll(lot());
             }
             return List.copyOf(notes);
+        }
+
+        /** Of units that were measured each. */
+        private List<String> lot() {
+            Lot lot = new Lot(limit, confidence);
+            for (int s = 0; known && s < ready.size(); s++) {
+                String unit = ready.get(s).subject().conditions().get("unit").orElse("");
+                evaluation.points().of(s).forEach(p -> lot.add(unit, p, Ends.margin(p, limit)));
+            }
+            return lot.statements();
         }
 
         private String distinct(String condition) {

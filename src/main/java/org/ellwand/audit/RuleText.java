@@ -14,10 +14,10 @@ import org.ellwand.claim.Statistic;
 import org.ellwand.claim.Target;
 
 /** A rule in one English line: {@code mean attenuation, flood, 125 Hz to 8 kHz, 90 to 100 dB SPL: 15 to 21 dB}. */
-final class RuleText {
+public final class RuleText {
     private RuleText() {}
 
-    static String of(Rule rule) {
+    public static String of(Rule rule) {
         List<String> parts = new ArrayList<>();
         parts.add(head(rule));
         rule.between()
@@ -37,7 +37,7 @@ final class RuleText {
     }
 
     private static String head(Rule rule) {
-        String statistic = rule.statistic().map(s -> s.text() + " ").orElse("");
+        String statistic = rule.statistic().map(RuleText::statistic).orElse("");
         String weighting = rule.weighting().map(w -> w + "-weighted ").orElse("");
         String of = rule.of().map(o -> " (" + o + ")").orElse("");
         String frame = rule.quantity().equals("output level")
@@ -47,6 +47,12 @@ final class RuleText {
         return rule.statistic().filter(s -> s == Statistic.EVERY_BAND).isPresent()
                 ? weighting + rule.quantity() + of + frame + " in every band"
                 : head;
+    }
+
+    /** {@code mean }, {@code spread of }. */
+    private static String statistic(Statistic statistic) {
+        boolean noun = statistic == Statistic.SPREAD || statistic == Statistic.SLOPE;
+        return statistic.text() + (noun ? " of " : " ");
     }
 
     private static String condition(String name, Choice choice) {

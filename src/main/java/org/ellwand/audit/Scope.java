@@ -176,6 +176,22 @@ public record Scope(Set<String> products, Set<String> editions, Set<String> firm
         return new ClaimAudit(claim.claim(), claim.plain(), claim.otherwise(), List.copyOf(more));
     }
 
+    /** What it leaves, in words; empty where everything. */
+    public String words() {
+        List<String> words = new ArrayList<>();
+        name("product", products, words);
+        name("edition", editions, words);
+        name("firmware", firmwares, words);
+        name("session", sessions, words);
+        return String.join(", ", words);
+    }
+
+    private static void name(String what, Set<String> names, List<String> words) {
+        if (!names.isEmpty()) {
+            words.add(what + " " + String.join(", ", names.stream().sorted().toList()));
+        }
+    }
+
     private List<String> notes() {
         List<String> notes = new ArrayList<>();
         note("sessions", sessions, notes);

@@ -16,6 +16,7 @@ import org.ellwand.input.Place;
  * @param otherwise other fair rules for the same sentence, complete (the plain rule with its overrides), named
  * @param impression what the auditor perceived and did not measure
  * @param asked date of the auditor's question to the maker
+ * @param waiver why a build may pass although the claim does not hold
  */
 public record Claim(
         String id,
@@ -30,7 +31,40 @@ public record Claim(
         Optional<String> impression,
         Optional<String> asked,
         Optional<Reply> reply,
+        Optional<Waiver> waiver,
         Place place) {
+
+    /** A claim that nothing is waived of. */
+    public Claim(
+            String id,
+            Edition edition,
+            String topic,
+            String quote,
+            Optional<String> paraphrase,
+            Optional<Rule> rule,
+            Optional<String> untestedBecause,
+            Optional<String> because,
+            List<Rule> otherwise,
+            Optional<String> impression,
+            Optional<String> asked,
+            Optional<Reply> reply,
+            Place place) {
+        this(
+                id,
+                edition,
+                topic,
+                quote,
+                paraphrase,
+                rule,
+                untestedBecause,
+                because,
+                otherwise,
+                impression,
+                asked,
+                reply,
+                Optional.empty(),
+                place);
+    }
 
     /** The words that may be printed. */
     public String words() {

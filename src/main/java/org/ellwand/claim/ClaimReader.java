@@ -27,7 +27,8 @@ final class ClaimReader {
             "untested because",
             "impression",
             "asked",
-            "reply");
+            "reply",
+            "waiver");
     private static final List<String> RULE_PARTS = List.of("stated", "assumed", "otherwise", "table");
     private static final Edition NONE = new Edition("", "", "", Optional.empty(), Map.of(), true);
 
@@ -77,6 +78,7 @@ final class ClaimReader {
                 fields.text("impression"),
                 common.date(fields, "asked"),
                 common.reply(fields),
+                common.waiver(fields),
                 fields.place());
     }
 

@@ -20,6 +20,8 @@ public final class ClaimsSchema {
     private static final String ID = "^[A-Za-z0-9-]+$";
     private static final String DATE = "^\\d{4}(-(0[1-9]|1[0-2])(-(0[1-9]|[12]\\d|3[01]))?)?$";
 
+    private static final String DAY = "^\\d{4}-(0[1-9]|1[0-2])-(0[1-9]|[12]\\d|3[01])$";
+
     private final List<QuantityForm> forms;
     private final Set<String> declaredConditions;
 
@@ -79,6 +81,9 @@ public final class ClaimsSchema {
         put(claim, "table", table());
         put(claim, "asked", date());
         put(claim, "reply", reply());
+        ObjectNode waiver = mapping(ProductFields.WAIVER_KEYS, ProductFields.WAIVER_KEYS);
+        put(waiver, "until", pattern(DAY));
+        put(claim, "waiver", waiver);
         ArrayNode either = claim.putArray("oneOf");
         either.addObject().putArray("required").add("untested because");
         ArrayNode rule = either.addObject().putArray("anyOf");

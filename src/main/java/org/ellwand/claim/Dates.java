@@ -20,6 +20,15 @@ final class Dates {
         return text;
     }
 
+    /** A day. */
+    static LocalDate day(String text) throws PhraseException {
+        try {
+            return LocalDate.parse(text);
+        } catch (DateTimeException e) {
+            throw new PhraseException("'" + text + "' is not a day: accepted are days as 2026-05-04");
+        }
+    }
+
     private static boolean exists(Matcher matcher) {
         try {
             LocalDate.of(number(matcher, 1), number(matcher, 2), number(matcher, 3));

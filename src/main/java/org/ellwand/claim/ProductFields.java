@@ -1,5 +1,6 @@
 package org.ellwand.claim;
 
+import java.time.LocalDate;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
@@ -13,6 +14,7 @@ import org.ellwand.input.YamlNode;
 
 /** What several parts of a claims file have in common: dates, replies, ids. */
 final class ProductFields {
+    static final List<String> WAIVER_KEYS = List.of("owner", "reason", "until");
     static final List<String> REPLY_KEYS = List.of("dated", "text");
 
     private static final Pattern ID = Pattern.compile("[A-Za-z0-9-]+");
@@ -46,6 +48,20 @@ final class ProductFields {
                 .map(reply -> new Reply(
                         requiredDate(reply, "dated").orElse(""),
                         reply.requiredText("text").orElse("")));
+    }
+
+    Optional<Waiver> waiver(Fields fields) {
+        return fields.value("waiver")
+                .flatMap(node -> Fields.of(node, "a waiver", WAIVER_KEYS, problems))
+                .flatMap(this::waiverOf);
+    }
+
+    private Optional<Waiver> waiverOf(Fields waiver) {
+        Optional<String> owner = waiver.requiredText("owner");
+        Optional<String> reason = waiver.requiredText("reason");
+        Optional<LocalDate> until =
+                waiver.requiredText("until").flatMap(text -> phrase(waiver.place("until"), "until", text, Dates::day));
+        return owner.flatMap(o -> reason.flatMap(r -> until.map(u -> new Waiver(o, r, u))));
     }
 
     Optional<String> id(Fields fields) {

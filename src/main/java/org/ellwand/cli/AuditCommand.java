@@ -3,7 +3,7 @@ package org.ellwand.cli;
 import java.io.PrintWriter;
 import java.nio.file.Path;
 import java.time.LocalDate;
-import java.time.format.DateTimeParseException;
+import java.time.ZoneId;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
@@ -77,8 +77,9 @@ final class AuditCommand implements Callable<Integer> {
             names = "--fail-on",
             paramLabel = "VERDICT",
             converter = FailOn.Converter.class,
-            description = "Ends with exit code 1 where a claim comes out so: fail, marginal or untested;"
-                    + " each includes those before it.")
+            description =
+                    "Ends with exit code 1 where a claim comes out so: fail, marginal or untested;"
+                            + " each includes those before it. A waiver that holds lets its claim pass; an expired one does not.")
     private Optional<FailOn> failOn = Optional.empty();
 
     @Option(names = "--junit", paramLabel = "FILE", description = "Verdicts as test results for a build server.")
@@ -94,7 +95,8 @@ final class AuditCommand implements Callable<Integer> {
     @Option(
             names = "--dated",
             paramLabel = "DATE",
-            description = "Prints this date, as 2026-09-01 (default: none, so that same inputs give same bytes).")
+            description = "Prints this date, as 2026-09-01 (default: none, so that same inputs give same bytes);"
+                    + " waivers are held against it (default: against today).")
     private Optional<String> dated = Optional.empty();
 
     AuditCommand(AuditSteps steps, Progress progress) {
@@ -112,7 +114,7 @@ final class AuditCommand implements Callable<Integer> {
         Audit audit = progress.during("judging the claims ...", () -> steps.audit(folder, scope(), trials));
         write(report, results, audit);
         say(place, audit);
-        return failOn.filter(condition -> condition.isMetBy(audit)).isPresent()
+        return failOn.filter(condition -> condition.isMetBy(audit, today())).isPresent()
                 ? ExitCode.CONDITION_MET
                 : ExitCode.DONE;
     }
@@ -121,17 +123,16 @@ final class AuditCommand implements Callable<Integer> {
         if (trials < FEWEST_TRIALS || trials > MOST_TRIALS) {
             throw usage("--trials takes " + FEWEST_TRIALS + " to " + MOST_TRIALS + ", not " + trials);
         }
-        if (dated.isPresent()) {
-            try {
-                LocalDate.parse(dated.get());
-            } catch (DateTimeParseException e) {
-                throw usage("--dated takes a date as 2026-09-01, not '" + dated.get() + "'");
-            }
-        }
+        DateOption.check(spec, "--dated", dated);
     }
 
     private ParameterException usage(String text) {
         return new ParameterException(spec.commandLine(), text);
+    }
+
+    /** The day that decides whether a waiver still holds: the one asked for, else this one. It changes no report. */
+    private LocalDate today() {
+        return dated.map(LocalDate::parse).orElseGet(() -> LocalDate.now(ZoneId.systemDefault()));
     }
 
     private Scope scope() {
@@ -142,11 +143,11 @@ final class AuditCommand implements Callable<Integer> {
         SortedMap<String, byte[]> files =
                 new TreeMap<>(progress.during("writing the report ...", () -> steps.render(audit, folder, dated, png)));
         if (results.isPresent()) {
-            results.get().addTo(files, JunitXml.write(audit));
+            results.get().addTo(files, JunitXml.write(audit, today()));
         }
         report.write(files);
         if (results.isPresent()) {
-            results.get().writeOutside(JunitXml.write(audit));
+            results.get().writeOutside(JunitXml.write(audit, today()));
         }
     }
 

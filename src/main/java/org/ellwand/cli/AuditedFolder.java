@@ -11,6 +11,15 @@ final class AuditedFolder {
 
     /** @throws InputException if the folder is none, or holds no claims or measurements */
     static void check(Path folder) throws InputException {
+        check(folder, "claims", "measurements");
+    }
+
+    /** @throws InputException if the folder is none, or holds no claims; there need be no measurements yet */
+    static void checkClaims(Path folder) throws InputException {
+        check(folder, "claims");
+    }
+
+    private static void check(Path folder, String... neededFolders) throws InputException {
         if (!Files.exists(folder)) {
             throw new InputException(Place.ofFile(folder.toString()), "no such folder");
         }
@@ -18,7 +27,7 @@ final class AuditedFolder {
             throw new InputException(
                     Place.ofFile(folder.toString()), "is a file; give the folder that holds claims/ and measurements/");
         }
-        for (String needed : new String[] {"claims", "measurements"}) {
+        for (String needed : neededFolders) {
             if (!Files.isDirectory(folder.resolve(needed))) {
                 throw new InputException(
                         Place.ofFile(folder.toString()),

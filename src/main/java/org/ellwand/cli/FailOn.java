@@ -1,9 +1,13 @@
 package org.ellwand.cli;
 
+import java.time.LocalDate;
 import java.util.Arrays;
 import java.util.Locale;
+import java.util.Optional;
 import org.ellwand.audit.Audit;
+import org.ellwand.audit.ClaimAudit;
 import org.ellwand.audit.Verdict;
+import org.ellwand.claim.Waiver;
 import picocli.CommandLine.ITypeConverter;
 import picocli.CommandLine.TypeConversionException;
 
@@ -13,10 +17,20 @@ enum FailOn {
     MARGINAL,
     UNTESTED;
 
-    boolean isMetBy(Audit audit) {
+    /** @param today decides whether a waiver still holds */
+    boolean isMetBy(Audit audit, LocalDate today) {
         return audit.products().stream()
                 .flatMap(product -> product.claims().stream())
-                .anyMatch(claim -> isMetBy(claim.verdict()));
+                .anyMatch(claim -> isMetBy(claim, today));
+    }
+
+    /** A waiver lets a claim pass while it holds; one that has expired makes any claim that is not true fail. */
+    private boolean isMetBy(ClaimAudit audited, LocalDate today) {
+        Optional<Waiver> waiver = audited.claim().waiver();
+        if (waiver.isEmpty()) {
+            return isMetBy(audited.verdict());
+        }
+        return waiver.get().isExpiredOn(today) && audited.verdict() != Verdict.PASS;
     }
 
     boolean isMetBy(Verdict verdict) {

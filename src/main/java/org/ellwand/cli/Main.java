@@ -64,6 +64,8 @@ public final class Main implements Callable<Integer> {
         return List.of(
                 new AuditCommand(new FolderSteps(), progress),
                 new InspectCommand(progress),
+                new AskCommand(progress),
+                new CompareCommand(progress),
                 new SchemaCommand(Map.of(
                         "claims",
                         () -> ClaimsSchema.text(Quantities.forms(), Set.of()),

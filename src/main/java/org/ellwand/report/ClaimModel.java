@@ -40,7 +40,6 @@ final class ClaimModel {
                 .and(result())
                 .and(correspondence())
                 .and("figures", figures)
-                .and("sentence", Sentence.of(product.product(), audited, sample()))
                 .map();
     }
 
@@ -55,8 +54,10 @@ final class ClaimModel {
     }
 
     private Map<String, Object> rule() {
-        return Fields.of("rule", plain.map(Judgement::text).orElse(""))
-                .and("limit", plain.map(p -> Phrases.interval(p.rule().limit())).orElse(""))
+        return Fields.of("rule", plain.map(RuleModel::subject).orElse(""))
+                .and("quantity", plain.map(p -> p.rule().quantity()).orElse(""))
+                .and("printedTable", plain.map(p -> !p.rule().table().isEmpty()).orElse(false))
+                .and("limit", plain.map(p -> shown(p).limitModel()).orElse(Shown.noLimit()))
                 .and(
                         "stated",
                         plain.map(p -> RuleModel.pairs(p.rule().stated())).orElse(List.of()))
@@ -72,16 +73,17 @@ final class ClaimModel {
         return Fields.of("verdict", audited.verdict().word())
                 .and(
                         "probability",
-                        plain.map(p -> RuleModel.probability(p.probability(), confidence))
-                                .orElse(""))
-                .and("measured", plain.map(MeasuredModel::of).orElse(MeasuredModel.none()))
+                        plain.map(p -> RuleModel.probability(p, confidence)).orElse(""))
+                .and("measured", plain.map(p -> MeasuredModel.of(p, p.rule())).orElse(MeasuredModel.none()))
+                .and("claimed", plain.map(ClaimedModel::of).orElse(ClaimedModel.none()))
                 .and(
-                        "condition",
+                        "conditions",
                         plain.map(p -> ConditionText.of(p, name(), audit.sessions()))
-                                .orElse(""))
+                                .orElse(List.of()))
                 .and("sample", sample())
-                .and("reason", audited.reason().orElse(""))
-                .and("reasons", plain.map(p -> RuleModel.reasons(p.reasons())).orElse(List.of()))
+                .and(
+                        "reasons",
+                        plain.map(p -> RuleModel.reasons(p.reasons(), shown(p))).orElse(noRule()))
                 .and("notes", notes())
                 .and("cells", plain.map(p -> RuleModel.cells(p, confidence)).orElse(List.of()))
                 .and("contributions", plain.map(RuleModel::contributions).orElse(List.of()))
@@ -92,8 +94,24 @@ final class ClaimModel {
 
     private List<Object> otherwise(double confidence) {
         return audited.otherwise().stream()
-                .map(other -> (Object) RuleModel.otherwise(other, confidence))
+                .map(other -> (Object)
+                        RuleModel.otherwise(other, plain.map(Judgement::rule).orElse(other.rule()), confidence))
                 .toList();
+    }
+
+    private static Shown shown(Judgement judgement) {
+        return Shown.of(judgement.rule(), judgement.rule());
+    }
+
+    /** The auditor's own reason why there is no rule. */
+    private List<Object> noRule() {
+        return claim.untestedBecause()
+                .map(text -> (Object) Fields.of("key", "no-rule")
+                        .and("text", text)
+                        .and("figures", List.of())
+                        .map())
+                .map(List::of)
+                .orElse(List.of());
     }
 
     private List<String> notes() {
@@ -118,23 +136,23 @@ final class ClaimModel {
                 .map();
     }
 
-    /** {@code 1 ear, 3 insertions}, {@code 2 figures}; empty where nothing was measured. */
-    private String sample() {
-        return plain.filter(p -> !p.cells().isEmpty()).map(this::sample).orElse("");
+    /** What was counted: ears with insertions, figures, trials of a panel, or nothing. */
+    Map<String, Object> sample() {
+        return plain.filter(p -> !p.cells().isEmpty()).map(this::sample).orElse(Counted.other("none", 0));
     }
 
-    private String sample(Judgement judgement) {
+    private Map<String, Object> sample(Judgement judgement) {
         if (judgement.rule().quantity().equals("figure")) {
             int figures =
                     judgement.cells().stream().mapToInt(CellResult::insertions).sum();
-            return Phrases.count(figures, "figure", "figures");
+            return Counted.other("figures", figures);
         }
         if (Wording.isCalculated(judgement.rule())) {
             int trials = judgement.cells().get(0).insertions();
-            return trials > 0 ? Phrases.count(trials, "trial", "trials") : "";
+            return trials > 0 ? Counted.other("trials", trials) : Counted.other("none", 0);
         }
         Counted counted = ConditionText.counted(judgement, name(), audit.sessions());
-        return counted.insertions() > 0 ? counted.text() : "";
+        return counted.insertions() > 0 ? counted.model() : Counted.other("none", 0);
     }
 
     private String name() {

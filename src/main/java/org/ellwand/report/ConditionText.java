@@ -2,10 +2,8 @@ package org.ellwand.report;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.function.Predicate;
-import java.util.stream.Collectors;
 import org.ellwand.audit.Judgement;
 import org.ellwand.claim.Choice;
 import org.ellwand.claim.Rule;
@@ -16,51 +14,54 @@ import org.ellwand.measurement.Session;
 final class ConditionText {
     private ConditionText() {}
 
-    /** {@code setting flood, stimulus pink-94 (pink noise, 94 dB SPL)}; of an untested rule what it asks for. */
-    static String of(Judgement judgement, String product, List<Session> sessions) {
+    /** What the cells have in common and what tells them apart; of an untested rule what it asks for. */
+    static List<Object> of(Judgement judgement, String product, List<Session> sessions) {
         CellNames names = new CellNames(judgement.cells());
-        List<String> parts = new ArrayList<>();
-        Map<String, String> common = names.common().values();
-        common.forEach((name, value) -> {
+        List<Object> parts = new ArrayList<>();
+        names.common().values().forEach((name, value) -> {
             if (!name.equals("device") || !value.equals(product)) {
-                parts.add(name + " " + named(name, value, sessions));
+                parts.add(condition(name, List.of(value), sessions));
             }
         });
-        names.telling()
-                .forEach((name, values) -> parts.add(name + " "
-                        + values.stream()
-                                .map(value -> named(name, value, sessions))
-                                .collect(Collectors.joining(" and "))));
-        return parts.isEmpty() ? asked(judgement.rule()) : String.join(", ", parts);
+        names.telling().forEach((name, values) -> parts.add(condition(name, values, sessions)));
+        return parts.isEmpty() ? asked(judgement.rule()) : parts;
     }
 
-    private static String named(String name, String value, List<Session> sessions) {
-        if (!name.equals("stimulus")) {
-            return value;
-        }
+    private static Object condition(String name, List<String> values, List<Session> sessions) {
+        List<Object> named = values.stream()
+                .map(value -> (Object) Fields.of("name", value)
+                        .and("sound", sound(name, value, sessions))
+                        .map())
+                .toList();
+        return Fields.of("name", name).and("values", named).map();
+    }
+
+    /** What a stimulus is, beside its name. */
+    private static String sound(String name, String value, List<Session> sessions) {
         return sessions.stream()
+                .filter(session -> name.equals("stimulus"))
                 .flatMap(session -> Optional.ofNullable(session.stimuli().get(value)).stream())
                 .findFirst()
-                .map(stimulus -> value + " (" + Phrases.stimulus(stimulus) + ")")
-                .orElse(value);
+                .map(Phrases::stimulus)
+                .orElse("");
     }
 
-    private static String asked(Rule rule) {
+    private static List<Object> asked(Rule rule) {
         return rule.where().entrySet().stream()
                 .filter(condition -> condition.getValue() instanceof Choice.OneOf)
                 .map(condition ->
-                        condition.getKey() + " " + String.join(" or ", ((Choice.OneOf) condition.getValue()).names()))
-                .collect(Collectors.joining(", "));
+                        condition(condition.getKey(), ((Choice.OneOf) condition.getValue()).names(), List.of()))
+                .toList();
     }
 
     /** Counts the readings that entered the cells. */
     static Counted counted(Judgement judgement, String product, List<Session> sessions) {
         Predicate<Conditions> ofProduct =
                 reading -> reading.get("device").map(product::equals).orElse(true);
-        return Counted.of(sessions, ofProduct.and(reading -> entered(judgement, reading)));
+        return Counted.of(sessions, ofProduct.and(reading -> entered(judgement, reading, sessions)));
     }
 
-    private static boolean entered(Judgement judgement, Conditions reading) {
+    private static boolean entered(Judgement judgement, Conditions reading, List<Session> sessions) {
         Rule rule = judgement.rule();
         boolean chosen = rule.where().entrySet().stream()
                 .allMatch(condition -> reading.get(condition.getKey())
@@ -70,13 +71,25 @@ final class ConditionText {
                 .flatMap(between -> reading.get(between.condition())
                         .map(value -> value.equals(between.first()) || value.equals(between.second())))
                 .orElse(true);
-        return chosen && compared && judgement.cells().stream().anyMatch(cell -> agrees(cell.conditions(), reading));
+        return chosen
+                && compared
+                && judgement.cells().stream().anyMatch(cell -> agrees(cell.conditions(), reading, sessions));
     }
 
-    private static boolean agrees(Conditions cell, Conditions reading) {
+    private static boolean agrees(Conditions cell, Conditions reading, List<Session> sessions) {
         return cell.values().entrySet().stream()
                 .allMatch(condition -> reading.get(condition.getKey())
-                        .map(condition.getValue()::equals)
+                        .map(value -> condition.getValue().equals(value)
+                                || isOfKind(condition.getKey(), condition.getValue(), value, sessions))
                         .orElse(true));
+    }
+
+    /** A cell of a series over level names the kind of its stimuli, and each reading its own. */
+    private static boolean isOfKind(String name, String kind, String stimulus, List<Session> sessions) {
+        return name.equals("stimulus")
+                && sessions.stream()
+                        .flatMap(
+                                session -> Optional.ofNullable(session.stimuli().get(stimulus)).stream())
+                        .anyMatch(sound -> sound.kind().equals(kind));
     }
 }

@@ -2,6 +2,7 @@ package org.ellwand.report;
 
 import java.util.HashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
 import java.util.function.Predicate;
 import java.util.stream.Stream;
@@ -29,8 +30,21 @@ record Counted(int ears, int insertions) {
         return new Counted(ears.size(), insertions.size());
     }
 
-    String text() {
-        return Phrases.count(ears, "ear", "ears") + ", " + Phrases.count(insertions, "insertion", "insertions");
+    Map<String, Object> model() {
+        return model("ears", ears, insertions, 0);
+    }
+
+    /** Nothing was measured, or it is not ears that were counted but figures or trials of a panel. */
+    static Map<String, Object> other(String kind, int count) {
+        return model(kind, 0, 0, count);
+    }
+
+    private static Map<String, Object> model(String kind, int ears, int insertions, int count) {
+        return Fields.of("kind", kind)
+                .and("ears", ears)
+                .and("insertions", insertions)
+                .and("count", count)
+                .map();
     }
 
     private static Stream<Conditions> inPlace(Session session) {

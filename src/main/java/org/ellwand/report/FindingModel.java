@@ -1,5 +1,6 @@
 package org.ellwand.report;
 
+import java.util.Locale;
 import java.util.Map;
 import java.util.stream.Collectors;
 import org.ellwand.check.Finding;
@@ -14,25 +15,13 @@ final class FindingModel {
                 .and("reading", finding.reading().replace("=", " "))
                 .and("bands", finding.bands().stream().map(Numbers::hertz).collect(Collectors.joining(", ")))
                 .and("text", finding.text())
-                .and("errs", errs(finding.errs()))
-                .and("consequence", consequence(finding.consequence()))
+                .and("errs", key(finding.errs()))
+                .and("consequence", key(finding.consequence()))
                 .map();
     }
 
-    private static String errs(Finding.Errs errs) {
-        return switch (errs) {
-            case HIDES_ATTENUATION -> "hides attenuation";
-            case INVENTS_ATTENUATION -> "invents attenuation";
-            case EITHER -> "may err either way";
-        };
-    }
-
-    private static String consequence(Finding.Consequence consequence) {
-        return switch (consequence) {
-            case NOTED -> "noted";
-            case WIDENED -> "uncertainty widened";
-            case BOUNDED -> "used as a bound only";
-            case UNUSABLE -> "not used";
-        };
+    /** Small letters and spaces: {@code hides attenuation}. */
+    private static String key(Enum<?> constant) {
+        return constant.name().toLowerCase(Locale.ROOT).replace('_', ' ');
     }
 }

@@ -1,9 +1,11 @@
 package org.ellwand.report;
 
 import java.nio.charset.StandardCharsets;
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import org.ellwand.amount.Interval;
 import org.ellwand.audit.Audit;
@@ -11,16 +13,30 @@ import org.ellwand.audit.ClaimAudit;
 import org.ellwand.audit.Judgement;
 import org.ellwand.audit.ProductAudit;
 import org.ellwand.audit.Verdict;
+import org.ellwand.claim.Waiver;
 
 /**
  * The verdicts as build servers read test results (JUnit XML): a product is a suite and a claim a test case. A claim
  * that fails is a failure; a marginal or untested one is skipped, with the reason.
  */
 public final class JunitXml {
-    private JunitXml() {}
+    private final LocalDate today;
 
-    /** The document in UTF-8. */
-    public static byte[] write(Audit audit) {
+    private JunitXml(LocalDate today) {
+        this.today = today;
+    }
+
+    /**
+     * The document in UTF-8. A failing claim whose waiver holds is skipped; one whose waiver has expired fails, whatever its
+     * verdict, unless it passes.
+     *
+     * @param today decides whether a waiver still holds
+     */
+    public static byte[] write(Audit audit, LocalDate today) {
+        return new JunitXml(today).document(audit);
+    }
+
+    private byte[] document(Audit audit) {
         List<String> lines = new ArrayList<>();
         lines.add("<?xml version=\"1.0\" encoding=\"UTF-8\"?>");
         lines.add("<testsuites name=\"ellwand\">");
@@ -29,20 +45,21 @@ public final class JunitXml {
         return (String.join("\n", lines) + "\n").getBytes(StandardCharsets.UTF_8);
     }
 
-    private static void suite(ProductAudit product, List<String> lines) {
-        long skipped = product.count(Verdict.MARGINAL) + product.count(Verdict.UNTESTED);
+    private void suite(ProductAudit product, List<String> lines) {
+        long failures = product.claims().stream().filter(this::isFailure).count();
+        long skipped = product.claims().size() - product.count(Verdict.PASS) - failures;
         lines.add(String.format(
                 Locale.ROOT,
                 "  <testsuite name=\"%s\" tests=\"%d\" failures=\"%d\" errors=\"0\" skipped=\"%d\">",
                 escaped(product.product().name()),
                 product.claims().size(),
-                product.count(Verdict.FAIL),
+                failures,
                 skipped));
         product.claims().forEach(claim -> testCase(product, claim, lines));
         lines.add("  </testsuite>");
     }
 
-    private static void testCase(ProductAudit product, ClaimAudit claim, List<String> lines) {
+    private void testCase(ProductAudit product, ClaimAudit claim, List<String> lines) {
         String start = "    <testcase classname=\"" + escaped(product.product().name()) + "\" name=\""
                 + escaped(claim.claim().id()) + "\"";
         if (claim.verdict() == Verdict.PASS) {
@@ -54,9 +71,16 @@ public final class JunitXml {
         lines.add("    </testcase>");
     }
 
-    private static String outcome(ClaimAudit claim) {
+    private boolean isFailure(ClaimAudit claim) {
+        Optional<Waiver> waiver = claim.claim().waiver();
+        return waiver.isPresent()
+                ? waiver.get().isExpiredOn(today) && claim.verdict() != Verdict.PASS
+                : claim.verdict() == Verdict.FAIL;
+    }
+
+    private String outcome(ClaimAudit claim) {
         String message = escaped(message(claim));
-        if (claim.verdict() != Verdict.FAIL) {
+        if (!isFailure(claim)) {
             return "<skipped message=\"" + message + "\"/>";
         }
         String rule = escaped(claim.plain().map(Judgement::text).orElse(""));
@@ -65,7 +89,7 @@ public final class JunitXml {
     }
 
     /** {@code fail: 16.6 dB, limit 17 to 21 dB, probability 0.004}. */
-    private static String message(ClaimAudit claim) {
+    private String message(ClaimAudit claim) {
         List<String> parts = new ArrayList<>();
         claim.plain().ifPresent(judgement -> {
             Interval limit = judgement.rule().limit();
@@ -74,6 +98,7 @@ public final class JunitXml {
             probability(judgement.probability(), parts);
         });
         claim.reason().ifPresent(parts::add);
+        claim.claim().waiver().ifPresent(w -> parts.add(w.isExpiredOn(today) ? w.words() + " (expired)" : w.words()));
         return claim.verdict().word() + ": " + String.join(", ", parts);
     }
 

@@ -17,7 +17,21 @@ import org.ellwand.input.Problem;
 /** Where templates come from: the user's folder first, then those that ship with the program. */
 final class KnownTemplates {
     static final List<String> NAMES = List.of(
-            "article.html.ftl", "article.md.ftl", "audit.html.ftl", "audit.md.ftl", "figure.svg.ftl", "style.css.ftl");
+            "article.html.ftl",
+            "article.md.ftl",
+            "audit.html.ftl",
+            "audit.md.ftl",
+            "comparison-words.ftl",
+            "comparison.html.ftl",
+            "comparison.md.ftl",
+            "correction.md.ftl",
+            "figure.svg.ftl",
+            "letter-questions.ftl",
+            "letter.html.ftl",
+            "letter.md.ftl",
+            "script.js.ftl",
+            "style.css.ftl",
+            "words.ftl");
 
     private static final String BUILT_IN = "org/ellwand/templates";
 

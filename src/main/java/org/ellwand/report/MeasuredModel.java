@@ -1,133 +1,146 @@
 package org.ellwand.report;
 
-import java.util.ArrayList;
-import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.OptionalDouble;
-import java.util.function.DoubleFunction;
 import org.ellwand.acoustics.Bound;
-import org.ellwand.amount.Interval;
-import org.ellwand.amount.Unit;
 import org.ellwand.audit.Judgement;
 import org.ellwand.audit.Point;
+import org.ellwand.claim.Rule;
 
-/** The measured value of a judgement in the words that tables print. */
+/**
+ * What a judgement measured, in numbers that a template puts into words.
+ *
+ * <p>The value is the rule's statistic as it was observed. Uncertainty and interval are of the number that decides, which
+ * for a lowest, highest or middle band, or a spread, may be another one: {@code own} tells.
+ */
 final class MeasuredModel {
-    private MeasuredModel() {}
+    private final Judgement judgement;
+    private final Shown shown;
+
+    private MeasuredModel(Judgement judgement, Shown shown) {
+        this.judgement = judgement;
+        this.shown = shown;
+    }
+
+    static Map<String, Object> of(Judgement judgement, Rule plain) {
+        return new MeasuredModel(judgement, Shown.of(judgement.rule(), plain)).model();
+    }
 
     /** All texts are empty where nothing was measured. */
-    static Map<String, Object> of(Judgement judgement) {
-        return Fields.of("value", value(judgement))
-                .and("expandedUncertainty", expanded(judgement))
-                .and("interval", interval(judgement))
-                .and("point", judgement.point().map(MeasuredModel::point).orElse(""))
-                .and("decides", decides(judgement))
-                .and("correction", correction(judgement))
-                .and("text", text(judgement))
-                .map();
-    }
-
     static Map<String, Object> none() {
-        return Fields.of("value", "")
+        return Fields.of("kind", "none")
+                .and("value", "")
+                .and("bound", "")
+                .and("statistic", "")
+                .and("own", true)
+                .and("withUncertainty", "")
                 .and("expandedUncertainty", "")
-                .and("interval", "")
-                .and("point", "")
-                .and("decides", "")
-                .and("correction", "")
-                .and("text", "")
+                .and("interval", interval("", "", ""))
+                .and("point", point("", "", "", ""))
+                .and("decides", decides("", 0))
+                .and("correction", correction("", ""))
+                .and("curve", CurveRange.none())
                 .map();
     }
 
-    static String value(Judgement judgement) {
-        Interval limit = judgement.rule().limit();
-        return judgement.value().isPresent()
-                ? bound(judgement)
-                        + Numbers.withUnit(
-                                Numbers.value(judgement.value().getAsDouble(), limit.unit(), limit), limit.unit())
-                : "";
+    private Map<String, Object> model() {
+        if (judgement.value().isEmpty()) {
+            return none();
+        }
+        boolean calculated = Wording.isCalculated(judgement.rule());
+        double value = Deciding.value(judgement);
+        return Fields.of("kind", calculated ? "calculated" : "measured")
+                .and("value", shown.value(value))
+                .and("bound", bound())
+                .and(
+                        "statistic",
+                        judgement.rule().statistic().map(s -> s.text()).orElse(""))
+                .and("own", isOwn(judgement))
+                .and(
+                        "withUncertainty",
+                        calculated || !isOwn(judgement) ? "" : shown.pair(value, judgement.standardUncertainty()))
+                .and("expandedUncertainty", calculated ? "" : shown.uncertainty(judgement.standardUncertainty(), 2))
+                .and("interval", calculated ? interval("", "", "") : interval())
+                .and("point", judgement.point().map(this::point).orElse(point("", "", "", "")))
+                .and("decides", decides())
+                .and("correction", correction())
+                .and("curve", CurveRange.of(judgement))
+                .map();
     }
 
-    /** {@code above } or {@code below } where the value is the end of what was measured. */
-    private static String bound(Judgement judgement) {
+    /** Whether uncertainty and interval are those of the value itself. */
+    static boolean isOwn(Judgement judgement) {
+        double value = Deciding.value(judgement);
+        return judgement
+                .point()
+                .map(point -> Math.abs(point.value() - value) < 1e-9)
+                .orElse(true);
+    }
+
+    /** {@code at least} or {@code at most} where the value is the end of what was measured. */
+    private String bound() {
         return switch (judgement.point().map(Point::bound).orElse(Bound.MEASURED)) {
-            case AT_LEAST -> "above ";
-            case AT_MOST -> "below ";
+            case AT_LEAST -> "at least";
+            case AT_MOST -> "at most";
             case MEASURED -> "";
         };
     }
 
-    /** {@code 16.6 dB; U = 1.0 dB (k = 2); 95 % interval 15.6 to 17.6 dB}; {@code 21.9 dB, calculated}. */
-    private static String text(Judgement judgement) {
-        if (Wording.isCalculated(judgement.rule()) && judgement.value().isPresent()) {
-            return value(judgement) + ", calculated";
-        }
-        List<String> parts = new ArrayList<>();
-        String expanded = expanded(judgement);
-        String interval = interval(judgement);
-        parts.add(value(judgement));
-        if (!expanded.isEmpty()) {
-            parts.add("U = " + expanded + " (k = 2)");
-        }
-        if (!interval.isEmpty()) {
-            parts.add("95 % interval " + interval);
-        }
-        return parts.get(0).isEmpty() ? "" : String.join("; ", parts);
+    private Map<String, Object> interval() {
+        return interval(
+                end(judgement.lower()), end(judgement.upper()), shown.unit().symbol());
     }
 
-    private static String expanded(Judgement judgement) {
-        if (Wording.isCalculated(judgement.rule())) {
-            return "";
-        }
-        Unit unit = judgement.rule().limit().unit();
-        return text(judgement.standardUncertainty(), u -> Numbers.withUnit(Numbers.expanded(u), unit));
+    private String end(OptionalDouble value) {
+        return value.isPresent() ? shown.number(value.getAsDouble()) : "";
     }
 
-    /** Both ends; {@code from 89.2 dB SPL} or {@code up to 89.2 dB SPL} where the other lies beyond what was measured. */
-    static String interval(Judgement judgement) {
-        if (Wording.isCalculated(judgement.rule())) {
-            return "";
-        }
-        Unit unit = judgement.rule().limit().unit();
-        String lower = text(judgement.lower(), value -> Numbers.value(value, unit));
-        String upper = text(judgement.upper(), value -> Numbers.value(value, unit));
-        if (lower.isEmpty() || upper.isEmpty()) {
-            String end = lower + upper;
-            return end.isEmpty() ? "" : (lower.isEmpty() ? "up to " : "from ") + Numbers.withUnit(end, unit);
-        }
-        return Numbers.withUnit(lower + " to " + upper, unit);
+    private static Map<String, Object> interval(String lower, String upper, String unit) {
+        return Fields.of("lower", lower).and("upper", upper).and("unit", unit).map();
     }
 
-    /** {@code crew-02-right, the least favourable of 2}; empty where one cell is all there is. */
-    static String decides(Judgement judgement) {
+    private Map<String, Object> point(Point point) {
+        return point(
+                hertz(point.hz()),
+                hertz(point.lessHz()),
+                shown.value(point.value()),
+                Wording.isCalculated(judgement.rule()) ? "" : shown.pair(point.value(), point.standardUncertainty()));
+    }
+
+    private static String hertz(OptionalDouble hz) {
+        return hz.isPresent() ? Numbers.hertz(hz.getAsDouble()) : "";
+    }
+
+    private static Map<String, Object> point(String hz, String lessHz, String value, String withU) {
+        return Fields.of("hz", hz)
+                .and("lessHz", lessHz)
+                .and("value", value)
+                .and("withUncertainty", withU)
+                .map();
+    }
+
+    private Map<String, Object> decides() {
         int cells = judgement.cells().size();
-        return cells < 2
-                ? ""
-                : Deciding.cell(judgement)
-                        .map(cell ->
-                                new CellNames(judgement.cells()).shortName(cell) + ", the least favourable of " + cells)
-                        .orElse("");
+        Optional<String> name = Deciding.cell(judgement)
+                .filter(cell -> cells > 1)
+                .map(cell -> new CellNames(judgement.cells()).shortName(cell));
+        return decides(name.orElse(""), name.isPresent() ? cells : 0);
     }
 
-    /** {@code at 2 kHz}; empty where the point is a whole cell. */
-    static String point(Point point) {
-        if (point.hz().isEmpty()) {
-            return "";
-        }
-        String less = point.lessHz().isPresent()
-                ? " less " + Numbers.hertz(point.lessHz().getAsDouble())
-                : "";
-        return "at " + Numbers.hertz(point.hz().getAsDouble()) + less;
+    private static Map<String, Object> decides(String name, int of) {
+        return Fields.of("name", name).and("of", of).map();
     }
 
     /** Shown where it would change a printed digit. */
-    private static String correction(Judgement judgement) {
-        Unit unit = judgement.rule().limit().unit();
-        return text(
-                judgement.correction(),
-                added -> Math.abs(added) < 0.05 ? "" : Numbers.withUnit(Numbers.value(added, unit), unit));
+    private Map<String, Object> correction() {
+        double added = judgement.correction().orElse(0);
+        return Math.abs(added * shown.factor()) < 0.05
+                ? correction("", "")
+                : correction(shown.withUnit(Math.abs(added)), added > 0 ? "high" : "low");
     }
 
-    private static String text(OptionalDouble value, DoubleFunction<String> words) {
-        return value.isPresent() ? words.apply(value.getAsDouble()) : "";
+    private static Map<String, Object> correction(String size, String side) {
+        return Fields.of("size", size).and("reads", side).map();
     }
 }

@@ -1,7 +1,6 @@
 package org.ellwand.report;
 
 import java.io.IOException;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.DirectoryStream;
 import java.nio.file.Files;
 import java.nio.file.LinkOption;
@@ -10,25 +9,24 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
-import java.util.regex.Pattern;
 import org.ellwand.input.InputException;
 import org.ellwand.input.Place;
 
 /** Whether a report may be written somewhere: it replaces the folder there, so nothing but an earlier report may be lost. */
 final class OutputPlace {
     private static final List<String> INPUT_FOLDERS = List.of("claims", "measurements", "templates");
-    private static final Pattern MARK = Pattern.compile("\\s*\\{\\s*\"format\"\\s*:\\s*\"ellwand-audit\"");
-    private static final int MARK_BYTES = 200;
     private static final Set<String> ENDINGS = Set.of("html", "md", "csv", "json", "svg", "png", "xml");
 
     private final Path asGiven;
     private final Path target;
     private final Path audited;
+    private final OutputKind kind;
 
-    private OutputPlace(Path asGiven, Path target, Path audited) {
+    private OutputPlace(Path asGiven, Path target, Path audited, OutputKind kind) {
         this.asGiven = asGiven;
         this.target = target;
         this.audited = audited;
+        this.kind = kind;
     }
 
     /**
@@ -36,8 +34,8 @@ final class OutputPlace {
      *
      * @throws InputException if a report may not be written there
      */
-    static Path check(Path out, Path auditedFolder) throws InputException, IOException {
-        OutputPlace place = new OutputPlace(out, real(out), real(auditedFolder));
+    static Path check(Path out, Path auditedFolder, OutputKind kind) throws InputException, IOException {
+        OutputPlace place = new OutputPlace(out, real(out), real(auditedFolder), kind);
         place.refuseInputs();
         place.refuseWhatIsThere();
         place.refuseUnwritable();
@@ -57,7 +55,8 @@ final class OutputPlace {
 
     private void refuseInputs() throws InputException {
         if (audited.startsWith(target)) {
-            throw refused("is or holds the audited folder; a report replaces its folder, so give another one");
+            throw refused(
+                    "is or holds the audited folder; " + kind.noun() + " replaces its folder, so give another one");
         }
         for (String name : INPUT_FOLDERS) {
             if (target.startsWith(audited.resolve(name))) {
@@ -68,18 +67,19 @@ final class OutputPlace {
 
     private void refuseWhatIsThere() throws InputException, IOException {
         if (Files.exists(target, LinkOption.NOFOLLOW_LINKS) && !Files.isDirectory(target)) {
-            throw refused("is a file; a report is a folder");
+            throw refused("is a file; " + kind.noun() + " is a folder");
         }
         if (!Files.isDirectory(target) || isEmpty(target)) {
             return;
         }
-        if (!isReport(target)) {
-            throw refused("is not empty and holds no report of Ellwand's; give an empty or a new folder");
+        if (!kind.isAt(target)) {
+            throw refused("is not empty and holds no " + kind.noun().replaceFirst("a ", "")
+                    + " of Ellwand's; give an empty or a new folder");
         }
         Optional<Path> stranger = stranger(target);
         if (stranger.isPresent()) {
-            throw refused("holds " + stranger.get().getFileName()
-                    + ", which is not of a report and would be lost; move it or give another folder");
+            throw refused("holds " + stranger.get().getFileName() + ", " + kind.strange()
+                    + " and would be lost; move it or give another folder");
         }
     }
 
@@ -107,20 +107,11 @@ final class OutputPlace {
         }
     }
 
-    /** Whether a folder holds the record that every report has. */
-    private static boolean isReport(Path folder) throws IOException {
-        Path json = folder.resolve("audit.json");
-        if (!Files.isRegularFile(json)) {
-            return false;
-        }
-        try (var in = Files.newInputStream(json)) {
-            return MARK.matcher(new String(in.readNBytes(MARK_BYTES), StandardCharsets.UTF_8))
-                    .lookingAt();
-        }
-    }
-
     /** Something no report has: a hidden entry, a folder besides the figures, a file of another kind. */
-    private static Optional<Path> stranger(Path folder) throws IOException {
+    private Optional<Path> stranger(Path folder) throws IOException {
+        if (!kind.bringsRecord()) {
+            return kind.changed(folder);
+        }
         try (var entries = Files.list(folder)) {
             return entries.filter(entry -> !couldBeOfAReport(entry)).sorted().findFirst();
         }

@@ -3,6 +3,7 @@ package org.ellwand.report;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.IntStream;
 import org.ellwand.audit.Audit;
 import org.ellwand.audit.ClaimAudit;
 import org.ellwand.audit.ProductAudit;
@@ -34,12 +35,14 @@ final class ProductModel {
         return Fields.of("anchor", anchor)
                 .and(about())
                 .and("counts", counts())
-                .and("countsText", countsText())
-                .and("sample", counted().text())
+                .and("failed", failed())
+                .and("robust", robust())
+                .and("sample", counted().model())
                 .and(
                         "editions",
                         product.editions().stream().map(ProductModel::edition).toList())
                 .and("claims", claims)
+                .and("topics", TopicModel.ofProduct(audited))
                 .and("cautions", Cautions.of(counted(), audit.sessions()))
                 .map();
     }
@@ -91,11 +94,23 @@ final class ProductModel {
         return counts.map();
     }
 
-    /** {@code 2 pass, 1 marginal, 1 fail, 2 untested}. */
-    private String countsText() {
-        List<String> parts = new ArrayList<>();
-        counts().forEach((word, count) -> parts.add(count + " " + word));
-        return String.join(", ", parts);
+    /** Numbers of the failed claims, in the order of the file, which is the auditor's. */
+    private List<Integer> failed() {
+        return IntStream.range(0, audited.claims().size())
+                .filter(i -> audited.claims().get(i).verdict() == Verdict.FAIL)
+                .mapToObj(i -> i + 1)
+                .toList();
+    }
+
+    /** How many of the claims that have other fair rules come to one verdict under all of them. */
+    private Map<String, Object> robust() {
+        List<ClaimAudit> tried = audited.claims().stream()
+                .filter(claim -> !claim.otherwise().isEmpty())
+                .toList();
+        long same = tried.stream()
+                .filter(claim -> claim.otherwise().stream().allMatch(other -> other.verdict() == claim.verdict()))
+                .count();
+        return Fields.of("same", same).and("of", tried.size()).map();
     }
 
     private Counted counted() {

@@ -21,10 +21,12 @@ public final class ReportFolder {
     private static final String OLD = ".ellwand-old-";
 
     private final Path target;
+    private final OutputKind kind;
     private final Disk disk;
 
-    private ReportFolder(Path target, Disk disk) {
+    private ReportFolder(Path target, OutputKind kind, Disk disk) {
         this.target = target;
+        this.kind = kind;
         this.disk = disk;
     }
 
@@ -36,11 +38,25 @@ public final class ReportFolder {
      *     the audited folder or holds it, it lies among the inputs, it is a file, or there is no permission
      */
     public static ReportFolder at(Path out, Path auditedFolder) throws InputException, IOException {
-        return at(out, auditedFolder, new Disk());
+        return at(out, auditedFolder, OutputKind.REPORT);
+    }
+
+    /**
+     * The same for another kind of output, which replaces nothing but an earlier one of its kind.
+     *
+     * @throws InputException if it may not be written there
+     */
+    public static ReportFolder at(Path out, Path auditedFolder, OutputKind kind) throws InputException, IOException {
+        return at(out, auditedFolder, kind, new Disk());
     }
 
     static ReportFolder at(Path out, Path auditedFolder, Disk disk) throws InputException, IOException {
-        ReportFolder folder = new ReportFolder(OutputPlace.check(out, auditedFolder), disk);
+        return at(out, auditedFolder, OutputKind.REPORT, disk);
+    }
+
+    private static ReportFolder at(Path out, Path auditedFolder, OutputKind kind, Disk disk)
+            throws InputException, IOException {
+        ReportFolder folder = new ReportFolder(OutputPlace.check(out, auditedFolder, kind), kind, disk);
         folder.mend();
         return folder;
     }
@@ -60,7 +76,7 @@ public final class ReportFolder {
         Path fresh = beside(NEW + process);
         Path old = beside(OLD + process);
         try {
-            fill(fresh, files);
+            fill(fresh, kind.withRecord(files));
             swap(fresh, old);
         } finally {
             deleteIfThere(fresh);

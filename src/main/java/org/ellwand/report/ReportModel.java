@@ -15,13 +15,26 @@ final class ReportModel {
     static Map<String, Object> of(Audit audit, ReportOptions options, FigureDrawer figures) throws InputException {
         Slugs anchors = new Slugs();
         // Anchors of the pages themselves.
-        List.of("decision", "measurement", "findings", "inputs", "cautions").forEach(anchors::of);
+        List.of(
+                        "answer",
+                        "claims",
+                        "compared",
+                        "decision",
+                        "measurement",
+                        "findings",
+                        "untested",
+                        "replies",
+                        "editions",
+                        "inputs",
+                        "cautions")
+                .forEach(anchors::of);
         List<Object> products = new ArrayList<>();
         for (ProductAudit product : audit.products()) {
             products.add(new ProductModel(audit, product).model(anchors, figures));
         }
         return Clean.map(Fields.of("dated", options.dated().orElse(""))
                 .and("products", products)
+                .and("shared", TopicModel.shared(audit.products()))
                 .and("sessions", sessions(audit, anchors))
                 .and("findings", audit.findings().stream().map(FindingModel::of).toList())
                 .and("cautions", Cautions.of(Counted.of(audit.sessions(), reading -> true), audit.sessions()))

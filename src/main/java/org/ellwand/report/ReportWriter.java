@@ -2,6 +2,7 @@ package org.ellwand.report;
 
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
+import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Optional;
 import java.util.SortedMap;
@@ -38,7 +39,7 @@ public final class ReportWriter {
      */
     public SortedMap<String, byte[]> render(Audit audit, ReportOptions options) throws InputException {
         FigureDrawer figures = new FigureDrawer(templates, options.png());
-        Map<String, Object> model = ReportModel.of(audit, options, figures);
+        Map<String, Object> model = model(audit, options, figures);
         SortedMap<String, String> texts = new TreeMap<>(figures.drawn());
         texts.put("audit.html", templates.render("audit.html.ftl", model));
         texts.put("audit.md", templates.render("audit.md.ftl", model));
@@ -51,5 +52,11 @@ public final class ReportWriter {
             figures.drawn().forEach((path, svg) -> files.put(path.replaceAll("svg$", "png"), Raster.png(path, svg)));
         }
         return files;
+    }
+
+    Map<String, Object> model(Audit audit, ReportOptions options, FigureDrawer figures) throws InputException {
+        Map<String, Object> model = new LinkedHashMap<>(ReportModel.of(audit, options, figures));
+        model.put("script", PageScript.of(templates));
+        return model;
     }
 }

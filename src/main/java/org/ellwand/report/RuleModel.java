@@ -3,12 +3,13 @@ package org.ellwand.report;
 import java.util.List;
 import java.util.Map;
 import java.util.OptionalDouble;
+import java.util.TreeMap;
 import java.util.stream.Collectors;
-import org.ellwand.amount.Unit;
 import org.ellwand.audit.CellResult;
 import org.ellwand.audit.Contribution;
 import org.ellwand.audit.Judgement;
 import org.ellwand.audit.Reason;
+import org.ellwand.claim.Rule;
 
 /** A rule and what it came to: the other fair interpretations, the cells, and what the uncertainty is made of. */
 final class RuleModel {
@@ -17,14 +18,15 @@ final class RuleModel {
     private RuleModel() {}
 
     /** One of the other fair interpretations. */
-    static Map<String, Object> otherwise(Judgement judgement, double confidence) {
+    static Map<String, Object> otherwise(Judgement judgement, Rule plain, double confidence) {
         return Fields.of("name", judgement.rule().name())
-                .and("rule", judgement.text())
+                .and("rule", subject(judgement))
+                .and("limit", Shown.of(judgement.rule(), plain).limitModel())
                 .and("changes", Phrases.pairs(judgement.rule().assumed()))
                 .and("verdict", judgement.verdict().word())
-                .and("probability", probability(judgement.probability(), confidence))
-                .and("measured", MeasuredModel.of(judgement))
-                .and("reason", judgement.reason().orElse(""))
+                .and("probability", probability(judgement, confidence))
+                .and("measured", MeasuredModel.of(judgement, plain))
+                .and("reasons", reasons(judgement.reasons(), Shown.of(judgement.rule(), plain)))
                 .and("notes", judgement.notes())
                 .map();
     }
@@ -37,39 +39,57 @@ final class RuleModel {
                 .toList();
     }
 
-    static List<Object> reasons(List<Reason> reasons) {
+    /** The rule in one line, without its limit, which ends the line behind a colon. */
+    static String subject(Judgement judgement) {
+        String text = judgement.text();
+        int end = text.lastIndexOf(": ");
+        return end < 0 ? text : text.substring(0, end);
+    }
+
+    static List<Object> reasons(List<Reason> reasons, Shown shown) {
         return reasons.stream()
                 .map(reason -> (Object) Fields.of("key", reason.key())
                         .and("text", reason.text())
+                        .and("figures", figures(reason, shown))
                         .map())
                 .toList();
     }
 
+    /** In the order of their names. */
+    private static List<Object> figures(Reason reason, Shown shown) {
+        return new TreeMap<>(reason.figures())
+                .entrySet().stream()
+                        .map(figure -> (Object) Fields.of("name", figure.getKey())
+                                .and("text", figure(reason.key(), figure.getKey(), figure.getValue(), shown))
+                                .map())
+                        .toList();
+    }
+
+    /** An uncertainty is printed in the unit of the limit. */
+    private static String figure(String key, String name, Object value, Shown shown) {
+        if (!(value instanceof Double number)) {
+            return value.toString();
+        }
+        boolean spread = name.equals("u") || (key.equals("too-wide") && name.equals("needed"));
+        return spread ? shown.uncertainty(OptionalDouble.of(number), 1) : Numbers.plain(number);
+    }
+
     static List<Object> cells(Judgement judgement, double confidence) {
         CellNames names = new CellNames(judgement.cells());
+        Shown shown = Shown.of(judgement.rule(), judgement.rule());
         return judgement.cells().stream()
-                .map(cell -> cell(cell, names, judgement, confidence))
+                .map(cell -> cell(cell, names, judgement, shown, confidence))
                 .toList();
     }
 
-    private static Object cell(CellResult cell, CellNames names, Judgement judgement, double confidence) {
-        Unit unit = judgement.rule().limit().unit();
-        OptionalDouble u = cell.standardUncertainty();
-        return Fields.of("name", Wording.cell(judgement.rule(), names, cell))
+    private static Object cell(CellResult cell, CellNames names, Judgement judgement, Shown shown, double confidence) {
+        boolean calculated = Wording.isCalculated(judgement.rule());
+        return Fields.of("name", names.shortName(cell))
                 .and("conditions", Phrases.conditions(cell.conditions()))
                 .and("insertions", cell.insertions())
-                .and(
-                        "value",
-                        Numbers.withUnit(
-                                Numbers.value(
-                                        cell.value(), unit, judgement.rule().limit()),
-                                unit))
-                .and(
-                        "expandedUncertainty",
-                        u.isPresent() && !Wording.isCalculated(judgement.rule())
-                                ? Numbers.withUnit(Numbers.expanded(u.getAsDouble()), unit)
-                                : "")
-                .and("probability", probability(cell.probability(), confidence))
+                .and("value", shown.value(cell.value()))
+                .and("expandedUncertainty", calculated ? "" : shown.uncertainty(cell.standardUncertainty(), 2))
+                .and("probability", probability(cell.probability(), calculated, confidence))
                 .map();
     }
 
@@ -80,10 +100,8 @@ final class RuleModel {
                 .collect(Collectors.groupingBy(Contribution::cause));
         return byCause.entrySet().stream()
                 .sorted((a, b) -> order(a, b))
-                .map(cause -> contribution(
-                        cause.getKey(),
-                        cause.getValue(),
-                        judgement.rule().limit().unit()))
+                .map(cause ->
+                        contribution(cause.getKey(), cause.getValue(), Shown.of(judgement.rule(), judgement.rule())))
                 .toList();
     }
 
@@ -92,16 +110,16 @@ final class RuleModel {
         return bySize != 0 ? bySize : a.getKey().compareTo(b.getKey());
     }
 
-    private static Object contribution(String cause, List<Contribution> instances, Unit unit) {
+    private static Object contribution(String cause, List<Contribution> instances, Shown shown) {
         return Fields.of("cause", cause)
                 .and("instances", instances.size())
-                .and("effect", effect(effect(instances), unit))
+                .and("effect", effect(effect(instances), shown))
                 .map();
     }
 
-    /** What is left of a cause that cancels is the rounding of the sums. */
-    private static String effect(double size, Unit unit) {
-        return size < CANCELS ? "cancels" : Numbers.withUnit(Numbers.significant(size, 2), unit);
+    /** Empty where the cause cancels; what is left of it then is the rounding of the sums. */
+    private static String effect(double size, Shown shown) {
+        return size < CANCELS ? "" : shown.uncertainty(OptionalDouble.of(size), 1);
     }
 
     private static double effect(List<Contribution> instances) {
@@ -110,7 +128,17 @@ final class RuleModel {
                 .sum());
     }
 
-    static String probability(OptionalDouble probability, double confidence) {
-        return probability.isPresent() ? Numbers.probability(probability.getAsDouble(), confidence) : "";
+    static String probability(Judgement judgement, double confidence) {
+        return probability(judgement.probability(), Wording.isCalculated(judgement.rule()), confidence);
+    }
+
+    /** Of arithmetic on given numbers it is 1 or 0, and printed so. */
+    private static String probability(OptionalDouble probability, boolean calculated, double confidence) {
+        if (probability.isEmpty()) {
+            return "";
+        }
+        return calculated
+                ? Numbers.plain(probability.getAsDouble())
+                : Numbers.probability(probability.getAsDouble(), confidence);
     }
 }

@@ -23,9 +23,9 @@ final class SessionModel {
                 .and("place", session.place().orElse(""))
                 .and("resolution", session.resolution().map(Resolution::text).orElse(""))
                 .and("levelsIn", session.levelsIn().map(Unit::symbol).orElse(""))
-                .and("openEar", openEar(session))
-                .and("settings", settings(session))
-                .and("sample", Counted.of(List.of(session), reading -> true).text())
+                .and("openEarScaled", session.openEarScaled())
+                .and("settingsSwitchedInPlace", session.settingsSwitchedInPlace())
+                .and("sample", Counted.of(List.of(session), reading -> true).model())
                 .and(
                         "stimuli",
                         session.stimuli().values().stream()
@@ -37,18 +37,6 @@ final class SessionModel {
                 .map();
     }
 
-    private static String openEar(Session session) {
-        return session.openEarScaled()
-                ? "measured; where a level was spared, shifted from another level"
-                : "measured at every level";
-    }
-
-    private static String settings(Session session) {
-        return session.settingsSwitchedInPlace()
-                ? "switched without taking the product out"
-                : "switched between insertions";
-    }
-
     private static Object stimulus(Stimulus stimulus) {
         return Fields.of("id", stimulus.id())
                 .and("text", Phrases.stimulus(stimulus))
@@ -58,12 +46,12 @@ final class SessionModel {
 
     private static String uncertainty(Session session) {
         if (!(session.uncertainty() instanceof Uncertainty.Declared declared)) {
-            return "The size of the uncertainty is not known.";
+            return "unknown";
         }
         if (declared.typicalProbeTube()) {
-            return "Typical probe tube: sizes of common practice, without a source.";
+            return "typical probe tube";
         }
-        return declared.causes().isEmpty() ? "No cause declared." : "Sizes declared by the auditor.";
+        return declared.causes().isEmpty() ? "no cause" : "declared";
     }
 
     private static List<Object> causes(Session session) {
@@ -74,9 +62,18 @@ final class SessionModel {
 
     private static Object cause(Cause cause) {
         return Fields.of("name", cause.name())
-                .and("size", Phrases.sizes(cause))
+                .and("sizes", sizes(cause))
                 .and("sharedBy", cause.sharedBy().name().toLowerCase(Locale.ROOT))
                 .and("acrossBands", cause.independentAcrossBands() ? "independent" : "together")
                 .map();
+    }
+
+    private static List<Object> sizes(Cause cause) {
+        return cause.sizes().stream()
+                .map(size -> (Object) Fields.of("size", Numbers.withUnit(Numbers.plain(size.size()), cause.unit()))
+                        .and("from", size.fromHz() > 0 ? Phrases.bound(size.fromHz()) : "")
+                        .and("to", size.toHz() < Double.POSITIVE_INFINITY ? Phrases.bound(size.toHz()) : "")
+                        .map())
+                .toList();
     }
 }

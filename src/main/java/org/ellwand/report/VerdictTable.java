@@ -35,7 +35,7 @@ final class VerdictTable {
             "interval upper",
             "rule",
             "reason");
-    private static final Pattern FORMULA = Pattern.compile("^[=+\\-@\\t\\r]");
+    private static final Pattern FORMULA = Pattern.compile("^\\s*[=+\\-@\\t\\r]");
 
     private VerdictTable() {}
 
@@ -84,7 +84,7 @@ final class VerdictTable {
         return Double.isFinite(value) ? Numbers.exact(value) : "";
     }
 
-    private static String safe(String text) {
+    static String safe(String text) {
         return FORMULA.matcher(text).find() ? "'" + text : text;
     }
 }

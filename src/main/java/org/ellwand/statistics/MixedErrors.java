@@ -101,7 +101,7 @@ public final class MixedErrors implements Errors {
     @Override
     public double standardUncertainty() {
         if (Double.isNaN(uncertainty)) {
-            uncertainty = beyond(0.5 - CENTRAL_SHARE / 2);
+            uncertainty = scale == 0 ? 0 : beyond(0.5 - CENTRAL_SHARE / 2);
         }
         return uncertainty;
     }

@@ -30,7 +30,7 @@ import org.ellwand.measurement.Uncertainty;
 import org.ellwand.quantity.Quantities;
 
 /** Invented sessions and claims for tests, made in memory. */
-final class Bench {
+public final class Bench {
     static final Resolution THIRD = Resolution.THIRD_OCTAVE;
 
     private final String id;
@@ -40,12 +40,12 @@ final class Bench {
     private boolean scaled;
     private boolean unknown;
 
-    Bench(String id, Resolution resolution) {
+    public Bench(String id, Resolution resolution) {
         this.id = id;
         this.resolution = resolution;
     }
 
-    Bench cause(String name, double sizeDb, SharedBy sharedBy, boolean independent) {
+    public Bench cause(String name, double sizeDb, SharedBy sharedBy, boolean independent) {
         causes.add(new Cause(
                 name, sharedBy, independent, Unit.DB, List.of(new Cause.Size(0, Double.POSITIVE_INFINITY, sizeDb))));
         return this;
@@ -62,7 +62,7 @@ final class Bench {
     }
 
     /** A reading under {@code key=value} conditions; levels in dB at consecutive bands from a nominal frequency. */
-    Bench reading(String conditions, double firstHz, double... levelsDb) {
+    public Bench reading(String conditions, double firstHz, double... levelsDb) {
         Map<String, String> values = new LinkedHashMap<>(Map.of("session", id, "ear", "crew-01-left"));
         for (String part : conditions.split(",")) {
             values.put(part.split("=")[0].strip(), part.split("=")[1].strip());
@@ -80,9 +80,10 @@ final class Bench {
         return this;
     }
 
-    Session session() {
+    public Session session() {
         Map<String, Stimulus> stimuli = new LinkedHashMap<>();
         stimulus(stimuli, "n62", 62);
+        stimulus(stimuli, "n78", 78);
         stimulus(stimuli, "n94", 94);
         return new Session(
                 id,
@@ -109,7 +110,7 @@ final class Bench {
     }
 
     /** A product with one claim; {@code rule} is what stands under {@code stated}. */
-    static Product product(String rule, String... otherwise) {
+    public static Product product(String rule, String... otherwise) {
         String yaml = """
                 product: Skerry
                 about: Invented
@@ -145,9 +146,22 @@ final class Bench {
     }
 
     static Judgement judge(Product product, Session... sessions) {
+        return judge(product, AuditOptions.standard(), sessions);
+    }
+
+    static Judgement judge(Product product, AuditOptions options, Session... sessions) {
+        return audit(product, options, sessions)
+                .products()
+                .get(0)
+                .claims()
+                .get(0)
+                .plain()
+                .orElseThrow();
+    }
+
+    public static Audit audit(Product product, AuditOptions options, Session... sessions) {
         try {
-            Audit audit = new Auditor(AuditOptions.standard()).audit(List.of(product), List.of(sessions), List.of());
-            return audit.products().get(0).claims().get(0).plain().orElseThrow();
+            return new Auditor(options).audit(List.of(product), List.of(sessions), List.of());
         } catch (InputException e) {
             throw new IllegalArgumentException(e);
         }

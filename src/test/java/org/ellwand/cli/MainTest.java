@@ -28,7 +28,7 @@ class MainTest {
 
     @Test
     void everyCommandHasAnExample() {
-        for (String command : List.of("audit", "schema", "start")) {
+        for (String command : List.of("ask", "audit", "schema", "start")) {
             assertThat(run(command, "--help").out()).contains("Example: ").contains("  ellwand " + command + " ");
         }
     }
@@ -98,6 +98,7 @@ class MainTest {
         return CommandLineRun.of(
                 List.of(
                         new AuditCommand(new NoSteps(), new Progress(new java.io.PrintWriter(System.err), false)),
+                        new AskCommand(new Progress(new java.io.PrintWriter(System.err), false)),
                         new SchemaCommand(Map.of("claims", () -> "{\"type\": \"object\"}\n", "session", () -> "{}")),
                         new StartCommand(new Example("/org/ellwand/cli/example/"))),
                 args);

@@ -64,8 +64,9 @@ class ReadmeTest {
     void itsMainCommandBuildsTheJarThatItRuns() throws IOException {
         assertThat(commands(readme()))
                 .first()
-                .isEqualTo("mvn -q -B package -Dmaven.test.skip=true && java -jar target/ellwand.jar audit");
+                .isEqualTo("mvn -q -B package -Dmaven.test.skip=true && target/ellwand audit");
         assertThat(Files.readString(Path.of("pom.xml"))).contains("<finalName>ellwand</finalName>");
+        assertThat(Path.of("src/main/launcher/ellwand")).isExecutable();
         assertThat(Files.readString(Path.of(".gitignore")).lines()).contains("/report/", "target/");
     }
 
@@ -74,8 +75,8 @@ class ReadmeTest {
         List<String> there = Main.commands(new PrintWriter(Writer.nullWriter())).stream()
                 .map(command -> command.getClass().getAnnotation(Command.class).name())
                 .toList();
-        List<String> named = found("ellwand\\.jar (\\w+)", readme());
-        assertThat(named).hasSize(3).isSubsetOf(there);
+        List<String> named = found("target/ellwand(?:\\.jar)? (\\w+)", readme());
+        assertThat(named).hasSize(4).isSubsetOf(there);
     }
 
     @Test

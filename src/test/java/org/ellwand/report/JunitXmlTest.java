@@ -12,9 +12,11 @@ import org.ellwand.audit.SmallAudit;
 import org.junit.jupiter.api.Test;
 
 class JunitXmlTest {
+    private static final java.time.LocalDate DAY = java.time.LocalDate.of(2026, 6, 1);
+
     @Test
     void aClaimIsATestCase() {
-        assertThat(new String(JunitXml.write(SmallAudit.audit()), StandardCharsets.UTF_8))
+        assertThat(new String(JunitXml.write(SmallAudit.audit(), DAY), StandardCharsets.UTF_8))
                 .isEqualTo("""
                         <?xml version="1.0" encoding="UTF-8"?>
                         <testsuites name="ellwand">
@@ -34,7 +36,7 @@ class JunitXmlTest {
 
     @Test
     void aPrivateLetterIsNotQuoted() {
-        assertThat(new String(JunitXml.write(SmallAudit.audit()), StandardCharsets.UTF_8))
+        assertThat(new String(JunitXml.write(SmallAudit.audit(), DAY), StandardCharsets.UTF_8))
                 .doesNotContain(SmallAudit.PRIVATE_QUOTE);
     }
 
@@ -42,7 +44,7 @@ class JunitXmlTest {
     void anyNameGivesWellFormedXml() throws Exception {
         String name = "Tide <\"&'> \n \u0007 \uD83D\uDC42";
         ProductAudit product = new ProductAudit(SmallAudit.product(name, List.of()), List.of());
-        byte[] xml = JunitXml.write(new Audit(List.of(), List.of(product), List.of(), List.of()));
+        byte[] xml = JunitXml.write(new Audit(List.of(), List.of(product), List.of(), List.of()), DAY);
 
         var document = DocumentBuilderFactory.newInstance().newDocumentBuilder().parse(new ByteArrayInputStream(xml));
         assertThat(document.getElementsByTagName("testsuite")

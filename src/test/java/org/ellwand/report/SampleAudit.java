@@ -47,9 +47,28 @@ final class SampleAudit {
                 List.of(
                         new Audit.Input("claims/skerry-tide.yaml", "00ff".repeat(16)),
                         new Audit.Input("measurements/yard-crew-01.yaml", "10ef".repeat(16))),
-                List.of(new ProductAudit(product(), claims())),
+                List.of(new ProductAudit(product("Skerry Tide"), claims())),
                 SampleSessions.all(),
                 List.of(bounded(), hostileFinding()));
+    }
+
+    /** Of one claim with these words. */
+    static Audit quoting(String quote) {
+        Audit one = audit();
+        List<ClaimAudit> claims = List.of(audited("flood", PAGE, quote, SAID.pass(), List.of()));
+        return new Audit(
+                one.inputs(),
+                List.of(new ProductAudit(product("Skerry Tide"), claims)),
+                one.sessions(),
+                one.findings());
+    }
+
+    /** With a second product that shares a topic with the first. */
+    static Audit two() {
+        Audit one = audit();
+        ProductAudit second = new ProductAudit(
+                product("Skerry Ebb"), List.of(audited("flood", PAGE, "Takes off 18 dB.", SAID.marginal(), List.of())));
+        return new Audit(one.inputs(), List.of(one.products().get(0), second), one.sessions(), one.findings());
     }
 
     private static List<ClaimAudit> claims() {
@@ -79,7 +98,7 @@ final class SampleAudit {
         return new Claim(
                 id,
                 edition,
-                id.equals("step") ? FORMULA : id.replace('-', ' '),
+                topic(id),
                 quote,
                 edition.mayBeQuoted() ? Optional.empty() : Optional.of("The maker gives 12 dB for flood."),
                 rule,
@@ -94,10 +113,18 @@ final class SampleAudit {
                 SampleRules.PLACE);
     }
 
-    private static Product product() {
+    private static String topic(String id) {
+        return switch (id) {
+            case "step" -> FORMULA;
+            case "letter-flood", "natural" -> "flood";
+            default -> id;
+        };
+    }
+
+    private static Product product(String name) {
         return new Product(
                 "claims/skerry-tide.yaml",
-                "Skerry Tide",
+                name,
                 Optional.of("Brackwater Instruments"),
                 Optional.of("Level-dependent earplug for boatyard crews (invented)"),
                 0.95,
@@ -241,7 +268,7 @@ final class SampleAudit {
                 double u,
                 double probability,
                 List<CellResult> cells) {
-            Reason reason = new Reason("on-the-limit", Map.of("limitDb", 8), "the value lies on the limit");
+            Reason reason = new Reason("on-the-limit", Map.of("u", u), "on the limit: the value lies too near it");
             boolean everyBand =
                     rule.statistic().filter(s -> s == Statistic.EVERY_BAND).isPresent();
             return new Judgement(

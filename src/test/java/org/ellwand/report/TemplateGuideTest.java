@@ -24,7 +24,8 @@ class TemplateGuideTest {
     @Test
     void documentsEveryKeyOfThePages() throws IOException, InputException {
         FigureDrawer figures = new FigureDrawer(Templates.of(Optional.empty()), false);
-        SortedSet<String> model = ModelPaths.of(ReportModel.of(SampleAudit.audit(), ReportOptions.plain(), figures));
+        SortedSet<String> model = ModelPaths.of(
+                ReportWriter.with(Optional.empty()).model(SampleAudit.two(), ReportOptions.plain(), figures));
         assertThat(documented("## What the pages see")).isEqualTo(model);
     }
 
@@ -50,10 +51,11 @@ class TemplateGuideTest {
         }
         assertThat(KnownTemplates.NAMES).isEqualTo(files);
         String guide = Files.readString(Path.of("templates/README.md"));
+        assertThat(KnownTemplates.NAMES).contains("words.ftl", "script.js.ftl");
         files.forEach(name -> assertThat(guide).contains("| `" + name + "` |"));
     }
 
-    private static SortedSet<String> documented(String heading) throws IOException {
+    static SortedSet<String> documented(String heading) throws IOException {
         String guide = Files.readString(Path.of("templates/README.md"));
         String part = guide.substring(guide.indexOf(heading) + heading.length());
         int next = part.indexOf("\n## ");

@@ -7,6 +7,7 @@ import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.ellwand.input.InputException;
@@ -27,9 +28,9 @@ class UserTemplateTest {
         Files.writeString(folder.resolve("my-end.ftl"), "the end");
         Map<String, byte[]> files = rendered(
                 "article.md.ftl",
-                "<#ftl output_format=\"Markdown\">\n<#list products as p>${p.name}: ${p.countsText}, </#list><#include \"my-end.ftl\">");
+                "<#ftl output_format=\"Markdown\">\n<#list products as p>${p.name}: ${p.counts.fail} fail, </#list><#include \"my-end.ftl\">");
         assertThat(new String(files.get("article.md"), StandardCharsets.UTF_8))
-                .isEqualTo("Skerry Tide: 1 pass, 1 marginal, 3 fail, 2 untested, the end");
+                .isEqualTo("Skerry Tide: 3 fail, the end");
         assertThat(files.get("audit.md"))
                 .isEqualTo(ReportWriter.with(Optional.empty())
                         .render(SampleAudit.audit(), ReportOptions.plain())
@@ -41,11 +42,11 @@ class UserTemplateTest {
         assertThatThrownBy(() -> rendered(
                         "audit.md.ftl", "one\n<#list sessions as s><#list s.causes as c>${c.nmae}</#list></#list>"))
                 .isInstanceOf(InputException.class)
-                .hasMessage("templates/audit.md.ftl:2:45: there is no c.nmae; there is, in c: name, size, sharedBy,"
+                .hasMessage("templates/audit.md.ftl:2:45: there is no c.nmae; there is, in c: name, sizes, sharedBy,"
                         + " acrossBands");
         assertThatThrownBy(() -> rendered("audit.md.ftl", "${product}"))
                 .hasMessage("templates/audit.md.ftl:1:3: there is no product; there is, at the top: dated, products,"
-                        + " sessions, findings, cautions, inputs");
+                        + " shared, sessions, findings, cautions, inputs, script");
     }
 
     @Test
@@ -60,7 +61,7 @@ class UserTemplateTest {
     void aNameThatReplacesNothingIsRefused() {
         assertThatThrownBy(() -> rendered("audt.md.ftl", "x"))
                 .hasMessage("templates/audt.md.ftl: replaces no template; the templates are article.html.ftl,"
-                        + " article.md.ftl, audit.html.ftl, audit.md.ftl, figure.svg.ftl, style.css.ftl; a file to"
+                        + " article.md.ftl, audit.html.ftl, audit.md.ftl, comparison-words.ftl, comparison.html.ftl, comparison.md.ftl, correction.md.ftl, figure.svg.ftl, letter-questions.ftl, letter.html.ftl, letter.md.ftl, script.js.ftl, style.css.ftl, words.ftl; a file to"
                         + " include begins with my-");
     }
 
@@ -75,5 +76,18 @@ class UserTemplateTest {
         Files.writeString(folder.resolveSibling("my-secret.ftl"), "secret");
         assertThatThrownBy(() -> rendered("audit.md.ftl", "<#include \"../my-secret.ftl\">"))
                 .isInstanceOf(InputException.class);
+    }
+
+    @Test
+    void wordsOfOnesOwnChangeEveryPage() throws IOException, InputException {
+        String words = Files.readString(Path.of("templates/words.ftl"))
+                .replace("This is not a rating. A rating needs", "Dies ist kein Rating. A rating needs");
+        Map<String, byte[]> files = rendered("words.ftl", words);
+        for (String page : List.of("audit.html", "audit.md", "article.html", "article.md")) {
+            assertThat(new String(files.get(page), StandardCharsets.UTF_8))
+                    .as(page)
+                    .contains("Dies ist kein Rating.")
+                    .doesNotContain("This is not a rating.");
+        }
     }
 }

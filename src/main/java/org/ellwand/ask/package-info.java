@@ -1,0 +1,5 @@
+/** The letter of questions to the maker. */
+@NullMarked
+package org.ellwand.ask;
+
+import org.jspecify.annotations.NullMarked;

@@ -1,0 +1,69 @@
+package org.ellwand.audit;
+
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+
+/**
+ * An audit as its record holds it: what may be read back of {@code audit.json}, also years later and without the folder.
+ *
+ * @param products in the order of the record
+ */
+public record AuditRecord(List<OfProduct> products) {
+    public AuditRecord {
+        products = List.copyOf(products);
+    }
+
+    /**
+     * A product with its claims.
+     *
+     * @param confidence of a firm verdict, above 0.5 and below 1
+     */
+    public record OfProduct(String name, double confidence, List<OfClaim> claims) {
+        public OfProduct {
+            claims = List.copyOf(claims);
+        }
+    }
+
+    /**
+     * A claim with what its plain rule came to.
+     *
+     * @param words the maker's, or in other words where the source may not be quoted
+     * @param verbatim whether they are the maker's own
+     * @param rule the rule in one line; absent where the claim has none
+     * @param unit of limit and values; empty for plain numbers
+     * @param value of the deciding cell
+     * @param hz band of the deciding point; absent where it is a cell
+     */
+    public record OfClaim(
+            String id,
+            String edition,
+            String topic,
+            Optional<String> words,
+            boolean verbatim,
+            Optional<String> rule,
+            String unit,
+            Verdict verdict,
+            OptionalDouble probability,
+            OptionalDouble value,
+            OptionalDouble standardUncertainty,
+            OptionalDouble hz,
+            List<OfCell> cells) {
+        public OfClaim {
+            cells = List.copyOf(cells);
+        }
+    }
+
+    /** A cell of the plain rule. */
+    public record OfCell(
+            Map<String, String> conditions,
+            OptionalDouble value,
+            OptionalDouble standardUncertainty,
+            List<Contribution> contributions) {
+        public OfCell {
+            conditions = Map.copyOf(conditions);
+            contributions = List.copyOf(contributions);
+        }
+    }
+}

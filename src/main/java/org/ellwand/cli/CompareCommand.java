@@ -1,0 +1,216 @@
+package org.ellwand.cli;
+
+import java.io.IOException;
+import java.io.PrintWriter;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.SortedMap;
+import java.util.TreeMap;
+import java.util.concurrent.Callable;
+import org.ellwand.amount.Amount;
+import org.ellwand.amount.PhraseException;
+import org.ellwand.amount.Phrases;
+import org.ellwand.audit.AuditJson;
+import org.ellwand.audit.AuditRecord;
+import org.ellwand.audit.AuditRecordReader;
+import org.ellwand.audit.Scope;
+import org.ellwand.compare.Change;
+import org.ellwand.compare.ClaimComparison;
+import org.ellwand.compare.Comparer;
+import org.ellwand.compare.Comparison;
+import org.ellwand.compare.ComparisonJson;
+import org.ellwand.compare.ComparisonModel;
+import org.ellwand.input.InputException;
+import org.ellwand.input.Place;
+import org.ellwand.report.OutputKind;
+import org.ellwand.report.ReportFolder;
+import org.ellwand.report.TemplateWriter;
+import picocli.CommandLine.ArgGroup;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.ParameterException;
+import picocli.CommandLine.Parameters;
+import picocli.CommandLine.Spec;
+
+/** Holds a second audit against a first. */
+@Command(
+        name = "compare",
+        description = "Holds two audits, products, firmwares or editions against each other.",
+        footer = {
+            "",
+            "Example: what the new firmware changed, in one folder; and a build that fails where a verdict got worse:",
+            "  ellwand compare yard yard --first-firmware 2.0 --second-firmware 2.1 --fail-on worse"
+        })
+final class CompareCommand implements Callable<Integer> {
+    private final Progress progress;
+
+    @Spec
+    private CommandSpec spec = CommandSpec.create();
+
+    @Parameters(index = "0", paramLabel = "FIRST", description = "An audit.json, or a folder to audit.")
+    private Path first = Path.of("");
+
+    @Parameters(index = "1", paramLabel = "SECOND", description = "What is held against it; the same folder may be.")
+    private Path second = Path.of("");
+
+    @ArgGroup(exclusive = false, heading = "%nNarrowing the first (of a folder):%n")
+    private FirstScope firstScope = new FirstScope();
+
+    @ArgGroup(exclusive = false, heading = "%nNarrowing the second (of a folder):%n")
+    private SecondScope secondScope = new SecondScope();
+
+    @Option(
+            names = "--margin",
+            paramLabel = "AMOUNT",
+            description = "Two values count as the same within it, as 1 dB (default: not asked).")
+    private Optional<String> margin = Optional.empty();
+
+    @Option(names = "--fail-on", paramLabel = "worse", description = "Ends with exit code 1 where a verdict got worse.")
+    private Optional<String> failOn = Optional.empty();
+
+    @Option(
+            names = "--out",
+            paramLabel = "DIR",
+            description = "Where the comparison goes, replacing an earlier one (default: comparison/ here).")
+    private Path out = Path.of("comparison");
+
+    @Option(names = "--trials", paramLabel = "N", defaultValue = "100000", description = "Monte Carlo trials.")
+    private int trials;
+
+    @Option(names = "--dated", paramLabel = "DATE", description = "Prints this date, as 2026-09-01 (default: none).")
+    private Optional<String> dated = Optional.empty();
+
+    /** Narrows the first. */
+    @SuppressWarnings("UnusedVariable") // picocli fills them
+    static final class FirstScope {
+        @Option(names = "--first-product", paramLabel = "NAME", description = "Only this product.")
+        private Optional<String> product = Optional.empty();
+
+        @Option(names = "--first-edition", paramLabel = "ID", description = "Only claims of this edition.")
+        private Optional<String> edition = Optional.empty();
+
+        @Option(names = "--first-firmware", paramLabel = "VERSION", description = "Only what had this firmware.")
+        private Optional<String> firmware = Optional.empty();
+
+        Scope scope() {
+            return scopeOf(product, edition, firmware);
+        }
+    }
+
+    /** Narrows the second. */
+    @SuppressWarnings("UnusedVariable") // picocli fills them
+    static final class SecondScope {
+        @Option(names = "--second-product", paramLabel = "NAME", description = "Only this product.")
+        private Optional<String> product = Optional.empty();
+
+        @Option(names = "--second-edition", paramLabel = "ID", description = "Only claims of this edition.")
+        private Optional<String> edition = Optional.empty();
+
+        @Option(names = "--second-firmware", paramLabel = "VERSION", description = "Only what had this firmware.")
+        private Optional<String> firmware = Optional.empty();
+
+        Scope scope() {
+            return scopeOf(product, edition, firmware);
+        }
+    }
+
+    CompareCommand(Progress progress) {
+        this.progress = progress;
+    }
+
+    private static Scope scopeOf(Optional<String> product, Optional<String> edition, Optional<String> firmware) {
+        return new Scope(set(product), set(edition), set(firmware), Set.of());
+    }
+
+    private static Set<String> set(Optional<String> one) {
+        return one.map(Set::of).orElse(Set.of());
+    }
+
+    @Override
+    public Integer call() throws Exception {
+        DateOption.check(spec, "--dated", dated);
+        Optional<Amount> within = margin();
+        if (failOn.isPresent() && !failOn.get().equals("worse")) {
+            throw new ParameterException(spec.commandLine(), "--fail-on takes worse, not '" + failOn.get() + "'");
+        }
+        ReportFolder place = ReportFolder.at(out, Path.of(""), OutputKind.COMPARISON);
+        Comparison comparison = progress.during(
+                "comparing ...",
+                () -> new Comparer(within)
+                        .compare(record(first, firstScope.scope()), record(second, secondScope.scope())));
+        place.write(files(comparison));
+        say(comparison);
+        return failOn.isPresent() && comparison.isWorse() ? ExitCode.CONDITION_MET : ExitCode.DONE;
+    }
+
+    private Optional<Amount> margin() {
+        if (margin.isEmpty()) {
+            return Optional.empty();
+        }
+        try {
+            Amount amount = Phrases.amount(margin.get());
+            if (amount.value() > 0) {
+                return Optional.of(amount);
+            }
+        } catch (PhraseException e) {
+            throw new ParameterException(spec.commandLine(), "--margin: " + e.getMessage());
+        }
+        throw new ParameterException(spec.commandLine(), "--margin takes an amount above 0, as 1 dB");
+    }
+
+    private AuditRecord record(Path from, Scope scope) throws InputException, IOException {
+        if (Files.isRegularFile(from)) {
+            if (!scope.equals(Scope.all())) {
+                throw new InputException(
+                        Place.ofFile(from.toString()), "is a record and cannot be narrowed: give the folder it is of");
+            }
+            return AuditRecordReader.read(Files.readAllBytes(from), from.toString());
+        }
+        AuditedFolder.check(from);
+        return AuditRecordReader.read(
+                AuditJson.write(FolderContents.read(from).judged(scope, trials)), from.toString());
+    }
+
+    private SortedMap<String, byte[]> files(Comparison comparison) throws InputException {
+        ComparisonModel.Names names = new ComparisonModel.Names(
+                name(first, firstScope.scope()),
+                name(second, secondScope.scope()),
+                margin.orElse(""),
+                dated.orElse(""));
+        Map<String, Object> model = ComparisonModel.of(comparison, names);
+        TemplateWriter writer = TemplateWriter.with(Optional.empty());
+        SortedMap<String, byte[]> files = new TreeMap<>();
+        files.put("comparison.md", writer.write("comparison.md.ftl", model));
+        files.put("comparison.html", writer.write("comparison.html.ftl", model));
+        files.put("correction.md", writer.write("correction.md.ftl", model));
+        files.put("comparison.json", ComparisonJson.write(model));
+        return files;
+    }
+
+    private static String name(Path from, Scope scope) {
+        String narrowed = scope.words();
+        return from + (narrowed.isEmpty() ? "" : " (" + narrowed + ")");
+    }
+
+    private void say(Comparison comparison) {
+        PrintWriter err = spec.commandLine().getErr();
+        err.println("comparison written to " + out + "/ (comparison.html)");
+        for (Comparison.OfProduct product : comparison.products()) {
+            for (ClaimComparison claim : product.claims()) {
+                boolean moved = claim.deciding()
+                        .filter(cell -> cell.shift().isMoreThanNoise(product.confidence()))
+                        .isPresent();
+                if (claim.change() != Change.SAME || moved) {
+                    err.println(product.second() + ", " + claim.second().id() + ": "
+                            + claim.first().verdict().word() + " -> "
+                            + claim.second().verdict().word() + (moved ? ", shifted by more than noise" : ""));
+                }
+            }
+        }
+        err.flush();
+    }
+}

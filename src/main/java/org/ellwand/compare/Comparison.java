@@ -1,0 +1,42 @@
+package org.ellwand.compare;
+
+import java.util.List;
+import org.ellwand.audit.AuditRecord;
+
+/**
+ * Two audits side by side.
+ *
+ * @param products pairs of products with the claims that both have
+ */
+public record Comparison(List<OfProduct> products) {
+    public Comparison {
+        products = List.copyOf(products);
+    }
+
+    /**
+     * A pair of products.
+     *
+     * @param confidence of the second audit: how sure a firm word must be
+     * @param claims that both have, in the order of the second
+     * @param onlyFirst claims that only the first has
+     * @param onlySecond claims that only the second has
+     */
+    public record OfProduct(
+            String first,
+            String second,
+            double confidence,
+            List<ClaimComparison> claims,
+            List<AuditRecord.OfClaim> onlyFirst,
+            List<AuditRecord.OfClaim> onlySecond) {
+        public OfProduct {
+            claims = List.copyOf(claims);
+            onlyFirst = List.copyOf(onlyFirst);
+            onlySecond = List.copyOf(onlySecond);
+        }
+    }
+
+    /** Whether any verdict got worse. */
+    public boolean isWorse() {
+        return products.stream().flatMap(p -> p.claims().stream()).anyMatch(c -> c.change() == Change.WORSE);
+    }
+}

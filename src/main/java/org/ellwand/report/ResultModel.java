@@ -1,0 +1,44 @@
+package org.ellwand.report;
+
+import java.util.List;
+import java.util.Map;
+import java.util.SortedMap;
+import java.util.TreeMap;
+import org.ellwand.audit.Audit;
+import org.ellwand.audit.ClaimAudit;
+import org.ellwand.audit.ProductAudit;
+
+/** What an audit found, claim by claim, for texts that are no report of it. */
+public final class ResultModel {
+    private ResultModel() {}
+
+    /** The results of a product's claims by the claims' ids. */
+    public static SortedMap<String, Map<String, Object>> of(Audit audit, ProductAudit product) {
+        SortedMap<String, Map<String, Object>> results = new TreeMap<>();
+        for (ClaimAudit claim : product.claims()) {
+            results.put(claim.claim().id(), of(audit, product, claim));
+        }
+        return results;
+    }
+
+    /** What must be said wherever these results are. */
+    public static List<Object> cautions(Audit audit, String product) {
+        return Cautions.of(
+                Counted.of(
+                        audit.sessions(),
+                        reading -> reading.get("device").filter(product::equals).isPresent()),
+                audit.sessions());
+    }
+
+    private static Map<String, Object> of(Audit audit, ProductAudit product, ClaimAudit claim) {
+        return Fields.of("verdict", claim.verdict().word())
+                .and(
+                        "measured",
+                        claim.plain()
+                                .map(plain -> MeasuredModel.of(plain, plain.rule()))
+                                .orElse(MeasuredModel.none()))
+                .and("sample", new ClaimModel(audit, product, claim).sample())
+                .and("reason", claim.reason().orElse(""))
+                .map();
+    }
+}

@@ -1,0 +1,142 @@
+package org.ellwand.cli;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.io.PrintWriter;
+import java.io.Writer;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** Two firmwares in the same insertions; the second holds back 0.6 dB less. Invented. */
+class CompareCommandTest {
+    @TempDir
+    Path temp;
+
+    private Path yard;
+    private Path out;
+
+    @BeforeEach
+    void measure() throws IOException {
+        yard = temp.resolve("yard");
+        out = temp.resolve("comparison");
+        Files.createDirectories(yard.resolve("claims"));
+        Files.createDirectories(yard.resolve("measurements"));
+        Files.writeString(yard.resolve("claims/skerry.yaml"), """
+                product: Skerry
+                about: Invented
+                editions: [{id: box, source: Box, dated: 2025}]
+                claims:
+                  - id: flood
+                    edition: box
+                    quote: "Flood takes off 20 dB."
+                    stated: {quantity: attenuation, limit: 20 dB}
+                    assumed: {tolerance: 0.5 dB, level: 94 dB SPL, bands: 1 kHz to 4 kHz, statistic: mean, firmware: all}
+                """);
+        Files.writeString(yard.resolve("measurements/crew-01.yaml"), """
+                session: crew-01
+                product: Skerry
+                ear: crew-01-left
+                resolution: octave
+                levels in: dB SPL
+                stimuli: {n94: {kind: pink noise, level: 94 dB SPL}}
+                uncertainty:
+                  - {cause: calibration, size: 0.7 dB, shared by: session}
+                  - {cause: insertion, size: 0.2 dB, shared by: insertion}
+                  - {cause: reading, size: 0.2 dB, shared by: reading, across bands: independent}
+                data: [{file: crew-01.csv, layout: rows, stimulus: n94}]
+                """);
+        StringBuilder rows = new StringBuilder("device,firmware,insertion,frequency,level\n");
+        for (String band : new String[] {"1000", "2000", "4000"}) {
+            rows.append("open ear,,,").append(band).append(",80\n");
+            for (int i = 1; i <= 3; i++) {
+                rows.append("Skerry,2.0,").append(i).append(',').append(band).append(",60.0\n");
+                rows.append("Skerry,2.1,").append(i).append(',').append(band).append(",60.6\n");
+            }
+        }
+        Files.writeString(yard.resolve("measurements/crew-01.csv"), rows);
+    }
+
+    private CommandLineRun run(String... args) {
+        return CommandLineRun.of(Main.commands(new PrintWriter(Writer.nullWriter())), args);
+    }
+
+    private CommandLineRun compare(String... more) {
+        String[] args = new String[7 + more.length];
+        String[] first = {
+            "compare",
+            yard.toString(),
+            yard.toString(),
+            "--first-firmware=2.0",
+            "--second-firmware=2.1",
+            "--out",
+            out.toString()
+        };
+        System.arraycopy(first, 0, args, 0, first.length);
+        System.arraycopy(more, 0, args, first.length, more.length);
+        return run(args);
+    }
+
+    @Test
+    void aPlantedShiftIsFoundAndSized() throws IOException {
+        assertThat(compare("--margin", "1 dB"))
+                .isEqualTo(new CommandLineRun(
+                        0,
+                        "",
+                        "comparison written to " + out + "/ (comparison.html)\n"
+                                + "Skerry, flood: pass -> marginal, shifted by more than noise\n"));
+        // u = 0.2 · √(2/9) = 0.0943 dB; the open ear, the insertions and the calibration are shared.
+        assertThat(Files.readString(out.resolve("comparison.md")))
+                .contains("| 1 | flood | 20.0 dB | 19.4 dB | pass → marginal (worse) | −0.6 dB | 0.2 dB |"
+                        + " less than 0.001 | more than noise; the same within the margin |");
+        assertThat(Files.readString(out.resolve("comparison.json"))).contains("\"standardUncertainty\" : 0.0942809");
+        assertThat(Files.readString(out.resolve("correction.md")))
+                .contains("One verdict changed")
+                .contains("an earlier version of this article said *pass* (20.0 dB); it is *marginal* (19.4 dB).");
+    }
+
+    @Test
+    void worseFailsABuildOnRequest() {
+        assertThat(compare("--fail-on", "worse").exitCode()).isEqualTo(1);
+        assertThat(run("compare", yard.toString(), yard.toString(), "--out", out.toString(), "--fail-on", "worse")
+                        .exitCode())
+                .isZero();
+    }
+
+    @Test
+    void aRecordIsComparedAsItIsAndCannotBeNarrowed() {
+        run("audit", yard.toString());
+        String record = yard.resolve("report/audit.json").toString();
+        assertThat(run("compare", record, record, "--out", out.toString()).exitCode())
+                .isZero();
+        assertThat(run("compare", record, record, "--out", out.toString(), "--first-firmware", "2.0"))
+                .isEqualTo(new CommandLineRun(
+                        2, "", record + ": is a record and cannot be narrowed: give the folder it is of\n"));
+    }
+
+    @Test
+    void aMarginIsAnAmount() {
+        assertThat(compare("--margin", "wide").exitCode()).isEqualTo(2);
+        assertThat(compare("--margin", "-1 dB").err())
+                .isEqualTo("ellwand compare: --margin takes an amount above 0, as 1 dB\n"
+                        + "ellwand compare --help shows what is accepted\n");
+        assertThat(compare("--fail-on", "better").err())
+                .startsWith("ellwand compare: --fail-on takes worse, not 'better'\n");
+    }
+
+    @Test
+    void anAuditIsNotReplacedByAComparison() {
+        run("audit", yard.toString());
+        assertThat(run(
+                                "compare",
+                                yard.toString(),
+                                yard.toString(),
+                                "--out",
+                                yard.resolve("report").toString())
+                        .exitCode())
+                .isEqualTo(2);
+    }
+}

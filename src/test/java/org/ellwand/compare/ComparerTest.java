@@ -1,0 +1,116 @@
+package org.ellwand.compare;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import java.util.Optional;
+import org.ellwand.acoustics.Resolution;
+import org.ellwand.amount.Amount;
+import org.ellwand.amount.Unit;
+import org.ellwand.audit.AuditJson;
+import org.ellwand.audit.AuditOptions;
+import org.ellwand.audit.AuditRecord;
+import org.ellwand.audit.AuditRecordReader;
+import org.ellwand.audit.Bench;
+import org.ellwand.input.InputException;
+import org.ellwand.measurement.SharedBy;
+import org.junit.jupiter.api.Test;
+
+/**
+ * Two firmwares in the same three insertions of one sitting: calibration, insertions and the open ear are shared, and what is
+ * left of the difference is the reading noise in place, u = 0.3 · √(2/3) dB a band.
+ */
+class ComparerTest {
+    private static final double READING_DB = 0.3;
+
+    private static Bench sitting() {
+        return new Bench("crew-01", Resolution.OCTAVE)
+                .cause("calibration", 0.7, SharedBy.SESSION, false)
+                .cause("insertion", 1.2, SharedBy.INSERTION, false)
+                .cause("reading", READING_DB, SharedBy.READING, true)
+                .reading("device=open ear, stimulus=n94", 1000, 80);
+    }
+
+    private static AuditRecord record(String firmware, double attenuationDb, String limit) throws InputException {
+        Bench bench = sitting();
+        for (int i = 1; i <= 3; i++) {
+            bench.reading(
+                    "device=Skerry, stimulus=n94, firmware=" + firmware + ", insertion=" + i, 1000, 80 - attenuationDb);
+        }
+        byte[] json = AuditJson.write(Bench.audit(
+                Bench.product(
+                        "quantity: attenuation, level: 94 dB SPL, bands: 1 kHz, statistic: mean, limit: " + limit),
+                AuditOptions.standard(),
+                bench.session()));
+        return AuditRecordReader.read(json, "audit.json");
+    }
+
+    private static ClaimComparison compared(double second, Optional<Amount> margin) throws InputException {
+        return new Comparer(margin)
+                .compare(record("1.0", 20, "at least 18 dB"), record("2.0", second, "at least 18 dB"))
+                .products()
+                .get(0)
+                .claims()
+                .get(0);
+    }
+
+    @Test
+    void whatBothShareLeavesTheDifference() throws InputException {
+        Shift shift = compared(19.4, Optional.empty()).deciding().orElseThrow().shift();
+        assertThat(shift.value()).isCloseTo(-0.6, within(1e-9));
+        assertThat(shift.standardUncertainty().orElseThrow()).isCloseTo(READING_DB * Math.sqrt(2.0 / 3), within(1e-6));
+        // 2 · (1 − Φ(0.6/0.244949)) = 2 · (1 − Φ(2.44949)) = 0.01431
+        assertThat(shift.chance().orElseThrow()).isCloseTo(0.01431, within(1e-4));
+        assertThat(shift.isMoreThanNoise(0.95)).isTrue();
+    }
+
+    @Test
+    void aSmallShiftIsNoise() throws InputException {
+        Shift shift = compared(19.7, Optional.empty()).deciding().orElseThrow().shift();
+        assertThat(shift.isMoreThanNoise(0.95)).isFalse();
+        assertThat(shift.isEquivalent(0.95)).isFalse();
+    }
+
+    /** Φ((1 − 0.3)/0.244949) = Φ(2.858) = 0.9979; Φ((0.5 − 0.3)/0.244949) = Φ(0.8165) = 0.793. */
+    @Test
+    void equivalenceIsTwoOneSidedTests() throws InputException {
+        assertThat(compared(19.7, Optional.of(new Amount(1, Unit.DB, 0)))
+                        .deciding()
+                        .orElseThrow()
+                        .shift()
+                        .isEquivalent(0.95))
+                .isTrue();
+        Shift narrow = compared(19.7, Optional.of(new Amount(0.5, Unit.DB, 1)))
+                .deciding()
+                .orElseThrow()
+                .shift();
+        assertThat(narrow.within().orElseThrow()).isCloseTo(0.793, within(0.001));
+        assertThat(narrow.isEquivalent(0.95)).isFalse();
+    }
+
+    @Test
+    void theSameAuditTwiceShiftsNothing() throws InputException {
+        AuditRecord record = record("1.0", 20, "at least 18 dB");
+        ClaimComparison claim = new Comparer(Optional.empty())
+                .compare(record, record)
+                .products()
+                .get(0)
+                .claims()
+                .get(0);
+        assertThat(claim.change()).isEqualTo(Change.SAME);
+        assertThat(claim.sameWords()).isTrue();
+        Shift shift = claim.deciding().orElseThrow().shift();
+        assertThat(shift.value()).isZero();
+        assertThat(shift.standardUncertainty().orElseThrow()).isZero();
+        assertThat(shift.isMoreThanNoise(0.95)).isFalse();
+    }
+
+    @Test
+    void aVerdictThatFellIsWorse() throws InputException {
+        Comparison worse = new Comparer(Optional.empty())
+                .compare(record("1.0", 25, "at least 18 dB"), record("2.0", 10, "at least 18 dB"));
+        assertThat(worse.isWorse()).isTrue();
+        assertThat(Change.of(org.ellwand.audit.Verdict.FAIL, org.ellwand.audit.Verdict.MARGINAL))
+                .isEqualTo(Change.BETTER);
+    }
+}

@@ -1,0 +1,15 @@
+<#function signed x digits><#local s = x?string["0." + ""?left_pad(digits, "0")]><#return s?replace("-", "−")></#function>
+<#function decimals x unit><#if unit?starts_with("dB")><#return 1></#if><#local a = x?abs><#return (a >= 100)?then(0, (a >= 10)?then(1, (a >= 1)?then(2, 3)))></#function>
+<#function amount x unit><#if !(x?is_number)><#return "–"></#if><#local d = decimals(x, unit)><#local t = (d == 0)?then(x?string["0"]?replace("-", "−"), signed(x, d))><#return (unit == "")?then(t, t + " " + unit)></#function>
+<#function moved x unit><#local t = amount(x, unit)><#return (x > 0)?then("+" + t, t)></#function>
+<#function chance p><#if !(p?is_number)><#return ""></#if><#if p < 0.001><#return "less than 0.001"></#if><#return p?string["0.000"]></#function>
+<#function at side><#if side.hz?is_number><#return " at " + side.hz?c + " Hz"></#if><#return ""></#function>
+<#function became change><#return {"same": "as before", "better": "better", "worse": "worse"}[change]></#function>
+<#function judged s unit>
+  <#if !(s?has_content)><#return "no cell is in both"></#if>
+  <#if !(s.standardUncertainty?is_number)><#return "nothing tells the spread"></#if>
+  <#local words = s.moreThanNoise?then("more than noise", "not more than noise")>
+  <#if s.within?is_number><#local words = words + (s.equivalent?then("; the same within the margin", "; not shown to be the same within the margin"))></#if>
+  <#return words>
+</#function>
+<#function said side><#return side.verbatim?then("“" + side.words + "”", side.words)></#function>

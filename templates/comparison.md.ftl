@@ -1,0 +1,49 @@
+<#ftl output_format="Markdown">
+<#include "comparison-words.ftl">
+# ${second} against ${first}
+
+<#if dated != "">
+${dated}
+
+</#if>
+A shift is the second value less the first. Its uncertainty is that of the difference: what both audits share (the sitting's calibration, an insertion, the open ear) moves both alike and is left out.<#if margin != ""> Two values count as the same within ${margin} where both one-sided tests say so.</#if>
+
+<#list products as p>
+## ${p.second}<#if p.first != p.second> against ${p.first}</#if>
+
+| No. | Claim | First | Second | Verdict | Shift | Uncertainty (k = 2) | Noise alone: probability | |
+| --: | --- | --: | --: | --- | --: | --: | --: | --- |
+<#list p.claims as c>
+| ${c.number} | ${c.id}<#if !c.sameWords> (words or rule differ)</#if> | ${amount(c.first.value, c.unit)} | ${amount(c.second.value, c.unit)} | ${c.first.verdict} → ${c.second.verdict} (${became(c.change)}) | <#if c.shift?has_content>${moved(c.shift.value, c.unit)}<#else>–</#if> | <#if c.shift?has_content && c.shift.standardUncertainty?is_number>${amount(2 * c.shift.standardUncertainty, c.unit)}<#else>–</#if> | <#if c.shift?has_content>${chance(c.shift.chance)}</#if> | ${judged(c.shift, c.unit)} |
+</#list>
+
+<#list p.claims?filter(c -> c.cells?size gt 1 || !c.sameWords || (c.shift?has_content && c.shift.nothingShared)) as c>
+### ${c.number}. ${c.id}
+
+<#if !c.sameWords>
+- First: ${said(c.first)} (${c.first.edition}); ${c.first.rule}
+- Second: ${said(c.second)} (${c.second.edition}); ${c.second.rule}
+</#if>
+<#if c.shift?has_content && c.shift.nothingShared>
+- Decided at different bands (first${at(c.first)}, second${at(c.second)}): the uncertainties were added as if nothing were shared.
+</#if>
+<#if c.cells?size gt 1>
+<#list c.cells as s>
+- ${s.conditions}: ${amount(s.first, c.unit)} → ${amount(s.second, c.unit)}, ${moved(s.value, c.unit)} (${judged(s, c.unit)})
+</#list>
+</#if>
+
+</#list>
+<#if p.onlyFirst?has_content>
+Only in the first: <#list p.onlyFirst as c>${c.id}<#sep>, </#list>.
+
+</#if>
+<#if p.onlySecond?has_content>
+Only in the second: <#list p.onlySecond as c>${c.id}<#sep>, </#list>.
+
+</#if>
+<#else>
+No product is in both.
+
+</#list>
+This is no rating and no advice on protection. For exposure to noise at work, local law and a hearing professional decide.
