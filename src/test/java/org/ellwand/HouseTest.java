@@ -37,7 +37,7 @@ class HouseTest {
             List.of("acoustics", "input"),
             List.of("claim", "measurement"),
             List.of("pairing"),
-            // A finding is all there is of checks so far: audit carries it and report prints it.
+            // Neither knows the other: a check looks at levels, whatever is computed from them.
             List.of("quantity", "check"),
             List.of("audit"),
             List.of("ask", "compare", "junit", "plan", "report"),

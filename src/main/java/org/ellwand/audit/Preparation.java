@@ -127,6 +127,9 @@ final class Preparation {
     }
 
     private static String nothing(Subject subject, Ready made) {
+        if (made.missing().stream().anyMatch(band -> made.bound(band) != Bound.MEASURED)) {
+            return "the bands of the rule lie too near the background to be more than bounds";
+        }
         boolean measured =
                 subject.formula().anyBands(made.resolution()).stream().anyMatch(made.missing()::contains);
         return measured

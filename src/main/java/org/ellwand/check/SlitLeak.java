@@ -23,8 +23,8 @@ import org.ellwand.measurement.Session;
  * (Hearing Review, abstract read).
  *
  * <p>Looked at is the strongest setting of each insertion, because sound that a product passes on hides a leak: the mean
- * attenuation of 125 to 250 Hz, and the slope from 125 to 1000 Hz per octave. A product that is open on purpose has this
- * finding too; it is then a property. Accuses fewer than 1 in 1000 sound sessions.
+ * attenuation of 125 to 250 Hz, and the slope from 125 to 1000 Hz per octave. A product that is open on purpose, or
+ * a muff that mass alone holds back, has this finding too; it is then a property. Accuses fewer than 1 in 1000 sound sessions.
  */
 final class SlitLeak implements DataCheck {
     /** Noted below this mean from 125 to 250 Hz together with {@link #STEEP}, dB (common practice, no source). */
