@@ -8,12 +8,14 @@ import java.util.List;
 import java.util.Map;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
+import java.util.stream.IntStream;
 import org.ellwand.acoustics.Weighting;
 import org.ellwand.amount.Interval;
 import org.ellwand.claim.Rule;
 import org.ellwand.claim.Statistic;
 import org.ellwand.pairing.Cell;
 import org.ellwand.quantity.CellFormula;
+import org.ellwand.quantity.Computation;
 import org.ellwand.quantity.Formula;
 import org.ellwand.quantity.Outcome;
 
@@ -55,7 +57,21 @@ final class CellRecord {
                 levels(false),
                 levels(true),
                 insertionCurves(),
-                known ? contributions(estimates, deciding.local()) : List.of());
+                known ? contributions(estimates, deciding.local()) : List.of(),
+                series(estimates.computation));
+    }
+
+    /** Only where every level has one number: of a series in each band the judged numbers themselves are the curve. */
+    private List<CellResult.AtLevel> series(Computation judged) {
+        List<Double> levels = judged.seriesLevelsDb();
+        double[] numbers = new double[judged.inner().size()];
+        if (levels.isEmpty() || levels.size() != numbers.length) {
+            return List.of();
+        }
+        judged.inner().compute(preparation.levelsDb(), numbers);
+        return IntStream.range(0, numbers.length)
+                .mapToObj(i -> new CellResult.AtLevel(levels.get(i), numbers[i]))
+                .toList();
     }
 
     private OptionalDouble maybe(double value) {

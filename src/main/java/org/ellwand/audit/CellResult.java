@@ -19,6 +19,7 @@ import org.ellwand.measurement.Conditions;
  * @param openEarDb levels of the open ear by band, aligned with {@code bands}; empty where none
  * @param insertionCurves each insertion's own curve, aligned with {@code bands}
  * @param contributions what makes up the uncertainty of {@code value}, largest first
+ * @param series the numbers, lowest level first, in which {@code value} was looked for; empty where it was not
  */
 public record CellResult(
         Conditions conditions,
@@ -31,4 +32,42 @@ public record CellResult(
         List<Double> inPlaceDb,
         List<Double> openEarDb,
         List<List<Double>> insertionCurves,
-        List<Contribution> contributions) {}
+        List<Contribution> contributions,
+        List<AtLevel> series) {
+
+    /** Without a series. */
+    public CellResult(
+            Conditions conditions,
+            int insertions,
+            double value,
+            Bound bound,
+            OptionalDouble standardUncertainty,
+            OptionalDouble probability,
+            List<Point> bands,
+            List<Double> inPlaceDb,
+            List<Double> openEarDb,
+            List<List<Double>> insertionCurves,
+            List<Contribution> contributions) {
+        this(
+                conditions,
+                insertions,
+                value,
+                bound,
+                standardUncertainty,
+                probability,
+                bands,
+                inPlaceDb,
+                openEarDb,
+                insertionCurves,
+                contributions,
+                List.of());
+    }
+
+    /**
+     * One number of a series over the level of the test sound.
+     *
+     * @param levelDb level of the test sound, unit of the limit
+     * @param value gain in dB, or level at the ear in dB(A)
+     */
+    public record AtLevel(double levelDb, double value) {}
+}

@@ -1,5 +1,7 @@
 package org.ellwand.quantity;
 
+import java.util.List;
+
 /**
  * One way from the levels of readings to judged numbers. Numbers of the readings come in as arrays, so that the same
  * formula serves the unperturbed readings and every draw; instances hold scratch space and belong to one thread.
@@ -31,6 +33,11 @@ public interface Computation {
     /** From the inner numbers to the judged ones. */
     default void outer(double[] inner, double[] out) {
         System.arraycopy(inner, 0, out, 0, out.length);
+    }
+
+    /** Levels of the test sound, in dB, that the inner numbers belong to, lowest first; empty where they are no such series. */
+    default List<Double> seriesLevelsDb() {
+        return List.of();
     }
 
     /** How far the judged numbers can be told. */

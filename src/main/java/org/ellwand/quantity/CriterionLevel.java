@@ -88,6 +88,11 @@ final class CriterionLevel implements SpectralQuantity {
         }
 
         @Override
+        public List<Double> seriesLevelsDb() {
+            return series.level();
+        }
+
+        @Override
         public Reach reach(Formula.Task task) {
             return series.reach();
         }

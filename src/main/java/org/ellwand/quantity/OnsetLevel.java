@@ -101,6 +101,11 @@ final class OnsetLevel implements SpectralQuantity {
         }
 
         @Override
+        public List<Double> seriesLevelsDb() {
+            return series.level();
+        }
+
+        @Override
         public Reach reach(Formula.Task task) {
             return series.reach();
         }

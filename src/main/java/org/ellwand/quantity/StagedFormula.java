@@ -22,6 +22,11 @@ record StagedFormula(List<? extends Formula> members, Stage stage) implements Fo
 
         Outer outer(Task task);
 
+        /** Levels of the test sound that the inner numbers belong to; none where they are no series of levels. */
+        default List<Double> seriesLevelsDb() {
+            return List.of();
+        }
+
         /** How far the judged numbers can be told. */
         Reach reach(Task task);
     }
@@ -35,7 +40,8 @@ record StagedFormula(List<? extends Formula> members, Stage stage) implements Fo
                 new JoinedComputation(inner),
                 stage.outer(task),
                 task.outcome().size(task.bands().size()),
-                stage.reach(task));
+                stage.reach(task),
+                stage.seriesLevelsDb());
     }
 
     @Override
