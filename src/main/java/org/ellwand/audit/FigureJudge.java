@@ -89,7 +89,7 @@ final class FigureJudge {
         if (!reasons.isEmpty()) {
             verdict = Verdict.MARGINAL;
         } else if (verdict == Verdict.MARGINAL) {
-            reasons.add(new Settling(rule.limit(), confidence).of(decision.point(), 0, 1));
+            reasons.add(new Settling(rule.limit(), confidence, points.size()).of(decision.point(), 0, 1));
         }
         Point point = PointRecord.of(decision.point(), rule.limit(), true);
         return new Judgement(

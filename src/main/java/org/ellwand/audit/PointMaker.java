@@ -20,7 +20,7 @@ import org.ellwand.statistics.SeriesErrors;
 /** Gives every judged number of a subject the distribution of its errors: closed where it may be, else drawn. */
 final class PointMaker {
     /** With the control variate so many draws give a probability to 0.002; held in the tests against the plain draws. */
-    private static final int ENOUGH_WITH_CONTROL = 10_000;
+    private static final int ENOUGH_WITH_CONTROL = 5_000;
 
     /** Root mean square distance of draws and control, in units of the control's, up to which few draws suffice. */
     private static final double STRAY = 0.05;

@@ -190,7 +190,8 @@ final class RuleJudge {
                 square += group.key().startsWith("insertions") ? scale * scale : 0;
             }
             Subject of = ready.get(decision.point().subject()).subject();
-            return new Settling(deciding(), confidence).of(decision.point(), Math.sqrt(square), of.insertions());
+            return new Settling(deciding(), confidence, evaluation.points().size())
+                    .of(decision.point(), Math.sqrt(square), of.insertions());
         }
 
         /** The limit as the deciding point sees it: a spread of at most 6 dB lets no pair of bands differ by more. */

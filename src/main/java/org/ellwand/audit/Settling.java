@@ -13,10 +13,17 @@ final class Settling {
 
     private final Interval limit;
     private final double confidence;
+    private final int points;
 
     Settling(Interval limit, double confidence) {
+        this(limit, confidence, 1);
+    }
+
+    /** @param points of the claim: the worst of so many must look worse than one alone before it is called false */
+    Settling(Interval limit, double confidence, int points) {
         this.limit = limit;
         this.confidence = confidence;
+        this.points = points;
     }
 
     /**
@@ -87,6 +94,6 @@ final class Settling {
         double lower = limit.hasLower() ? errors.atLeast(limit.lower() - value) : 1;
         double upper = limit.hasUpper() ? errors.atMost(limit.upper() - value) : 1;
         double error = 1 - confidence;
-        return 1 - (lower + upper - 1) <= error || Math.min(lower, upper) <= error;
+        return 1 - (lower + upper - 1) <= error || Math.min(lower, upper) <= error / points;
     }
 }
