@@ -17,6 +17,9 @@
 </tbody>
 </table>
 <p>± is U, the expanded uncertainty (k = 2); the difference is that from the number the sentence names; beside the verdict stands the probability that the claim, as we read it, is true; n/m: not measured. Of several ears or stimuli the least favourable is shown. Every verdict holds if the declared sizes of the uncertainty are right.</p>
+<#list product.figures as f>
+<figure><img src="${f.path}" alt="${f.alt}"></figure>
+</#list>
 <#list product.claims as c>
 <p>${c.number}. ${w.sentence(product, c)}<#list w.caveats(c) as note> Note: ${w.full(note)}</#list><#if c.reply.text != ""> The maker replied (${c.reply.dated}): ${c.reply.text}</#if></p>
 <#list c.figures as f>

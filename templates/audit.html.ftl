@@ -114,6 +114,14 @@
 <dt>Disclosure</dt><dd><#if product.disclosure != "">${product.disclosure}<#else>none given</#if></dd>
 <dt>Ears, insertions</dt><dd>${w.sample(product.sample)}</dd>
 </dl>
+<#list product.figures as f>
+<figure>
+<div class="scroll" tabindex="0" role="group" aria-label="${f.title}">
+${f.svg?no_esc}
+</div>
+<figcaption>${f.alt}</figcaption>
+</figure>
+</#list>
 <#list product.claims as c>
 <article aria-labelledby="${c.anchor}">
 <h3 id="${c.anchor}"><span class="number">${c.number}</span> ${c.topic}</h3>

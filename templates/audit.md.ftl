@@ -53,6 +53,10 @@ Dated ${dated}
 
 Probability: that the claim, as we read it, is true. U: expanded uncertainty (k = 2).
 
+<#list product.figures as f>
+![${f.alt}](${f.path?no_esc})
+
+</#list>
 <#list product.claims as c>
 <a id="${c.anchor}"></a>
 

@@ -3,9 +3,11 @@ package org.ellwand.report;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.SortedMap;
 import java.util.TreeMap;
 import org.ellwand.audit.ClaimAudit;
+import org.ellwand.audit.ProductAudit;
 import org.ellwand.check.Finding;
 import org.ellwand.input.InputException;
 
@@ -27,6 +29,12 @@ final class FigureDrawer {
             shown.add(draw(Clean.map(model)));
         }
         return shown;
+    }
+
+    /** Draws the figure of a product's claims together; none where there is nothing to draw. */
+    List<Object> draw(String anchor, ProductAudit product) throws InputException {
+        Optional<Map<String, Object>> model = MarginFigure.of(anchor + "_claims", product);
+        return model.isPresent() ? List.of(draw(Clean.map(model.get()))) : List.of();
     }
 
     private Map<String, Object> draw(Map<String, Object> figure) throws InputException {

@@ -51,7 +51,7 @@ final class FigureParts {
     /** The unit of the single bands, which a slope and a weighted sum do not share. */
     static Unit curveUnit(Rule rule) {
         Unit unit = rule.limit().unit();
-        boolean level = rule.quantity().equals("output level") && rule.between().isEmpty();
+        boolean level = unit.isLevel() && rule.between().isEmpty();
         return unit == Unit.DB || !level ? Unit.DB : Unit.DB_SPL;
     }
 

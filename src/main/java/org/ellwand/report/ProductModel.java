@@ -42,6 +42,7 @@ final class ProductModel {
                         "editions",
                         product.editions().stream().map(ProductModel::edition).toList())
                 .and("claims", claims)
+                .and("figures", figures.draw(anchor, audited))
                 .and("topics", TopicModel.ofProduct(audited))
                 .and("cautions", Cautions.of(counted(), audit.sessions()))
                 .map();

@@ -41,6 +41,7 @@ class ReportWriterTest {
                         "figures/skerry-tide-letter-flood.svg",
                         "figures/skerry-tide-step.svg",
                         "figures/skerry-tide-sum.svg",
+                        "figures/skerry-tide_claims.svg",
                         "verdicts.csv");
     }
 
