@@ -30,6 +30,11 @@ public record Cause(String name, SharedBy sharedBy, boolean independentAcrossBan
         throw new IllegalArgumentException(name + " has no size at " + nominalHz + " Hz");
     }
 
+    /** Whether its size is not the same at every frequency. */
+    public boolean dependsOnFrequency() {
+        return sizes.stream().map(Size::size).distinct().count() > 1;
+    }
+
     public boolean isZero() {
         return sizes.stream().allMatch(s -> s.size == 0);
     }

@@ -98,6 +98,7 @@ final class SessionDraft {
                 new UncertaintyReader(resolution.orElse(Resolution.THIRD_OCTAVE), problems).read(keys);
         List<DataEntry> entries = entries();
         needForCurves(entries);
+        needForHarmonics(entries, uncertainty);
         CurveReader curves = new CurveReader(filler, conditions, resolution, levelsIn, problems);
         entries.forEach(curves::read);
         Optional<Boolean> switched = keys.choice("settings switched", SWITCHED);
@@ -136,6 +137,22 @@ final class SessionDraft {
             });
         }
         return entries;
+    }
+
+    /** Without the tone's frequency nothing tells which size a harmonic takes of a cause whose sizes differ. */
+    private void needForHarmonics(List<DataEntry> entries, Uncertainty uncertainty) {
+        if (uncertainty instanceof Uncertainty.Declared declared) {
+            declared.causes().stream()
+                    .filter(cause -> cause.unit() == Unit.DB && cause.dependsOnFrequency())
+                    .findFirst()
+                    .ifPresent(cause -> entries.stream()
+                            .filter(entry ->
+                                    entry.isHarmonics() && entry.fundamental().isEmpty())
+                            .forEach(entry -> problems.add(
+                                    entry.place(),
+                                    "'fundamental' is missing: the size of '" + cause.name()
+                                            + "' differs by frequency, so give the tone's, as 'fundamental: 500 Hz'")));
+        }
     }
 
     private void needForCurves(List<DataEntry> entries) {
