@@ -331,7 +331,8 @@ final class Estimator {
                     .distinct()
                     .toList();
             double[][] effects = new double[value.length][m * (1 + others.size())];
-            List<Map<Double, Double>> deviations = deviations(takes);
+            TakeDeviations errors = new TakeDeviations(index, hz, levelsDb);
+            List<Map<Double, Double>> deviations = errors.of(takes);
             for (int t = 0; t < m; t++) {
                 for (int r : takes) {
                     addEffect(effects, t, deviations.get(t), r, 1 / Math.sqrt((double) m * (m - 1)));
@@ -340,44 +341,12 @@ final class Estimator {
                     addEffect(
                             effects,
                             m * (1 + o) + t,
-                            grown(deviations.get(t), others.get(o)),
+                            errors.grown(deviations.get(t), others.get(o)),
                             others.get(o),
                             1 / Math.sqrt(m - 1.0));
                 }
             }
             groups.add(new Group("open ear|" + open.takes().get(0).conditions(), m - 1, effects));
-        }
-
-        /** How far every take lies from the mean of all, by band. */
-        private List<Map<Double, Double>> deviations(List<Integer> takes) {
-            Map<Double, Double> sums = new HashMap<>();
-            Map<Double, Integer> counts = new HashMap<>();
-            for (int t : takes) {
-                for (int b = 0; b < hz.get(t).size(); b++) {
-                    sums.merge(hz.get(t).get(b), levelsDb[t][b], Double::sum);
-                    counts.merge(hz.get(t).get(b), 1, Integer::sum);
-                }
-            }
-            List<Map<Double, Double>> deviations = new ArrayList<>();
-            for (int t : takes) {
-                Map<Double, Double> of = new HashMap<>();
-                for (int b = 0; b < hz.get(t).size(); b++) {
-                    double band = hz.get(t).get(b);
-                    of.put(band, levelsDb[t][b] - sums.getOrDefault(band, 0.0) / counts.getOrDefault(band, 1));
-                }
-                deviations.add(of);
-            }
-            return deviations;
-        }
-
-        /** The error of another reading grows by the background that was subtracted there. */
-        private Map<Double, Double> grown(Map<Double, Double> deviation, int reading) {
-            Map<Double, Double> grown = new HashMap<>(deviation);
-            for (int b = 0; b < hz.get(reading).size(); b++) {
-                double growth = index.readings().get(reading).growth(b);
-                grown.computeIfPresent(hz.get(reading).get(b), (band, error) -> growth * error);
-            }
-            return grown;
         }
 
         /** What one take's deviation does to every point, were it the error of a reading; less where it is in already. */
