@@ -64,6 +64,7 @@ public final class Main implements Callable<Integer> {
         return List.of(
                 new AuditCommand(new FolderSteps(), progress),
                 new AskCommand(progress),
+                new BandsCommand(progress),
                 new CompareCommand(progress),
                 new CompletionCommand(),
                 new InspectCommand(progress),

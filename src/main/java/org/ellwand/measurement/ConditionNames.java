@@ -37,6 +37,12 @@ final class ConditionNames {
             "ignore",
             "columns",
             "step",
+            "channel",
+            "from",
+            "to",
+            "gives",
+            "weighting",
+            "time constant",
             "of",
             "value");
 

@@ -1,9 +1,11 @@
 package org.ellwand.sound;
 
+import java.io.IOException;
 import java.util.ArrayList;
 import java.util.List;
 import org.ellwand.acoustics.Band;
 import org.ellwand.acoustics.Weighting;
+import org.ellwand.input.InputException;
 
 /**
  * Measures a sound block by block: band levels, weighted levels, and what is wrong with it as a recording.
@@ -38,7 +40,7 @@ public final class SoundMeter {
      * @param frames how long it is
      * @param listener is told the levels of {@code analysis.traced()}, from another thread, in order
      */
-    public SoundMeter(WavFile file, long frames, SoundAnalysis analysis, LevelListener listener) {
+    SoundMeter(WavFile file, long frames, SoundAnalysis analysis, LevelListener listener) {
         this.rateHz = file.rateHz();
         this.frames = frames;
         this.fade = (int) Math.min(FADE_S * rateHz, frames / 10.0);
@@ -58,6 +60,24 @@ public final class SoundMeter {
         weightings.forEach(meter ->
                 pieces.add(new Lanes.Piece(WEIGHTING_COST, () -> meter.feed(plain.samples(0), plain.count(0)))));
         this.all = new Lanes(pieces, lanes);
+    }
+
+    /**
+     * Measures a part of a recording, in dB re full scale.
+     *
+     * @param listener is told the levels of {@code analysis.traced()}, in order, not always by the calling thread
+     * @throws InputException where the samples cannot be used
+     */
+    public static SoundLevels measure(RecordedPart part, SoundAnalysis analysis, LevelListener listener)
+            throws IOException, InputException {
+        SoundMeter meter = new SoundMeter(part.file(), part.frames(), analysis, listener);
+        double[] block = new double[BLOCK];
+        try (SampleReader reader = part.open()) {
+            for (int count = reader.read(block); count > 0; count = reader.read(block)) {
+                meter.feed(block, count);
+            }
+        }
+        return meter.finish();
     }
 
     private List<WeightedMeter> weightings(SoundAnalysis analysis, LevelListener listener) {
@@ -88,8 +108,8 @@ public final class SoundMeter {
         return all;
     }
 
-    /** Takes the next samples; changes them. */
-    public void feed(double[] samples, int count) {
+    /** Takes the next samples. */
+    void feed(double[] samples, int count) {
         if (count > BLOCK) {
             throw new IllegalArgumentException(count + " samples at once; at most " + BLOCK);
         }
@@ -129,7 +149,7 @@ public final class SoundMeter {
     }
 
     /** What was measured, once everything was fed. */
-    public SoundLevels finish() {
+    SoundLevels finish() {
         double ringsS = bands.stream().mapToDouble(BandMeter::ringsS).max().orElse(0);
         double[] silence = new double[BLOCK];
         plain.feed(silence, plain.lateness());

@@ -136,7 +136,8 @@ final class WavHeader implements AutoCloseable {
         if (tag != EXTENSIBLE || format.capacity() < 40) {
             return tag;
         }
-        byte[] suffix = Arrays.copyOfRange(format.array(), 26, 40);
+        byte[] suffix = new byte[TAG_SUFFIX.length];
+        format.get(26, suffix);
         return Arrays.equals(suffix, TAG_SUFFIX) ? format.getShort(24) & 0xFFFF : EXTENSIBLE;
     }
 
@@ -153,7 +154,9 @@ final class WavHeader implements AutoCloseable {
     }
 
     private static String id(ByteBuffer bytes, int at) {
-        return new String(bytes.array(), at, 4, StandardCharsets.ISO_8859_1).replaceAll("[^ -~]", "?");
+        byte[] four = new byte[4];
+        bytes.get(at, four);
+        return new String(four, StandardCharsets.ISO_8859_1).replaceAll("[^ -~]", "?");
     }
 
     private InputException wrong(long byteAt, String text) {

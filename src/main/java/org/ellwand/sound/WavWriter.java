@@ -19,8 +19,8 @@ public final class WavWriter {
         int frames = channels[0].length;
         int frameBytes = channels.length * format.bytes();
         int dataBytes = Math.multiplyExact(frames, frameBytes);
-        ByteBuffer bytes = ByteBuffer.allocate(Math.addExact(HEADER, dataBytes + (dataBytes & 1)))
-                .order(ByteOrder.LITTLE_ENDIAN);
+        byte[] whole = new byte[Math.addExact(HEADER, dataBytes + (dataBytes & 1))];
+        ByteBuffer bytes = ByteBuffer.wrap(whole).order(ByteOrder.LITTLE_ENDIAN);
         bytes.put(ascii("RIFF")).putInt(bytes.capacity() - 8).put(ascii("WAVE"));
         bytes.put(ascii("fmt ")).putInt(16).putShort((short) format.tag()).putShort((short) channels.length);
         bytes.putInt(rateHz).putInt(rateHz * frameBytes);
@@ -31,7 +31,7 @@ public final class WavWriter {
                 format.encode(bytes, channel[i]);
             }
         }
-        return bytes.array();
+        return whole;
     }
 
     private static byte[] ascii(String text) {

@@ -39,14 +39,7 @@ final class Sounds {
 
     static SoundLevels measured(WavFile file, SoundAnalysis analysis, LevelListener listener)
             throws IOException, InputException {
-        SoundMeter meter = new SoundMeter(file, file.frames(), analysis, listener);
-        double[] block = new double[SoundMeter.BLOCK];
-        try (SampleReader reader = file.open(1)) {
-            for (int count = reader.read(block); count > 0; count = reader.read(block)) {
-                meter.feed(block, count);
-            }
-        }
-        return meter.finish();
+        return SoundMeter.measure(RecordedPart.whole(file, 1), analysis, listener);
     }
 
     static SoundLevels measured(WavFile file, SoundAnalysis analysis) throws IOException, InputException {
