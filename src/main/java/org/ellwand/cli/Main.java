@@ -74,7 +74,8 @@ public final class Main implements Callable<Integer> {
                         () -> ClaimsSchema.text(Quantities.forms(), Set.of()),
                         "session",
                         SessionSchema::text)),
-                new StartCommand(Example.builtIn()));
+                new StartCommand(Example.builtIn()),
+                new StimulusCommand());
     }
 
     /** Runs one command line and gives its exit code. */

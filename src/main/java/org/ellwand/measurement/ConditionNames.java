@@ -40,6 +40,7 @@ final class ConditionNames {
             "channel",
             "from",
             "to",
+            "times from",
             "gives",
             "weighting",
             "time constant",

@@ -37,7 +37,8 @@ final class RecordingReader {
     }
 
     static final Map<String, Gives> GIVES = gives();
-    private static final List<String> OF_ALL = List.of("file", "channel", "from", "to", "gives", "product");
+    private static final List<String> OF_ALL =
+            List.of("file", "channel", "from", "to", "times from", "gives", "product");
     static final Map<String, Weighting> WEIGHTINGS = weightings();
     private static final Map<Weighting, Unit> UNITS =
             Map.of(Weighting.A, Unit.DB_A, Weighting.C, Unit.DB_C, Weighting.Z, Unit.DB_SPL);
@@ -70,7 +71,7 @@ final class RecordingReader {
             Found problems) {
         this.filler = filler;
         this.conditions = conditions;
-        this.files = new RecordingFiles(files, problems);
+        this.files = new RecordingFiles(files, sounds, problems);
         this.resolution = resolution;
         this.problems = problems;
     }

@@ -183,6 +183,7 @@ public final class SessionSchema {
                 });
         put(recording, "channel", pattern("[1-9]\\d{0,6}"));
         put(recording, "from", pattern(NUMBER + TIME));
+        put(recording, "times from", words(RecordingFiles.TIMES_FROM.keySet()));
         put(recording, "to", pattern(NUMBER + TIME));
         if (gives == RecordingReader.Gives.TRACE) {
             put(recording, "step", step());

@@ -3,6 +3,7 @@ package org.ellwand.sound;
 import java.io.IOException;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Optional;
 import java.util.SortedMap;
 import java.util.TreeMap;
 import java.util.stream.IntStream;
@@ -77,6 +78,24 @@ public final class RecordedSounds {
                 "calibration");
         SampleFaults faults = faults(Arrays.copyOfRange(row, 5, row.length));
         return new Calibration(row[0] + levelDb, row[1], row[2], row[3], row[4], faults);
+    }
+
+    /** When the sync mark begins, in s of the file; empty where it is not heard. */
+    public Optional<Double> markS(RecordedPart whole) throws IOException, InputException {
+        double[] row = row(
+                cache.get(whole.file(), asked("mark", whole), () -> {
+                    SortedMap<String, double[]> numbers = new TreeMap<>();
+                    Optional<Long> found = SyncMark.find(whole.file(), whole.channel());
+                    numbers.put(
+                            "mark",
+                            found.map(frame -> new double[] {
+                                        (double) frame / whole.file().rateHz()
+                                    })
+                                    .orElse(new double[] {Double.NaN}));
+                    return numbers;
+                }),
+                "mark");
+        return row.length == 1 && Double.isFinite(row[0]) ? Optional.of(row[0]) : Optional.empty();
     }
 
     private static String asked(String what, RecordedPart part) {

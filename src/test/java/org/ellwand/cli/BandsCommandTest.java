@@ -67,7 +67,7 @@ class BandsCommandTest {
                         + "dB SPL, fast: equivalent, maximum, peak, exceeded for 5, 10, 50, 90 and 95 % of the time\n"
                         + "  A  100.0")
                 .endsWith(ear
-                        + ": 12.000 s are short for the bands up to 160 Hz: under noise the level at 20 Hz scatters5 Hz: under noise the level at 20 Hz scatters by"
+                        + ": 12.000 s are short for the bands up to 25 Hz: under noise the level at 20 Hz scatters by"
                         + " 0.6 dB (k = 1), which belongs into the session's uncertainty; record longer\n");
     }
 

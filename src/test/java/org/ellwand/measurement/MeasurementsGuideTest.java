@@ -71,7 +71,7 @@ class MeasurementsGuideTest {
 
     @Test
     void theSessionWithRecordingsIsRead() throws IOException, InputException {
-        double[] pink = Wavs.noise(12);
+        double[] pink = Wavs.marked(Wavs.noise(12));
         Session session = new Folder(path)
                 .with("measurements/yard-crew-10.yaml", blocks().get(3))
                 .with("measurements/cal.wav", Wavs.bytes(Wavs.tone(1000, 0.1, 3)))

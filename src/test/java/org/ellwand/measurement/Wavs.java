@@ -1,6 +1,15 @@
 package org.ellwand.measurement;
 
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.Arrays;
+import java.util.List;
+import org.ellwand.input.InputException;
 import org.ellwand.sound.SampleFormat;
+import org.ellwand.sound.SampleReader;
+import org.ellwand.sound.Stimuli;
+import org.ellwand.sound.WavFile;
 import org.ellwand.sound.WavWriter;
 import org.ellwand.statistics.NormalStream;
 
@@ -29,5 +38,23 @@ final class Wavs {
             samples[i] = 0.1 * stream.next();
         }
         return samples;
+    }
+
+    /** A sound behind the sync mark of a stimulus. */
+    static double[] marked(double[] sound) throws IOException, InputException {
+        Path stimulus = Files.createTempFile("mark", ".wav");
+        try {
+            Files.write(
+                    stimulus, Stimuli.tones(RATE_HZ, List.of(1000.0), -20, 0.5).wav());
+            double[] first = new double[(int) (1.25 * RATE_HZ)];
+            try (SampleReader reader = WavFile.read(stimulus, "mark.wav").open(1)) {
+                reader.read(first);
+            }
+            double[] all = Arrays.copyOf(first, first.length + sound.length);
+            System.arraycopy(sound, 0, all, first.length, sound.length);
+            return all;
+        } finally {
+            Files.delete(stimulus);
+        }
     }
 }
