@@ -141,7 +141,7 @@ ${f.svg?no_esc}
 <#if w.curve(c.measured) != ""><dt>Over the bands</dt><dd>${w.curve(c.measured)}</dd></#if>
 </#if>
 <@row w.basis(c.sample) w.sample(c.sample)/>
-<#if c.notes?has_content><dt>Caveats</dt><dd><@list c.notes/></dd></#if>
+<#if c.notes?has_content><dt>Caveats</dt><dd><@list c.notes?map(note -> note.text)/></dd></#if>
 <#if c.findings?has_content><dt>Findings that touch it</dt><dd><ul><#list c.findings as f><li>${w.finding(f)}</li></#list></ul></dd></#if>
 <@row "Impression, not measured" c.impression/>
 <@row "Maker asked" c.asked/>
@@ -161,7 +161,7 @@ ${f.svg?no_esc}
 <thead><tr><th scope="col">Name</th><th scope="col">Rule</th><th scope="col">Measured</th><th scope="col">Verdict</th><th scope="col">Probability</th></tr></thead>
 <tbody>
 <#list c.otherwise as o>
-<tr><td>${o.name}</td><td data-name="Rule">${w.rule(o)}<#if o.reasons?has_content><span class="soft under">${w.reasons(o.reasons)}</span></#if><#list o.notes as note><span class="soft under">${note}</span></#list></td><td data-name="Measured">${w.measured(o.measured)}</td><td data-name="Verdict"><@verdict o.verdict/></td><td class="n" data-name="Probability">${w.probability(o.probability)}</td></tr>
+<tr><td>${o.name}</td><td data-name="Rule">${w.rule(o)}<#if o.reasons?has_content><span class="soft under">${w.reasons(o.reasons)}</span></#if><#list o.notes as note><span class="soft under">${note.text}</span></#list></td><td data-name="Measured">${w.measured(o.measured)}</td><td data-name="Verdict"><@verdict o.verdict/></td><td class="n" data-name="Probability">${w.probability(o.probability)}</td></tr>
 </#list>
 </tbody>
 </table>

@@ -225,22 +225,7 @@
 
 <#-- Why -->
 
-<#function figure r name>
-  <#list r.figures as f><#if f.name == name><#return f.text></#if></#list>
-  <#return "">
-</#function>
-
-<#-- Two reasons give an uncertainty, which is printed in the unit of the limit; the others speak for themselves. -->
-<#function reason r>
-  <#switch r.key>
-    <#case "on-the-limit">
-      <#if figure(r, "u") == ""><#return r.text></#if>
-      <#return "on the limit: the value lies too near it for the uncertainty (u = " + figure(r, "u") + ")" + r.text?contains("insertions would not")?then(", and many more insertions would not settle it", "")>
-    <#case "too-wide">
-      <#return "uncertainty too wide for this tolerance (u = " + figure(r, "u") + "): no value could pass; u of at most " + figure(r, "needed") + " could">
-    <#default><#return r.text>
-  </#switch>
-</#function>
+<#function reason r><#return r.text></#function>
 
 <#function reasons list><#return list?map(r -> reason(r))?join("; ")></#function>
 
@@ -308,7 +293,7 @@
 </#function>
 
 <#-- What the sentences of an article do not say already. -->
-<#function caveats c><#return c.notes?filter(note -> !note?starts_with("differs under") && !note?starts_with("same under"))></#function>
+<#function caveats c><#return c.notes?filter(note -> note.key != "differs-under" && note.key != "same-under-all")></#function>
 
 <#function sentence p c>
   <#if c.measured.value == ""><#return said(p, c) + " " + outcome(c)></#if>
