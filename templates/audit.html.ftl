@@ -201,6 +201,7 @@ ${f.svg?no_esc}
 <@row "Date" s.measured/>
 <@row "Rig" s.rig/>
 <@row "Place" s.place/>
+<@row "Measuring chain" w.chain(s.chain)/>
 <#if s.resolution != "" || s.stimuli?has_content><dt>Ears, insertions</dt><dd>${w.sample(s.sample)}</dd>
 <#if s.resolution != ""><dt>Bands</dt><dd>${s.resolution}<#if s.levelsIn != "">, levels in ${s.levelsIn}</#if></dd></#if>
 <dt>Open ear</dt><dd>${w.openEar(s)}</dd>

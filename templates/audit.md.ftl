@@ -177,6 +177,9 @@ ${w.whatDecides()}
 <#if s.place != "">
 - Place: ${s.place}
 </#if>
+<#if w.chain(s.chain) != "">
+- Measuring chain: ${w.chain(s.chain)}
+</#if>
 <#if s.resolution != "" || s.stimuli?has_content>
 - Ears, insertions: ${w.sample(s.sample)}
 <#if s.resolution != "">

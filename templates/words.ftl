@@ -69,6 +69,16 @@
   </#switch>
 </#function>
 
+<#-- What the session says of its measuring chain; empty where nothing. -->
+<#function chain c>
+  <#local parts = []>
+  <#if c.before != "" || c.after != ""><#local parts += ["a calibrator read " + [c.before + " before", c.after + " after"]?filter(part -> !part?starts_with(" "))?join(" and ")]></#if>
+  <#if c.dated != ""><#local parts += ["calibrator certified " + c.dated]></#if>
+  <#if c.averaging != ""><#local parts += ["levels averaged over " + c.averaging]></#if>
+  <#if c.overload != ""><#local parts += ["the chain follows up to " + c.overload]></#if>
+  <#return parts?join("; ")>
+</#function>
+
 <#function consequence key>
   <#switch key>
     <#case "noted"><#return "noted">
