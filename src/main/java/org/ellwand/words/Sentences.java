@@ -28,6 +28,7 @@ public final class Sentences {
     /** Where the English ones stand among the templates. */
     public static final String FILE = "remarks.txt";
 
+    private static final int LONGEST = 200_000;
     private static final Pattern FIGURE = Pattern.compile(" ?\\{([A-Za-z]+)}");
     private static final String RESOURCE = "/org/ellwand/templates/" + FILE;
 
@@ -68,6 +69,9 @@ public final class Sentences {
      * @throws InputException where a line has no key, an unknown one, or names a figure that its sentence does not have
      */
     public Sentences with(String file, String text) throws InputException {
+        if (text.length() > LONGEST) {
+            throw new InputException(Place.ofFile(file), "longer than " + LONGEST + " characters");
+        }
         Map<String, String> replaced = new LinkedHashMap<>(patterns);
         Problems problems = new Problems();
         List<String> lines = text.lines().toList();
