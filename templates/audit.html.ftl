@@ -1,5 +1,17 @@
 <#ftl output_format="HTML">
 <#import "words.ftl" as w>
+<#macro figures list>
+<#if list?has_content>
+<div class="figures">
+<#list list as f>
+<figure>
+${f.svg?no_esc}
+<figcaption>${f.alt}</figcaption>
+</figure>
+</#list>
+</div>
+</#if>
+</#macro>
 <#macro verdict word><span class="verdict ${word}">${word}</span></#macro>
 <#macro list items><ul><#list items as item><li>${item}</li></#list></ul></#macro>
 <#macro row name text><#if text != ""><dt>${name}</dt><dd>${text}</dd></#if></#macro>
@@ -114,14 +126,7 @@
 <dt>Disclosure</dt><dd><#if product.disclosure != "">${product.disclosure}<#else>none given</#if></dd>
 <dt>Ears, insertions</dt><dd>${w.sample(product.sample)}</dd>
 </dl>
-<#list product.figures as f>
-<figure>
-<div class="scroll" tabindex="0" role="group" aria-label="${f.title}">
-${f.svg?no_esc}
-</div>
-<figcaption>${f.alt}</figcaption>
-</figure>
-</#list>
+<@figures product.figures/>
 <#list product.claims as c>
 <article aria-labelledby="${c.anchor}">
 <h3 id="${c.anchor}"><span class="number">${c.number}</span> ${c.topic}</h3>
@@ -147,14 +152,7 @@ ${f.svg?no_esc}
 <@row "Maker asked" c.asked/>
 <#if c.reply.text != ""><dt>Maker’s reply</dt><dd>${c.reply.text} <span class="soft">(${c.reply.dated})</span></dd></#if>
 </dl>
-<#list c.figures as f>
-<figure>
-<div class="scroll" tabindex="0" role="group" aria-label="${f.title}">
-${f.svg?no_esc}
-</div>
-<figcaption>${f.alt}</figcaption>
-</figure>
-</#list>
+<@figures c.figures/>
 <#if c.otherwise?has_content>
 <h4>The sentence read otherwise</h4>
 <table class="stack">

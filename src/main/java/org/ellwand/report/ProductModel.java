@@ -45,7 +45,7 @@ final class ProductModel {
                         "editions",
                         product.editions().stream().map(ProductModel::edition).toList())
                 .and("claims", claims)
-                .and("figures", figures.draw(anchor, audited))
+                .and("figures", figures.draw(anchor, audited, audit.sessions()))
                 .and("topics", TopicModel.ofProduct(audited))
                 .and("cautions", Cautions.of(counted(), audit.sessions()))
                 .map();
@@ -53,7 +53,7 @@ final class ProductModel {
 
     private Object claim(int number, String anchor, ClaimAudit claim, FigureDrawer figures) throws InputException {
         ClaimModel model = new ClaimModel(audit, audited, claim, sentences);
-        List<Object> drawn = figures.draw(anchor, product.name(), claim, model.findings());
+        List<Object> drawn = figures.draw(anchor, product.name(), claim, model.findings(), audit.sessions());
         return model.model(number, anchor, drawn);
     }
 

@@ -38,6 +38,7 @@ class ReportWriterTest {
                         "audit.md",
                         "figures/skerry-tide-battery.svg",
                         "figures/skerry-tide-flood.svg",
+                        "figures/skerry-tide-flood_value.svg",
                         "figures/skerry-tide-letter-flood.svg",
                         "figures/skerry-tide-step.svg",
                         "figures/skerry-tide-sum.svg",
@@ -92,7 +93,7 @@ class ReportWriterTest {
                 .render(SampleAudit.audit(), png)
                 .get("figures/skerry-tide-sum.png");
         BufferedImage read = ImageIO.read(new ByteArrayInputStream(image));
-        assertThat(read.getWidth()).isEqualTo(2 * 670);
+        assertThat(read.getWidth()).isEqualTo(2 * 500);
         assertThat(read.getRGB(2, 2) & 0xFFFFFF).isEqualTo(0xFFFFFF);
     }
 
