@@ -166,8 +166,8 @@ final class Sheets {
     }
 
     /** The attenuation of a reading in place, where its open ear was measured. */
-    static Optional<NavigableMap<Band, Double>> attenuation(Session session, CurveReading inPlace) {
-        return OpenEars.of(session, inPlace).map(partner -> {
+    static Optional<NavigableMap<Band, Double>> attenuation(OpenEars ears, CurveReading inPlace) {
+        return ears.of(inPlace).map(partner -> {
             NavigableMap<Band, Double> open =
                     meanOf(partner.takes().stream().map(CurveReading::of).toList());
             open.replaceAll((band, level) -> level + partner.shiftDb());
