@@ -53,7 +53,7 @@ public record Band(Resolution resolution, int index) implements Comparable<Band>
 
     /** The band of a coarser set that holds this one. The sets of this class tile each other exactly. */
     public Band within(Resolution coarser) {
-        return nearest(coarser, exactHz());
+        return coarser == resolution ? this : nearest(coarser, exactHz());
     }
 
     @Override

@@ -128,9 +128,9 @@ final class CellRecord {
 
     private static List<Contribution> contributions(Estimates estimates, int point) {
         Map<Instance, Double> squares = new LinkedHashMap<>();
-        for (int f = 0; f < estimates.factors.size(); f++) {
+        for (int f : estimates.effect.moving(point)) {
             Factor factor = estimates.factors.get(f);
-            double effect = estimates.effect[point][f];
+            double effect = estimates.effect.at(point, f);
             squares.merge(
                     new Instance(factor.cause(), factor.instance(), OptionalInt.empty()), effect * effect, Double::sum);
         }

@@ -61,8 +61,8 @@ final class Linearized {
                 computation,
                 value,
                 inner.factors,
-                through(inner.effect),
-                through(inner.declaredEffect),
+                through(inner.effect, inner.factors.size()),
+                through(inner.declaredEffect, inner.factors.size()),
                 groups,
                 observed,
                 new double[value.length],
@@ -78,6 +78,11 @@ final class Linearized {
             }
         }
         return new Group(group.key(), group.degreesOfFreedom(), through(effects));
+    }
+
+    private Effects through(Effects effect, int factors) {
+        double[][] judged = through(effect.dense());
+        return Effects.of(judged.length, factors, (p, f) -> judged[p][f]);
     }
 
     private double[][] through(double[][] effect) {

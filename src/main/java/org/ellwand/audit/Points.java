@@ -1,5 +1,7 @@
 package org.ellwand.audit;
 
+import java.util.AbstractList;
+import java.util.Collections;
 import java.util.List;
 import java.util.OptionalDouble;
 import org.ellwand.acoustics.Bound;
@@ -25,7 +27,35 @@ record Points(List<One> all) {
 
     /** The points of one subject. */
     List<One> of(int subject) {
-        return all.stream().filter(p -> p.subject() == subject).toList();
+        int from = Collections.binarySearch(subjects(), subject);
+        return from < 0 ? List.of() : run(from, subject);
+    }
+
+    private List<Integer> subjects() {
+        return new AbstractList<>() {
+            @Override
+            public Integer get(int i) {
+                return all.get(i).subject();
+            }
+
+            @Override
+            public int size() {
+                return all.size();
+            }
+        };
+    }
+
+    /** They stand side by side. */
+    private List<One> run(int within, int subject) {
+        int from = within;
+        while (from > 0 && all.get(from - 1).subject() == subject) {
+            from--;
+        }
+        int to = within;
+        while (to < all.size() && all.get(to).subject() == subject) {
+            to++;
+        }
+        return all.subList(from, to);
     }
 
     /**

@@ -177,12 +177,13 @@ final class RuleJudge {
         private Reason settling(Decision decision) {
             Estimates subject = evaluation.subjects().get(decision.point().subject());
             double square = 0;
-            for (int f = 0; f < subject.factors.size(); f++) {
+            int at = decision.point().local();
+            for (int f : subject.effect.moving(at)) {
                 boolean divides = switch (subject.factors.get(f).sharedBy()) {
                     case INSERTION -> true;
                     case SESSION, READING, EAR, UNIT -> false;
                 };
-                double effect = subject.effect[decision.point().local()][f];
+                double effect = subject.effect.at(at, f);
                 square += divides ? effect * effect : 0;
             }
             for (Group group : subject.groups) {

@@ -67,9 +67,8 @@ public final class OpenEars {
 
     private List<Reading> field(Reading like) {
         return fields.stream()
-                .filter(r -> r.get("stimulus").equals(like.get("stimulus"))
-                        && sameDeclared(r, like)
-                        && compatible(r, like))
+                .filter(r ->
+                        r.get("stimulus").equals(like.get("stimulus")) && sameDeclared(r, like) && compatible(r, like))
                 .toList();
     }
 
@@ -114,8 +113,8 @@ public final class OpenEars {
             Optional<Double> other = measured.get().levelIn(level.unit());
             if (other.isPresent()) {
                 double shift = level.value() - other.get();
-                return Optional.of(new Partner(
-                        takes, field(takes.get(0)), shift, Optional.of(note(measured.get(), shift))));
+                return Optional.of(
+                        new Partner(takes, field(takes.get(0)), shift, Optional.of(note(measured.get(), shift))));
             }
         }
         return Optional.empty();

@@ -93,7 +93,12 @@ public final class Selection {
     }
 
     private static Optional<Cell> cell(
-            Session session, OpenEars ears, Conditions key, List<Reading> readings, boolean needsOpenEar, Set<String> dropped) {
+            Session session,
+            OpenEars ears,
+            Conditions key,
+            List<Reading> readings,
+            boolean needsOpenEar,
+            Set<String> dropped) {
         Reading first = readings.get(0);
         Optional<OpenEars.Partner> partner = ears.of(first);
         boolean differences = first.values() != Reading.Values.LEVELS;

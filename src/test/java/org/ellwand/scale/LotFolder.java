@@ -43,13 +43,11 @@ public final class LotFolder {
                   - {cause: unit, size: 0.5 dB, shared by: unit}
                 data:
                   - {file: %1$s.csv, layout: rows}
-                """
-                .formatted(id);
+                """.formatted(id);
     }
 
     /** What the maker says of the lot, and how it is read. */
-    public static final String CLAIMS =
-            """
+    public static final String CLAIMS = """
             product: Skerry Lot
             maker: Brackwater Instruments
             about: Earplugs of one production lot on an ear simulator (invented)
