@@ -1,11 +1,13 @@
 package org.ellwand.audit;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.TreeSet;
+import java.util.stream.IntStream;
 import org.ellwand.amount.Interval;
 import org.ellwand.check.Finding;
 import org.ellwand.claim.Population;
@@ -25,6 +27,9 @@ import org.ellwand.statistics.SeriesErrors;
 final class RuleJudge {
     /** So few draws of which nothing can be said change no verdict. */
     private static final double MOST_UNKNOWN = 0.001;
+
+    /** More names than these nobody reads in a sentence. */
+    private static final int MOST_NAMED = 30;
 
     private final AuditOptions options;
     private final String product;
@@ -238,11 +243,25 @@ final class RuleJudge {
 
         private List<CellResult> cells() {
             List<CellResult> cells = new ArrayList<>();
+            boolean many = ready.size() > Judgement.MANY_CELLS;
             for (int s = 0; s < ready.size(); s++) {
-                cells.add(new CellRecord(rule, ready.get(s), preparation, known, evaluation.isStaged())
-                        .of(s, evaluation, curves));
+                cells.add(
+                        many
+                                ? record(s).brief(s, evaluation, curves)
+                                : record(s).of(s, evaluation, curves));
+            }
+            if (many) {
+                IntStream.range(0, cells.size())
+                        .boxed()
+                        .sorted(Comparator.comparing(cells::get, Judgement.order(limit)))
+                        .limit(Judgement.CURVES_KEPT)
+                        .forEach(s -> cells.set(s, record(s).of(s, evaluation, curves)));
             }
             return cells;
+        }
+
+        private CellRecord record(int subject) {
+            return new CellRecord(rule, ready.get(subject), preparation, known, evaluation.isStaged());
         }
 
         /** What a sum lacks of its members. */
@@ -318,7 +337,9 @@ final class RuleJudge {
         private String distinct(String condition) {
             TreeSet<String> values = new TreeSet<>();
             ready.forEach(r -> r.subject().cells().forEach(c -> values.add(c.part(condition))));
-            return String.join(", ", values);
+            return values.size() > MOST_NAMED
+                    ? values.size() + " of them, " + values.first() + " to " + values.last()
+                    : String.join(", ", values);
         }
 
         private static List<String> zeros(Cell cell) {

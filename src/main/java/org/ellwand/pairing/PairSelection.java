@@ -49,8 +49,9 @@ public final class PairSelection {
         dropped.addAll(second.dropped());
         List<Pair> pairs = new ArrayList<>();
         Map<Alike, List<Joined>> others = new HashMap<>();
-        second.joined().forEach(other -> others.computeIfAbsent(Alike.of(other, between), k -> new ArrayList<>())
-                .add(other));
+        second.joined()
+                .forEach(other -> others.computeIfAbsent(Alike.of(other, between), k -> new ArrayList<>())
+                        .add(other));
         for (Joined one : first.joined()) {
             pairs.addAll(partners(one, others.getOrDefault(Alike.of(one, between), List.of()), between));
         }
@@ -96,7 +97,9 @@ public final class PairSelection {
     private record Alike(Reading.Values values, Conditions conditions, List<String> sounds) {
         static Alike of(Joined joined, Between between) {
             return new Alike(
-                    joined.values(), joined.conditions().without(ignored(between)), PairSelection.sounds(joined, between));
+                    joined.values(),
+                    joined.conditions().without(ignored(between)),
+                    PairSelection.sounds(joined, between));
         }
     }
 

@@ -25,7 +25,7 @@ final class FigureModel {
      * for the bands (a slope, a weighted sum). None where nothing was measured.
      */
     static List<Map<String, Object>> of(String id, String product, ClaimAudit audited, List<Finding> findings) {
-        Judgement plain = audited.plain().orElse(null);
+        Judgement plain = audited.plain().map(Worst::of).orElse(null);
         if (plain == null || plain.cells().isEmpty()) {
             return List.of();
         }
