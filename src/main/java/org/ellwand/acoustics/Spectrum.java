@@ -126,7 +126,17 @@ public final class Spectrum {
     }
 
     private Level level(int at) {
-        return new Level(levelsDb[at], bounds.isEmpty() ? Bound.MEASURED : bounds.get(at));
+        return new Level(levelsDb[at], boundOf(at));
+    }
+
+    /** The level in dB at a place among the bands. */
+    public double levelDb(int at) {
+        return levelsDb[at];
+    }
+
+    /** Whether the level at a place among the bands is the value or only bounds it. */
+    public Bound boundOf(int at) {
+        return bounds.isEmpty() ? Bound.MEASURED : bounds.get(at);
     }
 
     /** The levels by band, lowest band first; a new map. */

@@ -17,9 +17,9 @@ final class Effects {
         this.values = values;
     }
 
-    /** The effect of a factor on a point. */
+    /** The effects of a factor, by point. */
     interface Source {
-        double at(int point, int factor);
+        double[] of(int factor);
     }
 
     /** Says which effects stay. */
@@ -28,21 +28,25 @@ final class Effects {
     }
 
     static Effects of(int points, int factors, Source source) {
-        int[][] columns = new int[points][];
-        double[][] values = new double[points][];
-        int[] column = new int[factors];
-        double[] value = new double[factors];
-        for (int p = 0; p < points; p++) {
-            int count = 0;
-            for (int f = 0; f < factors; f++) {
-                double effect = source.at(p, f);
-                if (effect != 0) {
-                    column[count] = f;
-                    value[count++] = effect;
+        int[][] columns = new int[points][8];
+        double[][] values = new double[points][8];
+        int[] counts = new int[points];
+        for (int f = 0; f < factors; f++) {
+            double[] effects = source.of(f);
+            for (int p = 0; p < points; p++) {
+                if (effects[p] != 0) {
+                    if (counts[p] == columns[p].length) {
+                        columns[p] = Arrays.copyOf(columns[p], 2 * counts[p]);
+                        values[p] = Arrays.copyOf(values[p], 2 * counts[p]);
+                    }
+                    columns[p][counts[p]] = f;
+                    values[p][counts[p]++] = effects[p];
                 }
             }
-            columns[p] = Arrays.copyOf(column, count);
-            values[p] = Arrays.copyOf(value, count);
+        }
+        for (int p = 0; p < points; p++) {
+            columns[p] = Arrays.copyOf(columns[p], counts[p]);
+            values[p] = Arrays.copyOf(values[p], counts[p]);
         }
         return new Effects(factors, columns, values);
     }

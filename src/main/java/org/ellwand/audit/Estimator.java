@@ -95,7 +95,7 @@ final class Estimator {
                     .toList();
             centreShift = new double[value.length];
             mine = moves.of(readings);
-            effect = Effects.of(value.length, mine.size(), (p, f) -> sensitivity.effect(mine.get(f), p));
+            effect = Effects.of(value.length, mine.size(), f -> sensitivity.effects(mine.get(f)));
             declaredEffect = effect;
         }
 

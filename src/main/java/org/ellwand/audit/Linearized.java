@@ -1,6 +1,7 @@
 package org.ellwand.audit;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import org.ellwand.quantity.Computation;
 
@@ -82,7 +83,10 @@ final class Linearized {
 
     private Effects through(Effects effect, int factors) {
         double[][] judged = through(effect.dense());
-        return Effects.of(judged.length, factors, (p, f) -> judged[p][f]);
+        return Effects.of(
+                judged.length,
+                factors,
+                f -> Arrays.stream(judged).mapToDouble(row -> row[f]).toArray());
     }
 
     private double[][] through(double[][] effect) {

@@ -1,7 +1,5 @@
 package org.ellwand.audit;
 
-import java.util.AbstractList;
-import java.util.Collections;
 import java.util.List;
 import java.util.OptionalDouble;
 import org.ellwand.acoustics.Bound;
@@ -27,22 +25,18 @@ record Points(List<One> all) {
 
     /** The points of one subject. */
     List<One> of(int subject) {
-        int from = Collections.binarySearch(subjects(), subject);
-        return from < 0 ? List.of() : run(from, subject);
-    }
-
-    private List<Integer> subjects() {
-        return new AbstractList<>() {
-            @Override
-            public Integer get(int i) {
-                return all.get(i).subject();
+        int low = 0;
+        int high = all.size() - 1;
+        while (low <= high) {
+            int middle = (low + high) >>> 1;
+            int at = all.get(middle).subject();
+            if (at == subject) {
+                return run(middle, subject);
             }
-
-            @Override
-            public int size() {
-                return all.size();
-            }
-        };
+            low = at < subject ? middle + 1 : low;
+            high = at < subject ? high : middle - 1;
+        }
+        return List.of();
     }
 
     /** They stand side by side. */

@@ -82,7 +82,32 @@ final class Sensitivity {
             sum += one;
             largest = Math.max(largest, Math.abs(one));
         }
-        // What cancels leaves rounding behind; it is nothing.
+        return left(sum, largest);
+    }
+
+    /** The same for every point. */
+    double[] effects(Factor factor) {
+        double[] sum = new double[points];
+        double[] largest = new double[points];
+        for (Factor.Entry entry : factor.entries()) {
+            double[][] found = byReading.get(entry.reading());
+            if (found != null) {
+                double[] sensitivity = found[entry.band()];
+                for (int p = 0; p < points; p++) {
+                    double one = entry.sizeDb() * sensitivity[p];
+                    sum[p] += one;
+                    largest[p] = Math.max(largest[p], Math.abs(one));
+                }
+            }
+        }
+        for (int p = 0; p < points; p++) {
+            sum[p] = left(sum[p], largest[p]);
+        }
+        return sum;
+    }
+
+    /** What cancels leaves rounding behind; it is nothing. */
+    private static double left(double sum, double largest) {
         return Math.abs(sum) < CANCELLED * largest ? 0 : sum;
     }
 }
