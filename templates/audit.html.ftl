@@ -165,7 +165,7 @@ ${f.svg?no_esc}
 </table>
 </#if>
 <#if c.cells?size gt 1>
-<h4>One by one</h4>
+<h4><#if c.cellsInAll gt c.cells?size>The ${c.cells?size} least probable of ${c.cellsInAll} (all stand in cells.csv)<#else>One by one</#if></h4>
 <table class="stack">
 <#if ["lowest", "highest", "median", "spread"]?seq_contains(c.measured.statistic)><caption>U is that of the number that decides in each row, which may be another band than the value’s.</caption></#if>
 <thead><tr><th scope="col">Conditions</th><th scope="col">Insertions</th><th scope="col">Value</th><th scope="col">U (k = 2)</th><th scope="col">Probability</th></tr></thead>

@@ -124,7 +124,7 @@ The sentence read otherwise:
 
 </#if>
 <#if c.cells?size gt 1>
-One by one<#if ["lowest", "highest", "median", "spread"]?seq_contains(c.measured.statistic)> (U is that of the number that decides in each row, which may be another band than the value’s)</#if>:
+<#if c.cellsInAll gt c.cells?size>The ${c.cells?size} least probable of ${c.cellsInAll}, all of which stand in cells.csv<#else>One by one</#if><#if ["lowest", "highest", "median", "spread"]?seq_contains(c.measured.statistic)> (U is that of the number that decides in each row, which may be another band than the value’s)</#if>:
 
 | Conditions | Insertions | Value | U (k = 2) | Probability |
 | --- | --: | --: | --: | --- |

@@ -114,7 +114,8 @@
   <#local parts = []>
   <#list conditions as one>
     <#local values = one.values?map(v -> (v.sound == "")?then(v.name, v.name + " (" + v.sound + ")"))>
-    <#local parts += [one.name + " " + join(values)]>
+    <#local named = (values?size gt 30)?then(values?size + " of them, " + values?first + " to " + values?last, join(values))>
+    <#local parts += [one.name + " " + named]>
   </#list>
   <#return parts?join(", ")>
 </#function>

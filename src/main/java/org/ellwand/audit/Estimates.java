@@ -14,9 +14,9 @@ final class Estimates {
     /** The factors that move the subject, and their effect by point. */
     final List<Factor> factors;
 
-    final double[][] effect;
+    final Effects effect;
     /** The same before observed scatter replaced any. */
-    final double[][] declaredEffect;
+    final Effects declaredEffect;
 
     final List<Group> groups;
     /** Whether observed scatter replaced declared sizes at the point. */
@@ -32,8 +32,8 @@ final class Estimates {
             Computation computation,
             double[] value,
             List<Factor> factors,
-            double[][] effect,
-            double[][] declaredEffect,
+            Effects effect,
+            Effects declaredEffect,
             List<Group> groups,
             boolean[] observed,
             double[] centreShift,
@@ -61,10 +61,6 @@ final class Estimates {
     }
 
     double normalDeviation(int point) {
-        double square = 0;
-        for (double e : effect[point]) {
-            square += e * e;
-        }
-        return Math.sqrt(square);
+        return effect.deviation(point);
     }
 }

@@ -1,8 +1,10 @@
 package org.ellwand.audit;
 
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import org.ellwand.amount.Interval;
 import org.ellwand.claim.Rule;
 import org.ellwand.words.Remark;
 
@@ -40,6 +42,41 @@ public record Judgement(
     /** The remarks in English. */
     public List<String> notes() {
         return Remark.texts(remarks);
+    }
+
+    /** Of more cells than this, those that are {@link #leastProbable} alone keep their curves. */
+    public static final int MANY_CELLS = 200;
+
+    /** So many keep them. */
+    public static final int CURVES_KEPT = 50;
+
+    /** Some of the cells, least probable first; of equals the one nearest to, or farthest beyond, an end of the limit. */
+    public List<CellResult> leastProbable(int most) {
+        return cells.stream().sorted(order(rule.limit())).limit(most).toList();
+    }
+
+    static Comparator<CellResult> order(Interval limit) {
+        return Comparator.comparingDouble(
+                        (CellResult cell) -> cell.probability().orElse(1))
+                .thenComparingDouble(cell -> Math.min(cell.value() - limit.lower(), limit.upper() - cell.value()));
+    }
+
+    /** This judgement with some of its cells. */
+    public Judgement withCells(List<CellResult> some) {
+        return new Judgement(
+                rule,
+                text,
+                verdict,
+                probability,
+                value,
+                correction,
+                point,
+                standardUncertainty,
+                lower,
+                upper,
+                reasons,
+                some,
+                remarks);
     }
 
     /** All reasons in one line; absent where there is none. */

@@ -11,6 +11,7 @@ import java.util.stream.Collectors;
 import org.ellwand.acoustics.Band;
 import org.ellwand.acoustics.Bound;
 import org.ellwand.acoustics.Resolution;
+import org.ellwand.acoustics.Spectrum;
 import org.ellwand.claim.Population;
 import org.ellwand.claim.Rule;
 import org.ellwand.claim.Statistic;
@@ -189,7 +190,12 @@ final class Preparation {
     }
 
     private static Bound bound(Reading reading, Band band, Resolution resolution) {
-        return CurveReading.of(reading).spectrum().levels().entrySet().stream()
+        Spectrum spectrum = CurveReading.of(reading).spectrum();
+        return spectrum.isMeasured() ? Bound.MEASURED : bound(spectrum, band, resolution);
+    }
+
+    private static Bound bound(Spectrum spectrum, Band band, Resolution resolution) {
+        return spectrum.levels().entrySet().stream()
                 .filter(e -> e.getKey().within(resolution).equals(band))
                 .map(e -> e.getValue().bound())
                 .filter(b -> b != Bound.MEASURED)

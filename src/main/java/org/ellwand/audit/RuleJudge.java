@@ -1,11 +1,12 @@
 package org.ellwand.audit;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import java.util.Set;
 import java.util.TreeSet;
+import java.util.stream.IntStream;
 import org.ellwand.amount.Interval;
 import org.ellwand.check.Finding;
 import org.ellwand.claim.Population;
@@ -27,6 +28,9 @@ import org.ellwand.words.Remark;
 final class RuleJudge {
     /** So few draws of which nothing can be said change no verdict. */
     private static final double MOST_UNKNOWN = 0.001;
+
+    /** More names than these nobody reads in a sentence. */
+    private static final int MOST_NAMED = 30;
 
     private final AuditOptions options;
     private final String product;
@@ -174,12 +178,13 @@ final class RuleJudge {
         private Remark settling(Decision decision) {
             Estimates subject = evaluation.subjects().get(decision.point().subject());
             double square = 0;
-            for (int f = 0; f < subject.factors.size(); f++) {
+            int at = decision.point().local();
+            for (int f : subject.effect.moving(at)) {
                 boolean divides = switch (subject.factors.get(f).sharedBy()) {
                     case INSERTION -> true;
                     case SESSION, READING, EAR, UNIT -> false;
                 };
-                double effect = subject.effect[decision.point().local()][f];
+                double effect = subject.effect.at(at, f);
                 square += divides ? effect * effect : 0;
             }
             for (Group group : subject.groups) {
@@ -234,11 +239,25 @@ final class RuleJudge {
 
         private List<CellResult> cells() {
             List<CellResult> cells = new ArrayList<>();
+            boolean many = ready.size() > Judgement.MANY_CELLS;
             for (int s = 0; s < ready.size(); s++) {
-                cells.add(new CellRecord(rule, ready.get(s), preparation, known, evaluation.isStaged())
-                        .of(s, evaluation, curves));
+                cells.add(
+                        many
+                                ? record(s).brief(s, evaluation, curves)
+                                : record(s).of(s, evaluation, curves));
+            }
+            if (many) {
+                IntStream.range(0, cells.size())
+                        .boxed()
+                        .sorted(Comparator.comparing(cells::get, Judgement.order(limit)))
+                        .limit(Judgement.CURVES_KEPT)
+                        .forEach(s -> cells.set(s, record(s).of(s, evaluation, curves)));
             }
             return cells;
+        }
+
+        private CellRecord record(int subject) {
+            return new CellRecord(rule, ready.get(subject), preparation, known, evaluation.isStaged());
         }
 
         /** What a sum lacks of its members. */
@@ -304,10 +323,15 @@ final class RuleJudge {
             return lot.remarks();
         }
 
-        private Set<String> distinct(String condition) {
+        private Object distinct(String condition) {
             TreeSet<String> values = new TreeSet<>();
             ready.forEach(r -> r.subject().cells().forEach(c -> values.add(c.part(condition))));
-            return values;
+            return values.size() > MOST_NAMED
+                    ? Remark.of("many-names")
+                            .with("count", values.size())
+                            .with("first", values.first())
+                            .with("last", values.last())
+                    : List.copyOf(values);
         }
 
         private static List<Remark> zeros(Cell cell) {

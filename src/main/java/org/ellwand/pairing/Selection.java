@@ -69,8 +69,9 @@ public final class Selection {
         for (Session session : sessions) {
             Map<Conditions, List<Reading>> groups = group(session, filter, dropped);
             groups.values().forEach(g -> matched.add(g.get(0).conditions()));
+            OpenEars ears = OpenEars.in(session);
             for (Map.Entry<Conditions, List<Reading>> group : groups.entrySet()) {
-                cell(session, group.getKey(), group.getValue(), openEar, dropped)
+                cell(session, ears, group.getKey(), group.getValue(), openEar, dropped)
                         .ifPresent(cells::add);
             }
         }
@@ -93,9 +94,14 @@ public final class Selection {
     }
 
     private static Optional<Cell> cell(
-            Session session, Conditions key, List<Reading> readings, boolean needsOpenEar, Set<Remark> dropped) {
+            Session session,
+            OpenEars ears,
+            Conditions key,
+            List<Reading> readings,
+            boolean needsOpenEar,
+            Set<Remark> dropped) {
         Reading first = readings.get(0);
-        Optional<OpenEars.Partner> partner = OpenEars.of(session, first);
+        Optional<OpenEars.Partner> partner = ears.of(first);
         boolean differences = first.values() != Reading.Values.LEVELS;
         if (needsOpenEar && !differences && partner.isEmpty()) {
             dropped.add(Remark.of("no-open-ear").with("session", session.id()));

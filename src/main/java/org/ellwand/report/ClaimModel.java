@@ -94,6 +94,7 @@ final class ClaimModel {
                                 .orElse(noRule()))
                 .and("notes", notes())
                 .and("cells", plain.map(p -> RuleModel.cells(p, confidence)).orElse(List.of()))
+                .and("cellsInAll", plain.map(p -> p.cells().size()).orElse(0))
                 .and("contributions", plain.map(RuleModel::contributions).orElse(List.of()))
                 .and("otherwise", otherwise(confidence))
                 .and("findings", findings().stream().map(FindingModel::of).toList())

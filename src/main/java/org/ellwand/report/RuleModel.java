@@ -43,7 +43,7 @@ final class RuleModel {
     static List<Object> cells(Judgement judgement, double confidence) {
         CellNames names = new CellNames(judgement.cells());
         Shown shown = Shown.of(judgement.rule(), judgement.rule());
-        return judgement.cells().stream()
+        return Worst.of(judgement).cells().stream()
                 .map(cell -> cell(cell, names, judgement, shown, confidence))
                 .toList();
     }

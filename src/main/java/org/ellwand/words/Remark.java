@@ -43,6 +43,9 @@ public record Remark(String key, SortedMap<String, Object> figures) implements C
     /** By the English text. */
     @Override
     public int compareTo(Remark other) {
+        if (equals(other)) {
+            return 0;
+        }
         int byText = text().compareTo(other.text());
         return byText != 0 ? byText : toString().compareTo(other.toString());
     }
