@@ -37,7 +37,7 @@ class HouseTest {
             List.of("acoustics", "input"),
             // A recording has bands and weightings, and a file that may be wrong; sessions begin at recordings.
             List.of("sound"),
-            List.of("claim", "measurement"),
+            List.of("claim", "measurement", "words"),
             List.of("pairing"),
             // Neither knows the other: a check looks at levels, whatever is computed from them.
             List.of("quantity", "check"),
