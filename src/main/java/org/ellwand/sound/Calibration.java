@@ -16,7 +16,7 @@ import org.ellwand.input.Place;
  * @param spreadDb highest less lowest level of the steady part's blocks
  * @param steadyS how long the steady part lasts
  * @param restDb level of everything else re the tone
- * @param faults of the samples
+ * @param faults of the steady part's samples
  */
 public record Calibration(
         double fullScaleDb, double frequencyHz, double spreadDb, double steadyS, double restDb, SampleFaults faults) {
@@ -42,11 +42,9 @@ public record Calibration(
     public static Calibration of(WavFile file, int channel, double levelDb) throws IOException, InputException {
         double nearHz = LoudestTone.of(file, channel);
         ToneBlocks tone = new ToneBlocks(nearHz, file.rateHz());
-        SoundCheck check = new SoundCheck(file.format(), file.rateHz());
         double[] block = new double[SoundMeter.BLOCK];
         try (SampleReader reader = file.open(channel)) {
             for (int count = reader.read(block); count > 0; count = reader.read(block)) {
-                check.feed(block, count);
                 tone.feed(block, count);
             }
         }
@@ -56,7 +54,21 @@ public record Calibration(
                     Place.ofFile(file.name()),
                     "holds no tone that stays within 1 dB for a second; record the calibrator for some seconds");
         }
-        return of(tone, steady[0], steady[1], levelDb, check.result());
+        long first = (long) steady[0] * tone.blockFrames();
+        long count = (long) (steady[1] - steady[0]) * tone.blockFrames();
+        return of(tone, steady[0], steady[1], levelDb, faults(new RecordedPart(file, channel, first, count)));
+    }
+
+    /** Of the steady part alone: before and after it there may be anything. */
+    private static SampleFaults faults(RecordedPart steady) throws IOException, InputException {
+        SoundCheck check = new SoundCheck(steady.file().format(), steady.file().rateHz());
+        double[] block = new double[SoundMeter.BLOCK];
+        try (SampleReader reader = steady.open()) {
+            for (int count = reader.read(block); count > 0; count = reader.read(block)) {
+                check.feed(block, count);
+            }
+        }
+        return check.result();
     }
 
     private static Calibration of(ToneBlocks tone, int from, int to, double levelDb, SampleFaults faults) {

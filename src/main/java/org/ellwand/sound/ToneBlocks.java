@@ -53,6 +53,11 @@ final class ToneBlocks {
         inBlock = 0;
     }
 
+    /** Samples of a block. */
+    int blockFrames() {
+        return window.length;
+    }
+
     int size() {
         return blocks;
     }

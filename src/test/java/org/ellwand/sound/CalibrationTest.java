@@ -53,6 +53,17 @@ class CalibrationTest {
     }
 
     @Test
+    void faultsBesideTheToneAreNoFaultsOfIt() throws Exception {
+        double[] samples = new double[8 * 48_000];
+        double[] tone = Sounds.sine(1000, 0.2, 3, 48_000);
+        System.arraycopy(tone, 0, samples, 48_000, tone.length);
+        System.arraycopy(tone, 0, samples, 5 * 48_000, 48_000);
+        assertThat(of(48_000, samples).faults().dropped()).isZero();
+        java.util.Arrays.fill(samples, 2 * 48_000, 2 * 48_000 + 200, 0);
+        assertThat(of(48_000, samples).faults().dropped()).isEqualTo(1);
+    }
+
+    @Test
     void noiseIsNoTone() {
         assertThatThrownBy(() -> of(48_000, Sounds.noise(0.1, 5, 48_000, 4)))
                 .isInstanceOf(InputException.class)
