@@ -16,10 +16,17 @@ import org.ellwand.input.Place;
  * @param spreadDb highest less lowest level of the steady part's blocks
  * @param steadyS how long the steady part lasts
  * @param restDb level of everything else re the tone
+ * @param jumps how often the phase of the tone jumps: samples were left out or put in
  * @param faults of the steady part's samples
  */
 public record Calibration(
-        double fullScaleDb, double frequencyHz, double spreadDb, double steadyS, double restDb, SampleFaults faults) {
+        double fullScaleDb,
+        double frequencyHz,
+        double spreadDb,
+        double steadyS,
+        double restDb,
+        int jumps,
+        SampleFaults faults) {
     /** More than this between the blocks of the steady part is not steady, in dB. */
     public static final double STEADY_DB = 0.2;
 
@@ -89,6 +96,7 @@ public record Calibration(
                 most - least,
                 (to - from) * ToneBlocks.BLOCK_S,
                 10 * Math.log10(Math.max(1e-12, all / sum - 1)),
+                tone.jumps(from, to),
                 faults);
     }
 

@@ -71,13 +71,13 @@ public final class RecordedSounds {
                 cache.get(whole.file(), asked("calibration", whole), () -> {
                     Calibration c = Calibration.of(whole.file(), whole.channel(), 0);
                     SortedMap<String, double[]> numbers = new TreeMap<>();
-                    double[] own = {c.fullScaleDb(), c.frequencyHz(), c.spreadDb(), c.steadyS(), c.restDb()};
+                    double[] own = {c.fullScaleDb(), c.frequencyHz(), c.spreadDb(), c.steadyS(), c.restDb(), c.jumps()};
                     numbers.put("calibration", concat(own, row(c.faults())));
                     return numbers;
                 }),
                 "calibration");
-        SampleFaults faults = faults(Arrays.copyOfRange(row, 5, row.length));
-        return new Calibration(row[0] + levelDb, row[1], row[2], row[3], row[4], faults);
+        SampleFaults faults = faults(Arrays.copyOfRange(row, 6, row.length));
+        return new Calibration(row[0] + levelDb, row[1], row[2], row[3], row[4], (int) row[5], faults);
     }
 
     /** When the sync mark begins, in s of the file; empty where it is not heard. */

@@ -106,6 +106,14 @@ public final class RecordingNotes {
      */
     public static List<RecordingNote> of(Calibration calibration, double expectedHz, SampleFormat format) {
         List<RecordingNote> notes = new ArrayList<>(of(calibration.faults(), format));
+        if (calibration.jumps() > 0) {
+            notes.add(note(
+                    Kind.DROPPED,
+                    "the phase of the tone jumps in %d %s: samples were left out or put in, as the recorder may do anywhere;"
+                            + " record again",
+                    calibration.jumps(),
+                    calibration.jumps() == 1 ? "place" : "places"));
+        }
         if (calibration.spreadDb() > Calibration.STEADY_DB) {
             notes.add(note(
                     Kind.UNSTEADY,

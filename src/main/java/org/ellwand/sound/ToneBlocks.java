@@ -6,6 +6,9 @@ package org.ellwand.sound;
  */
 final class ToneBlocks {
     static final double BLOCK_S = 0.1;
+    /** In radians. */
+    private static final double JUMP = 0.06;
+
     private static final int MOST_BLOCKS = 36_000;
 
     private final double frequencyHz;
@@ -85,5 +88,23 @@ final class ToneBlocks {
         }
         double meanS = sum / (to - from - 1) / (window.length / rateHz);
         return frequencyHz + meanS / (2 * Math.PI);
+    }
+
+    /**
+     * How often the phase jumps between two blocks: by more than a tone of steady frequency lets it, as where samples were left
+     * out or put in. One sample of 48 000 moves a tone of 1 kHz by 0.13.
+     */
+    int jumps(int from, int to) {
+        int jumps = 0;
+        for (int i = from + 1; i + 1 < to; i++) {
+            double bend = Math.IEEEremainder(phase[i + 1] - 2 * phase[i] + phase[i - 1], 2 * Math.PI);
+            if (Math.abs(bend) > JUMP) {
+                jumps++;
+                // The next bend is the same jump, seen from its other side; with the block that holds it that makes
+                // three.
+                i += 2;
+            }
+        }
+        return jumps;
     }
 }

@@ -40,6 +40,7 @@ class CalibrationTest {
         Calibration calibration = of(48_000, samples);
         assertThat(calibration.fullScaleDb()).isCloseTo(94 + 10 * Math.log10(2 / 0.04), offset(0.01));
         assertThat(calibration.steadyS()).isBetween(5.5, 6.0);
+        assertThat(calibration.jumps()).isZero();
         assertThat(calibration.restDb()).isCloseTo(10 * Math.log10(0.000004 / 0.02), offset(0.3));
     }
 
@@ -50,6 +51,17 @@ class CalibrationTest {
             samples[i] *= Math.pow(10, -0.1 * i / samples.length / 2);
         }
         assertThat(of(48_000, samples).spreadDb()).isBetween(0.9, 1.0);
+    }
+
+    /** A clock that loses one sample, and one that loses a millisecond and a half. */
+    @ParameterizedTest
+    @CsvSource({"1", "72"})
+    void samplesThatAreLeftOutShowInThePhase(int lost) throws Exception {
+        double[] samples = Sounds.sine(1000, 0.2, 6, 48_000);
+        assertThat(of(48_000, samples).jumps()).isZero();
+        System.arraycopy(samples, 100_000 + lost, samples, 100_000, samples.length - 100_000 - lost);
+        double[] shorter = java.util.Arrays.copyOf(samples, samples.length - lost);
+        assertThat(of(48_000, shorter).jumps()).isEqualTo(1);
     }
 
     @Test
