@@ -37,6 +37,13 @@ final class ConditionNames {
             "ignore",
             "columns",
             "step",
+            "channel",
+            "from",
+            "to",
+            "times from",
+            "gives",
+            "weighting",
+            "time constant",
             "of",
             "value");
 

@@ -70,6 +70,24 @@ class MeasurementsGuideTest {
     }
 
     @Test
+    void theSessionWithRecordingsIsRead() throws IOException, InputException {
+        double[] pink = Wavs.marked(Wavs.noise(12));
+        Session session = new Folder(path)
+                .with("measurements/yard-crew-10.yaml", blocks().get(3))
+                .with("measurements/cal.wav", Wavs.bytes(Wavs.tone(1000, 0.1, 3)))
+                .with("measurements/open.wav", Wavs.bytes(new double[pink.length], pink))
+                .with("measurements/flood.wav", Wavs.bytes(new double[pink.length], pink))
+                .with("measurements/step.wav", Wavs.bytes(Wavs.tone(1000, 0.1, 3)))
+                .with("measurements/tone.wav", Wavs.bytes(Wavs.tone(500, 0.1, 3)))
+                .only();
+        assertThat(session.readings()).hasSize(2);
+        assertThat(session.traces()).hasSize(1);
+        assertThat(session.harmonics()).hasSize(1);
+        assertThat(guide()).contains("gives: trace", "gives: harmonics");
+        assertThat(CalibratorReader.KEYS).allSatisfy(key -> assertThat(guide()).contains(key));
+    }
+
+    @Test
     void namesEveryKeyAndEveryCondition() throws IOException {
         String guide = guide();
         assertThat(SessionDraft.KEYS).allSatisfy(key -> assertThat(guide).contains(key + ":"));
