@@ -49,12 +49,14 @@ public final class BackgroundFloor {
     public static final double LARGEST_CORRECTION_DB = -10 * Math.log10(1 - Math.pow(10, -LOWEST_DB / 10));
 
     private final Session session;
+    private final List<CurveReading> quiet;
     private final List<Finding> findings = new ArrayList<>();
     private final SortedSet<String> without = new TreeSet<>();
     private final Map<Key, Worst> seen = new TreeMap<>();
 
     private BackgroundFloor(Session session) {
         this.session = session;
+        this.quiet = Sheets.levels(session, r -> Sheets.isQuiet(session, r));
     }
 
     /**
@@ -89,7 +91,8 @@ public final class BackgroundFloor {
 
     /** Those of the same insertion where there are any, else all of the same state. */
     private List<CurveReading> quiet(CurveReading reading) {
-        List<CurveReading> same = Sheets.levels(session, r -> Sheets.isQuiet(session, r) && sameState(r, reading));
+        List<CurveReading> same =
+                quiet.stream().filter(r -> sameState(r, reading)).toList();
         List<CurveReading> own = same.stream()
                 .filter(r -> r.get("insertion").equals(reading.get("insertion")))
                 .toList();

@@ -42,12 +42,7 @@ final class DecimalShift implements DataCheck {
         for (CurveReading reading : Sheets.levels(session, r -> true)) {
             tally.looked();
             NavigableMap<Band, Double> curve = Sheets.curve(reading);
-            curve.forEach((band, level) -> judge(
-                    tally,
-                    reading,
-                    band,
-                    level,
-                    isTold(session, reading, band) ? Optional.empty() : around(curve, band)));
+            curve.forEach((band, level) -> judge(tally, session, reading, band, level, around(curve, band)));
         }
         return tally.done();
     }
@@ -69,13 +64,14 @@ final class DecimalShift implements DataCheck {
         return level.flatMap(l -> around(curve, band).map(a -> l - a)).orElse(0.0);
     }
 
-    private static void judge(Tally tally, CurveReading reading, Band band, double level, Optional<Double> around) {
+    private static void judge(
+            Tally tally, Session session, CurveReading reading, Band band, double level, Optional<Double> around) {
         double jump = around.map(a -> Math.abs(level - a)).orElse(0.0);
         if (level < LOWEST_DB || level > HIGHEST_DB) {
             Measure measure = new Measure(level, level < 0 ? LOWEST_DB : HIGHEST_DB, "dB");
             String text = Tally.say("%.1f dB: levels lie between %.0f and %.0f dB", level, LOWEST_DB, HIGHEST_DB);
             add(tally, reading, band, measure, text);
-        } else if (jump > JUMP_DB) {
+        } else if (jump > JUMP_DB && !isTold(session, reading, band)) {
             String text = Tally.say("%.1f dB away from its neighbours, more than %.0f dB", jump, JUMP_DB);
             add(tally, reading, band, new Measure(jump, JUMP_DB, "dB"), text);
         }

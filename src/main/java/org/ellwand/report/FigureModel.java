@@ -36,6 +36,7 @@ final class FigureModel {
             String id, String product, ClaimAudit audited, List<Finding> findings, List<Session> sessions) {
         FigureModel model = new FigureModel(id, product, audited.claim().id());
         audited.plain()
+                .map(Worst::of)
                 .filter(plain -> !plain.cells().isEmpty())
                 .ifPresent(plain -> model.add(plain, findings, sessions));
         return model.figures;

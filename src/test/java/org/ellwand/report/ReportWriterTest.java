@@ -137,8 +137,8 @@ class ReportWriterTest {
                         "- Measured: 17.9 dB; U = 1.0 dB (k = 2); 95 % interval 16.9 to 18.9 dB; left, the least favourable of 2")
                 .contains("noise alone makes this value read 0.4 dB too high on average")
                 .contains(
-                        "| strict | attenuation in every band, flood: 16 to 20 dB; on the limit: the value lies too near it"
-                                + " for the uncertainty (u = 1.1 dB); ")
+                        "| strict | attenuation in every band, flood, 125 Hz to 8 kHz, 90 to 100 dB SPL: 16 to 20 dB; on the"
+                                + " limit: the value lies too near it for the uncertainty (u = 1.1 dB); ")
                 .contains("- Impression, not measured: It felt like less.")
                 .contains("Typical probe tube: sizes of common practice, without a source.")
                 .contains("The size of the uncertainty is not known.")
