@@ -122,17 +122,33 @@ final class BandsCommand implements Callable<Integer> {
     @Option(names = "--trace", paramLabel = "CSV", description = "A new file for the level-time trace.")
     private Optional<Path> trace = Optional.empty();
 
+    @Option(
+            names = "--times-from",
+            paramLabel = "WHAT",
+            defaultValue = "file",
+            description = "What --from and --to count from: file, or 'sync mark' (default: ${DEFAULT-VALUE}).")
+    private String timesFrom = "file";
+
+    @Option(
+            names = "--stimulus",
+            paramLabel = "WAV",
+            description = "What was played, with --times-from 'sync mark': says how much of the recording follows it.")
+    private Optional<Path> stimulus = Optional.empty();
+
+    @Option(names = "--transfer", paramLabel = "CSV", description = "A new file for gain and coherence re --stimulus.")
+    private Optional<Path> transfer = Optional.empty();
+
     BandsCommand(Progress progress) {
         this.progress = progress;
     }
 
     @Override
     public Integer call() throws Exception {
+        checkStimulus();
         SoundAnalysis analysis = analysis();
         double levelDb = AmountOption.in(spec, "--calibrated-at", calibratedAt, Unit.DB_SPL, "94 dB SPL");
         double toneHz = AmountOption.in(spec, "--calibrator-frequency", calibratorFrequency, Unit.HZ, "1 kHz");
-        RecordedPart part = RecordedPart.of(
-                WavFile.read(recording, recording.toString()), channel, time("--from", from), time("--to", to));
+        RecordedPart part = part(recording, channel);
         WavFile tone = WavFile.read(calibration, calibration.toString());
         RecordedPart tonePart = RecordedPart.of(
                 tone,
@@ -145,8 +161,38 @@ final class BandsCommand implements Callable<Integer> {
         notes(RecordingNotes.of(calibrated, toneHz, tone.format()), calibration);
         notes(RecordingNotes.of(levels.check(), part.file().format()), recording);
         notes(RecordingNotes.of(levels, analysis, part.file().rateHz()), recording);
+        if (stimulus.isPresent()) {
+            RecordedPart played = part(stimulus.get(), Optional.of(1));
+            StimulusComparison.of(played, part, transfer, spec.commandLine().getErr());
+        }
         spec.commandLine().getErr().flush();
         return ExitCode.DONE;
+    }
+
+    /** The part between --from and --to. */
+    private RecordedPart part(Path path, Optional<Integer> number) throws IOException, InputException {
+        WavFile file = WavFile.read(path, path.toString());
+        Optional<Double> fromS = time("--from", from);
+        Optional<Double> toS = time("--to", to);
+        if (timesFrom.equals("file")) {
+            return RecordedPart.of(file, number, fromS, toS);
+        }
+        if (!timesFrom.equals("sync mark")) {
+            throw new ParameterException(
+                    spec.commandLine(), "--times-from takes file or 'sync mark', not '" + timesFrom + "'");
+        }
+        double zeroS = StimulusComparison.markS(file, number);
+        return RecordedPart.of(file, number, Optional.of(zeroS + fromS.orElse(0.0)), toS.map(s -> s + zeroS));
+    }
+
+    private void checkStimulus() {
+        if (stimulus.isPresent() && timesFrom.equals("file")) {
+            throw new ParameterException(
+                    spec.commandLine(), "--stimulus needs --times-from 'sync mark': both are compared from there on");
+        }
+        if (transfer.isPresent() && stimulus.isEmpty()) {
+            throw new ParameterException(spec.commandLine(), "--transfer needs --stimulus");
+        }
     }
 
     private SoundAnalysis analysis() {

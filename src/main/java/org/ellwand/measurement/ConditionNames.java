@@ -41,6 +41,7 @@ final class ConditionNames {
             "from",
             "to",
             "times from",
+            "stimulus file",
             "gives",
             "weighting",
             "time constant",

@@ -18,6 +18,8 @@ import org.ellwand.sound.WavFile;
 final class RecordingFiles {
     static final String TIME = "a time such as '2.5 s'";
 
+    static final String STIMULUS_FILE = "stimulus file";
+
     /** Whether times count from the sync mark. */
     static final Map<String, Boolean> TIMES_FROM = timesFrom();
 
@@ -40,8 +42,16 @@ final class RecordingFiles {
 
     /** A part of a recording with the name of its file; empty where something is wrong with it (reported). */
     Optional<Part> part(Keys keys) {
-        Optional<DataFiles.DataFile> file = keys.text("file").flatMap(f -> files.find(f, keys.placeOf("file")));
-        Optional<Integer> channel = keys.count("channel");
+        return part(keys, "file", keys.count("channel"));
+    }
+
+    /** The same stretch of the stimulus that was played, in the first channel of its file. */
+    Optional<Part> stimulus(Keys keys) {
+        return part(keys, STIMULUS_FILE, Optional.of(1));
+    }
+
+    private Optional<Part> part(Keys keys, String key, Optional<Integer> channel) {
+        Optional<DataFiles.DataFile> file = keys.text(key).flatMap(f -> files.find(f, keys.placeOf(key)));
         Optional<Double> from = seconds(keys, "from");
         Optional<Double> to = seconds(keys, "to");
         boolean marked = keys.choice("times from", TIMES_FROM).orElse(false);
@@ -51,7 +61,7 @@ final class RecordingFiles {
             double zeroS = marked ? markS(whole) : 0;
             RecordedPart part = RecordedPart.of(
                     wav, channel, from.map(s -> s + zeroS).or(() -> startS(marked, zeroS)), to.map(s -> s + zeroS));
-            return new Part(f.relative(), part, marked);
+            return new Part(f.relative(), part);
         }));
     }
 
@@ -71,9 +81,8 @@ final class RecordingFiles {
      * A part that was found.
      *
      * @param file relative to the audited folder
-     * @param marked whether it was found by the sync mark
      */
-    record Part(String file, RecordedPart samples, boolean marked) {}
+    record Part(String file, RecordedPart samples) {}
 
     private static Optional<Double> seconds(Keys keys, String key) {
         Optional<Amount> amount = keys.amount(key, unit -> unit.dimension() == Dimension.TIME, TIME);

@@ -2,7 +2,6 @@ package org.ellwand.measurement;
 
 import java.io.IOException;
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -26,28 +25,14 @@ import org.ellwand.sound.ResultCache;
 import org.ellwand.sound.SampleFaults;
 import org.ellwand.sound.SoundAnalysis;
 import org.ellwand.sound.SoundLevels;
+import org.ellwand.sound.Transfer;
 
 /** Reads {@code recordings}: each entry is a reading that is measured from a WAV file. */
 final class RecordingReader {
-    /** What an entry gives. */
-    enum Gives {
-        BANDS,
-        TRACE,
-        HARMONICS
-    }
-
-    static final Map<String, Gives> GIVES = gives();
-    private static final List<String> OF_ALL =
-            List.of("file", "channel", "from", "to", "times from", "gives", "product");
-    static final Map<String, Weighting> WEIGHTINGS = weightings();
-    private static final Map<Weighting, Unit> UNITS =
-            Map.of(Weighting.A, Unit.DB_A, Weighting.C, Unit.DB_C, Weighting.Z, Unit.DB_SPL);
     /** Distance of the samples of a trace, as a share of its time constant. */
     private static final double DEFAULT_EVERY = 0.2;
 
     private static final double LONGEST_EVERY_S = 0.010;
-    private static final double LEAST_CONSTANT_S = 0.0005;
-    private static final double MOST_CONSTANT_S = 60;
     private static final double LOWEST_TONE_HZ = 20;
     private static final double HIGHEST_TONE_HZ = 10_000;
 
@@ -74,32 +59,6 @@ final class RecordingReader {
         this.files = new RecordingFiles(files, sounds, problems);
         this.resolution = resolution;
         this.problems = problems;
-    }
-
-    private static Map<String, Gives> gives() {
-        Map<String, Gives> words = new LinkedHashMap<>();
-        words.put("bands", Gives.BANDS);
-        words.put("trace", Gives.TRACE);
-        words.put("harmonics", Gives.HARMONICS);
-        return words;
-    }
-
-    private static Map<String, Weighting> weightings() {
-        Map<String, Weighting> words = new LinkedHashMap<>();
-        for (Weighting weighting : Weighting.values()) {
-            words.put(weighting.name(), weighting);
-        }
-        return words;
-    }
-
-    static List<String> ownKeys(Gives gives) {
-        List<String> keys = new ArrayList<>(OF_ALL);
-        switch (gives) {
-            case BANDS -> {}
-            case TRACE -> keys.addAll(List.of("step", "weighting", "time constant"));
-            case HARMONICS -> keys.add("fundamental");
-        }
-        return keys;
     }
 
     List<CurveReading> readings() {
@@ -138,8 +97,8 @@ final class RecordingReader {
 
     private void read(Keys keys, Optional<Calibration> calibration) {
         int before = problems.size();
-        Gives gives = keys.choice("gives", GIVES).orElse(Gives.BANDS);
-        keys.onlyKnown("a recording", ConditionNames.after(ownKeys(gives), conditions));
+        RecordingKeys.Gives gives = keys.choice("gives", RecordingKeys.GIVES).orElse(RecordingKeys.Gives.BANDS);
+        keys.onlyKnown("a recording", ConditionNames.after(RecordingKeys.ownKeys(gives), conditions));
         keys.need("file", "name the WAV file");
         Optional<RecordingFiles.Part> part = files.part(keys);
         part.ifPresent(p -> dataFiles.add(p.file()));
@@ -189,16 +148,32 @@ final class RecordingReader {
                 part,
                 filled,
                 RecordingNotes.of(levels, analysis, part.samples().file().rateHz()));
+        compare(keys, part, filled);
+    }
+
+    /** Holds a take against the stimulus that was played. */
+    private void compare(Keys keys, RecordingFiles.Part part, Conditions filled) throws IOException, InputException {
+        if (!keys.has(RecordingFiles.STIMULUS_FILE)) {
+            return;
+        }
+        keys.need("times from", "a take is compared with its stimulus from the 'sync mark' on");
+        Optional<RecordingFiles.Part> stimulus = files.stimulus(keys);
+        if (stimulus.isPresent()) {
+            dataFiles.add(stimulus.get().file());
+            Transfer transfer = sounds.transfer(stimulus.get().samples(), part.samples());
+            add(part, filled, transfer.note().map(List::of).orElse(List.of()));
+        }
     }
 
     private void trace(Keys keys, RecordingFiles.Part part, Conditions filled, double raise)
             throws IOException, InputException {
         int before = problems.size();
         keys.need("time constant", "the time weighting, as 'fast', 'slow' or '5 ms': attack and release depend on it");
-        Optional<Double> constantS = keys.text("time constant").flatMap(text -> timeConstantS(keys, text));
-        Weighting weighting = keys.choice("weighting", WEIGHTINGS).orElse(Weighting.Z);
+        Optional<Double> constantS =
+                keys.text("time constant").flatMap(text -> RecordingKeys.timeConstantS(keys, text));
+        Weighting weighting = keys.choice("weighting", RecordingKeys.WEIGHTINGS).orElse(Weighting.Z);
         Optional<Step> step = keys.mapping("step").flatMap(TraceReader::step);
-        Unit unit = UNITS.getOrDefault(weighting, Unit.DB_SPL);
+        Unit unit = RecordingKeys.UNITS.getOrDefault(weighting, Unit.DB_SPL);
         step.filter(s -> s.from().unit() != unit)
                 .ifPresent(s -> problems.add(
                         keys.placeOf("step"), "is in another unit than the trace, which is in " + unit.symbol()));
@@ -218,25 +193,6 @@ final class RecordingReader {
             traces.add(new Trace(filled, step, unit, recorded.timeS(), levels, keys.place()));
             note(part, filled, recorded.faults());
         }
-    }
-
-    private static Optional<Double> timeConstantS(Keys keys, String text) {
-        return switch (text) {
-            case "fast" -> Optional.of(SoundAnalysis.FAST_S);
-            case "slow" -> Optional.of(SoundAnalysis.SLOW_S);
-            default -> {
-                Optional<Double> seconds = keys.amount(
-                                "time constant",
-                                unit -> unit.dimension() == Dimension.TIME,
-                                "fast, slow or a time such as '5 ms'")
-                        .map(amount -> amount.in(Unit.SECOND));
-                if (seconds.isPresent() && !(seconds.get() >= LEAST_CONSTANT_S && seconds.get() <= MOST_CONSTANT_S)) {
-                    keys.problems().add(keys.placeOf("time constant"), "a time constant lies within 0.5 ms and 60 s");
-                    yield Optional.empty();
-                }
-                yield seconds;
-            }
-        };
     }
 
     private void harmonics(Keys keys, RecordingFiles.Part part, Conditions filled, double raise)

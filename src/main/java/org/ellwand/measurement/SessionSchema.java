@@ -158,13 +158,13 @@ public final class SessionSchema {
         ObjectNode recording = NODES.objectNode();
         recording.put("type", "object");
         recording.putArray("required").add("file");
-        put(recording, "gives", words(RecordingReader.GIVES.keySet()));
+        put(recording, "gives", words(RecordingKeys.GIVES.keySet()));
         ArrayNode shapes = recording.putArray("allOf");
-        RecordingReader.GIVES.forEach((word, gives) -> {
+        RecordingKeys.GIVES.forEach((word, gives) -> {
             ObjectNode shape = shapes.addObject();
             ObjectNode when = shape.putObject("if");
             put(when, "gives", words(List.of(word)));
-            if (gives != RecordingReader.Gives.BANDS) {
+            if (gives != RecordingKeys.Gives.BANDS) {
                 when.putArray("required").add("gives");
             }
             shape.set("then", recording(gives));
@@ -172,8 +172,8 @@ public final class SessionSchema {
         return recording;
     }
 
-    private ObjectNode recording(RecordingReader.Gives gives) {
-        List<String> keys = RecordingReader.ownKeys(gives);
+    private ObjectNode recording(RecordingKeys.Gives gives) {
+        List<String> keys = RecordingKeys.ownKeys(gives);
         ObjectNode recording = withConditions(
                 keys,
                 switch (gives) {
@@ -185,12 +185,12 @@ public final class SessionSchema {
         put(recording, "from", pattern(NUMBER + TIME));
         put(recording, "times from", words(RecordingFiles.TIMES_FROM.keySet()));
         put(recording, "to", pattern(NUMBER + TIME));
-        if (gives == RecordingReader.Gives.TRACE) {
+        if (gives == RecordingKeys.Gives.TRACE) {
             put(recording, "step", step());
-            put(recording, "weighting", words(RecordingReader.WEIGHTINGS.keySet()));
+            put(recording, "weighting", words(RecordingKeys.WEIGHTINGS.keySet()));
             put(recording, "time constant", pattern("fast|slow|" + NUMBER + TIME));
         }
-        if (gives == RecordingReader.Gives.HARMONICS) {
+        if (gives == RecordingKeys.Gives.HARMONICS) {
             put(recording, "fundamental", pattern(NUMBER + "\\s*k?Hz"));
         }
         return recording;

@@ -98,6 +98,35 @@ public final class RecordedSounds {
         return row.length == 1 && Double.isFinite(row[0]) ? Optional.of(row[0]) : Optional.empty();
     }
 
+    /** What became of a sound. */
+    public Transfer transfer(RecordedPart reference, RecordedPart response) throws IOException, InputException {
+        String asked = asked("transfer", response)
+                + asked("of", reference)
+                + cache.content(reference.file().path());
+        SortedMap<String, double[]> numbers = cache.get(response.file(), asked, () -> {
+            Transfer transfer = Transfer.of(reference, response);
+            SortedMap<String, double[]> rows = new TreeMap<>();
+            rows.put("delay", new double[] {transfer.delayS()});
+            rows.put("bands", transfer.bands().stream().mapToDouble(Band::index).toArray());
+            rows.put("gain", transfer.gainDb().stream().mapToDouble(d -> d).toArray());
+            rows.put(
+                    "coherence",
+                    transfer.coherence().stream().mapToDouble(d -> d).toArray());
+            return rows;
+        });
+        return new Transfer(
+                row(numbers, "delay")[0],
+                bands(numbers, Resolution.THIRD_OCTAVE),
+                list(numbers, "gain"),
+                list(numbers, "coherence"));
+    }
+
+    private static List<Band> bands(SortedMap<String, double[]> numbers, Resolution resolution) {
+        return Arrays.stream(row(numbers, "bands"))
+                .mapToObj(index -> new Band(resolution, (int) index))
+                .toList();
+    }
+
     private static String asked(String what, RecordedPart part) {
         return what + " " + part.channel() + " " + part.firstFrame() + " " + part.frames() + " ";
     }
@@ -125,9 +154,7 @@ public final class RecordedSounds {
     private static SoundLevels levels(SortedMap<String, double[]> numbers, Resolution resolution) {
         return new SoundLevels(
                 row(numbers, "duration")[0],
-                Arrays.stream(row(numbers, "bands"))
-                        .mapToObj(index -> new Band(resolution, (int) index))
-                        .toList(),
+                bands(numbers, resolution),
                 list(numbers, "levels"),
                 Arrays.stream(Weighting.values())
                         .map(weighting -> weighted(weighting, row(numbers, weighting.name())))

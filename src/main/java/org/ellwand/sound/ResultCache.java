@@ -82,7 +82,7 @@ public final class ResultCache {
         }
     }
 
-    private String content(Path path) throws IOException {
+    String content(Path path) throws IOException {
         String known = contents.get(path);
         if (known == null) {
             MessageDigest digest = sha256();

@@ -30,6 +30,8 @@ public final class SoundMeter {
     private final Lanes all;
     private final SoundCheck check;
     private final double[] centred = new double[BLOCK];
+    private final double[] unfaded = new double[BLOCK];
+    private int unfadedCount;
     private final int fade;
     private double faded;
     private double offset;
@@ -57,8 +59,7 @@ public final class SoundMeter {
                 .toList());
         int lanes = Runtime.getRuntime().availableProcessors();
         this.bandsOnly = new Lanes(pieces, lanes);
-        weightings.forEach(meter ->
-                pieces.add(new Lanes.Piece(WEIGHTING_COST, () -> meter.feed(plain.samples(0), plain.count(0)))));
+        weightings.forEach(meter -> pieces.add(new Lanes.Piece(WEIGHTING_COST, () -> feed(meter))));
         this.all = new Lanes(pieces, lanes);
     }
 
@@ -85,13 +86,22 @@ public final class SoundMeter {
         for (Weighting weighting : Weighting.values()) {
             meters.add(new WeightedMeter(
                     weighting,
-                    plain.rateHz(0),
+                    weighting == Weighting.Z ? rateHz : plain.rateHz(0),
                     analysis.timeConstantS(),
                     analysis.everyS(),
                     2 * BLOCK + 2,
                     weighting == analysis.traced() ? listener : LevelListener.NONE));
         }
         return meters;
+    }
+
+    /** What is not weighted needs no doubled rate, and keeps all there is below half the rate. */
+    private void feed(WeightedMeter meter) {
+        if (meter.weighting() == Weighting.Z) {
+            meter.feed(unfaded, unfadedCount);
+        } else {
+            meter.feed(plain.samples(0), plain.count(0));
+        }
     }
 
     /** The bands that the sampling rate lets be measured, lowest first. */
@@ -120,6 +130,8 @@ public final class SoundMeter {
         for (int i = 0; i < count; i++) {
             centred[i] = samples[i] - offset;
         }
+        System.arraycopy(centred, 0, unfaded, 0, count);
+        unfadedCount = count;
         plain.feed(centred, count);
         fade(count);
         ladder.feed(centred, count);
@@ -153,7 +165,8 @@ public final class SoundMeter {
         double ringsS = bands.stream().mapToDouble(BandMeter::ringsS).max().orElse(0);
         double[] silence = new double[BLOCK];
         plain.feed(silence, plain.lateness());
-        weightings.forEach(meter -> meter.feed(plain.samples(0), plain.count(0)));
+        unfadedCount = 0;
+        weightings.forEach(this::feed);
         for (long left = (long) (ringsS * rateHz); left > 0; left -= BLOCK) {
             ladder.feed(silence, BLOCK);
             bandsOnly.run();

@@ -25,6 +25,25 @@ public final class SoundSheets {
         return sheet.toString();
     }
 
+    /** Gain in dB and coherence, one band a row. */
+    public static String transfer(Transfer transfer) {
+        StringBuilder sheet = new StringBuilder("frequency (Hz),gain (dB),coherence\n");
+        for (int i = 0; i < transfer.bands().size(); i++) {
+            sheet.append(hz(transfer.bands().get(i)))
+                    .append(',')
+                    .append(number(transfer.gainDb().get(i), 2))
+                    .append(',')
+                    .append(number(transfer.coherence().get(i), 3))
+                    .append('\n');
+        }
+        return sheet.toString();
+    }
+
+    private static String hz(Band band) {
+        double hz = band.nominalHz();
+        return hz == Math.rint(hz) ? Long.toString((long) hz) : Double.toString(hz);
+    }
+
     /** First line of the sheet of a trace. */
     public static String traceHeader(Weighting weighting) {
         String unit = switch (weighting) {

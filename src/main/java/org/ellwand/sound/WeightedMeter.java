@@ -52,6 +52,10 @@ final class WeightedMeter {
         this.settledSamples = SETTLED * timeConstantS * rateHz;
     }
 
+    Weighting weighting() {
+        return weighting;
+    }
+
     void feed(double[] samples, int count) {
         System.arraycopy(samples, 0, work, 0, count);
         filter.filter(work, count);

@@ -152,4 +152,66 @@ class BandsCommandTest {
                 .doesNotContain("DC");
         assertThat(bands(ear, "--calibrator-frequency", "1030 Hz").err()).doesNotContain("the tone is at");
     }
+
+    @Test
+    void aTakeIsHeldAgainstTheStimulusFromTheSyncMarkOn() throws IOException {
+        String pink = temp.resolve("pink.wav").toString();
+        CommandLineRun made = run("stimulus", "pink", "--time", "10 s", "--out", pink);
+        assertThat(made.exitCode()).isZero();
+        assertThat(made.err())
+                .startsWith("pink written to " + pink + "; peak -8.")
+                .contains("times from: sync mark\n  from: 1.250 s, to: 12.173 s   pink noise at -20.0 dB\n");
+        byte[] played = Files.readAllBytes(Path.of(pink));
+        double[] late = new double[(played.length - 44) / 3 + 9_600];
+        for (int i = 0; i + 9_600 < late.length; i++) {
+            int at = 44 + 3 * i;
+            int code = (played[at + 2] << 16) | ((played[at + 1] & 0xFF) << 8) | (played[at] & 0xFF);
+            late[i + 9_600] = 0.25 * code / (1 << 23);
+        }
+        String ear = wav("ear.wav", late);
+        String sheet = temp.resolve("transfer.csv").toString();
+        CommandLineRun run = bands(
+                ear,
+                "--times-from",
+                "sync mark",
+                "--from",
+                "1.25 s",
+                "--to",
+                "12 s",
+                "--stimulus",
+                pink,
+                "--transfer",
+                sheet);
+        assertThat(run.exitCode()).isZero();
+        assertThat(run.err())
+                .contains("from 1.950 s for 10.750 s")
+                .contains(ear + ": 0.000 ms behind " + pink + " after the sync mark\ngain and coherence written to "
+                        + sheet);
+        assertThat(Path.of(sheet)).content().contains("\n1000,-12.04,1.000\n");
+        assertThat(bands(ear, "--stimulus", pink).err())
+                .startsWith(
+                        "ellwand bands: --stimulus needs --times-from 'sync mark': both are compared from there on\n");
+        assertThat(bands(
+                                ear,
+                                "--times-from",
+                                "sync mark",
+                                "--stimulus",
+                                temp.resolve("cal.wav").toString())
+                        .err())
+                .endsWith("cal.wav: the sync mark is not heard in the first 120 s\n");
+    }
+
+    @Test
+    void whatIsNoStimulusIsRefused() {
+        String out = temp.resolve("a.wav").toString();
+        assertThat(run("stimulus", "brown", "--out", out).err())
+                .startsWith("ellwand stimulus: there is no stimulus 'brown'; there are pink, step and tones\n");
+        assertThat(run("stimulus", "pink", "--level", "-6 dB", "--time", "1 s", "--out", out)
+                        .err())
+                .startsWith(
+                        "ellwand stimulus: the sound would be cut off: its peak is 6.0 dB above full scale; take a lower level\n");
+        assertThat(run("stimulus", "tones", "--rate", "8000", "--out", out).err())
+                .startsWith("ellwand stimulus: --rate takes 44100, 48000, 88200, 96000, 176400 or 192000, not 8000\n");
+        assertThat(temp.resolve("a.wav")).doesNotExist();
+    }
 }

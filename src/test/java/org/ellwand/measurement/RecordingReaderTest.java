@@ -108,6 +108,31 @@ class RecordingReaderTest {
         assertThat(session.chain().recorded().get(0).conditions().get("device")).isEqualTo(Optional.of("open ear"));
     }
 
+    @Test
+    void aTakeThatDoesNotFollowItsStimulusIsNoted() throws IOException, InputException {
+        double[] played = Wavs.noise(12);
+        double[] heard = played.clone();
+        double[] hum = Wavs.tone(250, 0.2, 12);
+        for (int i = 0; i < heard.length; i++) {
+            heard[i] += hum[i];
+        }
+        Session session = folder(
+                        "stimulus: sound, insertion: 1, setting: ebb, times from: sync mark, from: 1.2 s,"
+                                + " stimulus file: played.wav",
+                        Wavs.marked(heard))
+                .with("measurements/played.wav", Wavs.bytes(Wavs.marked(played)))
+                .only();
+        assertThat(session.chain().recorded().stream()
+                        .filter(note -> note.note().kind() == RecordingNote.Kind.INCOHERENT)
+                        .map(note -> note.note().text())
+                        .findFirst()
+                        .orElse(session.chain().recorded().toString()))
+                .startsWith(
+                        "in 1 of 21 third octaves less than 0.80 of the sound follows the stimulus (coherence), least at"
+                                + " 250 Hz with 0.");
+        assertThat(session.dataFiles()).contains("measurements/played.wav");
+    }
+
     @ParameterizedTest
     @CsvSource(delimiter = '|', textBlock = """
                     device: open ear                                   | yard.yaml:10:5: no stimulus: a level says nothing without the sound it was measured under
