@@ -90,7 +90,7 @@
 <#-- Numbers with what is known of them -->
 
 <#function value r>
-  <#return (r.bound == "")?then("", r.bound + " ") + r.value + (r.expanded == "")?then("", " (U = " + r.expanded + ")")>
+  <#return (r.bound == "")?then("", r.bound + " ") + r.value?replace(" ", " ") + (r.expanded == "")?then("", " (U = " + r.expanded?replace(" ", " ") + ")")>
 </#function>
 
 <#function named name figure>
@@ -183,7 +183,7 @@
 </#function>
 
 <#function levelsLegend figure>
-  <#local lines = (figure.shows.lines == 1)?then("Mean of the insertions", "A line for each ear (" + few(figure.wearers, ", ") + "), mean of its insertions")>
+  <#local lines = (figure.shows.lines == 1)?then("Mean of the insertions", "A line for each ear (" + few(figure.wearers) + "), mean of its insertions")>
   <#return lines + ". " + scale(figure)>
 </#function>
 

@@ -145,8 +145,9 @@ tr,blockquote{break-inside:avoid}
 .scroll{overflow:visible}
 .verdict.fail{print-color-adjust:exact;-webkit-print-color-adjust:exact}
 .figures{display:block}
-.figures figure+figure{margin-top:6mm}
-figure svg{width:auto;max-width:118mm;max-height:215mm}
+figure{display:inline-block;width:86mm;margin:0 2mm 5mm 0;vertical-align:top}
+figure:only-child{width:120mm}
+figure svg{max-height:215mm}
 dl{grid-template-columns:minmax(6rem,8rem) 1fr}
 
 }

@@ -29,9 +29,8 @@ final class FigureModel {
     }
 
     /**
-     * The figures of a claim: its curves; its numbers cell by cell, where there are no curves, where the limit is not one
-     * for the bands (a slope, a weighted sum), or where there are several cells; the series or the traces that its number
-     * was found in. None where nothing was measured.
+     * The figures of a claim: the series that its number was found in; its curves; its numbers cell by cell, where nothing
+     * else shows them or there are several cells; the traces they were read off. None where nothing was measured.
      */
     static List<Map<String, Object>> of(
             String id, String product, ClaimAudit audited, List<Finding> findings, List<Session> sessions) {
@@ -58,7 +57,8 @@ final class FigureModel {
         List<CellResult> curves =
                 plain.cells().stream().filter(CurveFigure::isCurve).toList();
         addAll("", curves.isEmpty() ? List.of() : curves(plain, curves, findings));
-        if (curves.isEmpty() || !Wording.curveComparesWithLimit(plain.rule()) || isCellByCell(plain)) {
+        boolean shown = series.isPresent() || (!curves.isEmpty() && Wording.curveComparesWithLimit(plain.rule()));
+        if (!shown || isCellByCell(plain)) {
             add(curves.isEmpty() && series.isEmpty() ? "" : "_value", new RangeFigure(plain).model());
         }
         addAll("_traces", TraceFigure.of(plain, sessions));

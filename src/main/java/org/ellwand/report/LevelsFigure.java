@@ -11,8 +11,8 @@ import org.ellwand.audit.CellResult;
 
 /** Levels against frequency under one setting and sound: the open ear and in place, a line for each ear. */
 final class LevelsFigure {
-    /** Of "in place" and "open ear". */
-    static final int NAME_CHARACTERS = 9;
+    /** What the lines are called, as keys of which the template makes words; they tell how much room to leave. */
+    static final List<String> NAMES = List.of("open ear", "in place");
 
     private final List<CellResult> cells;
     private final String panel;
@@ -83,7 +83,7 @@ final class LevelsFigure {
                     .map()));
         }
         return Fields.of("number", openEar ? 0 : 1)
-                .and("name", openEar ? "open ear" : "in place")
+                .and("name", NAMES.get(openEar ? 0 : 1))
                 .and("lines", lines)
                 .and("markers", markers)
                 .and("label", label(openEar, labelY))
