@@ -147,6 +147,7 @@ tr,blockquote{break-inside:avoid}
 .figures{display:block}
 figure{display:inline-block;width:86mm;margin:0 2mm 5mm 0;vertical-align:top}
 figure:only-child{width:120mm}
+figcaption{font-size:8.5pt}
 figure svg{max-height:215mm}
 dl{grid-template-columns:minmax(6rem,8rem) 1fr}
 
