@@ -148,6 +148,7 @@ tr,blockquote{break-inside:avoid}
 .figures{display:block}
 figure{display:inline-block;width:86mm;margin:0 2mm 3mm 0;vertical-align:top}
 figure:only-child{width:120mm}
+figcaption{font-size:8.5pt}
 figure svg{max-height:215mm}
 dl{grid-template-columns:minmax(6rem,8rem) 1fr;gap:.15rem 1rem;margin:.4rem 0}
 figcaption{font-size:8pt;line-height:1.3;margin-top:.15rem}
