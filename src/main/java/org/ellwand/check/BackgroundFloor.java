@@ -2,7 +2,6 @@ package org.ellwand.check;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.NavigableMap;
 import java.util.Optional;
@@ -185,28 +184,26 @@ public final class BackgroundFloor {
 
     private Finding finding(Key key, Worst worst) {
         double threshold = key.consequence() == Consequence.WIDENED ? CLEAR_DB : LOWEST_DB;
-        String text = String.format(
-                Locale.ROOT,
-                "%.1f dB above the background where it is nearest, less than %.0f dB: %s",
-                worst.aboveDb,
-                threshold,
-                follows(key.consequence()));
+        Told told =
+                Told.of(follows(key.consequence())).with("above", worst.aboveDb).with("threshold", threshold);
         return new Finding(
                 NAME,
                 session.id(),
                 Sheets.name(key.conditions()),
                 Sheets.hertz(worst.bands),
-                text,
+                told.text(),
                 errs(worst.reading),
                 key.consequence(),
-                Optional.of(new Finding.Measure(worst.aboveDb, threshold, "dB")));
+                Optional.of(new Finding.Measure(worst.aboveDb, threshold, "dB")),
+                told.key(),
+                told.figures());
     }
 
     private static String follows(Consequence consequence) {
         return switch (consequence) {
-            case WIDENED -> "the background is subtracted and the uncertainty grows";
-            case BOUNDED -> "the level is at most what was read, and the attenuation at least";
-            case UNUSABLE, NOTED -> "the band is left out";
+            case WIDENED -> "background-subtracted";
+            case BOUNDED -> "background-bounds";
+            case UNUSABLE, NOTED -> "background-too-near";
         };
     }
 

@@ -56,9 +56,9 @@ final class CalibrationCheck implements DataCheck {
                         Errs.EITHER,
                         consequence,
                         new Measure(drift, DRIFT_DB.passed(consequence), "dB"),
-                        Tally.say(
-                                "the calibrator read %.1f dB otherwise after the session, more than %.1f dB",
-                                Math.abs(drift), DRIFT_DB.passed(consequence))));
+                        Told.of("calibrator-drift")
+                                .with("drift", Math.abs(drift))
+                                .with("threshold", DRIFT_DB.passed(consequence))));
     }
 
     private static void age(Tally tally, Session session, Calibration calibration) {
@@ -74,7 +74,7 @@ final class CalibrationCheck implements DataCheck {
                     Errs.EITHER,
                     Consequence.NOTED,
                     new Measure(months, OLD_MONTHS, "months"),
-                    Tally.say("the calibration was %d months old, more than %d", months, OLD_MONTHS));
+                    Told.of("calibration-old").with("months", months).with("threshold", OLD_MONTHS));
         }
     }
 

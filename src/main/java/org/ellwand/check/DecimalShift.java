@@ -73,16 +73,19 @@ final class DecimalShift implements DataCheck {
         double jump = around.map(a -> Math.abs(level - a)).orElse(0.0);
         if (level < LOWEST_DB || level > HIGHEST_DB) {
             Measure measure = new Measure(level, level < 0 ? LOWEST_DB : HIGHEST_DB, "dB");
-            String text = Tally.say("%.1f dB: levels lie between %.0f and %.0f dB", level, LOWEST_DB, HIGHEST_DB);
-            add(tally, reading, band, measure, text);
+            Told told = Told.of("out-of-range")
+                    .with("level", level)
+                    .with("lowest", LOWEST_DB)
+                    .with("highest", HIGHEST_DB);
+            add(tally, reading, band, measure, told);
         } else if (jump > JUMP_DB) {
-            String text = Tally.say("%.1f dB away from its neighbours, more than %.0f dB", jump, JUMP_DB);
-            add(tally, reading, band, new Measure(jump, JUMP_DB, "dB"), text);
+            Told told = Told.of("out-of-line").with("jump", jump).with("threshold", JUMP_DB);
+            add(tally, reading, band, new Measure(jump, JUMP_DB, "dB"), told);
         }
     }
 
-    private static void add(Tally tally, CurveReading reading, Band band, Measure measure, String text) {
-        tally.add(reading.conditions(), List.of(band), Errs.EITHER, Consequence.UNUSABLE, measure, text);
+    private static void add(Tally tally, CurveReading reading, Band band, Measure measure, Told told) {
+        tally.add(reading.conditions(), List.of(band), Errs.EITHER, Consequence.UNUSABLE, measure, told);
     }
 
     /** The median of two bands below and two above; nothing at the ends, where a steep curve lies to one side. */

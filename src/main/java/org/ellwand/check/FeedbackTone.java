@@ -59,8 +59,6 @@ final class FeedbackTone implements DataCheck {
                 Errs.HIDES_ATTENUATION,
                 Consequence.NOTED,
                 new Measure(figure, ABOVE_DB, "dB"),
-                Tally.say(
-                        "%.1f dB above both neighbouring bands in quiet, more than %.0f dB: it howls",
-                        figure, ABOVE_DB));
+                Told.of("howl-in-quiet").with("above", figure).with("threshold", ABOVE_DB));
     }
 }

@@ -46,27 +46,28 @@ final class FewInsertions implements DataCheck {
                 .count();
         if (insertions < ENOUGH) {
             String many = insertions == 1 ? "insertion" : "insertions";
-            String text = Tally.say("%d %s; %d show how much a fit scatters", insertions, many, ENOUGH);
-            add(tally, group, new Measure(insertions, ENOUGH, "insertions"), text);
+            Told told = Told.of("few-insertions")
+                    .with("insertions", insertions)
+                    .with("noun", many)
+                    .with("threshold", ENOUGH);
+            add(tally, group, new Measure(insertions, ENOUGH, "insertions"), told);
         } else {
             double scatter = scatterDb(group);
             if (scatter > CONTROLLED_DB) {
-                String text = Tally.say(
-                        "the insertions scatter by %.1f dB, more than %.0f dB: the fit is not under control",
-                        scatter, CONTROLLED_DB);
-                add(tally, group, new Measure(scatter, CONTROLLED_DB, "dB"), text);
+                Told told = Told.of("fit-scatters").with("scatter", scatter).with("threshold", CONTROLLED_DB);
+                add(tally, group, new Measure(scatter, CONTROLLED_DB, "dB"), told);
             }
         }
     }
 
-    private static void add(Tally tally, List<CurveReading> group, Measure measure, String text) {
+    private static void add(Tally tally, List<CurveReading> group, Measure measure, Told told) {
         tally.add(
                 group.get(0).conditions().without(Sheets.REPEATS),
                 List.of(),
                 Errs.EITHER,
                 Consequence.NOTED,
                 measure,
-                text);
+                told);
     }
 
     private static double scatterDb(List<CurveReading> group) {

@@ -56,12 +56,12 @@ final class FieldDrift implements DataCheck {
                         .orElse(0);
         double drift = Math.abs(Sheets.overallDb(Sheets.curve(later), Weighting.Z)
                 - Sheets.overallDb(Sheets.curve(first), Weighting.Z));
-        judge(tally, later, drift, LEVEL_DB.orAtLeast(scatter), "the level outside");
-        judge(tally, later, Sheets.deviation(change), SHAPE_DB.orAtLeast(scatter), "the shape of the sound outside");
+        judge(tally, later, drift, LEVEL_DB.orAtLeast(scatter), "field-level");
+        judge(tally, later, Sheets.deviation(change), SHAPE_DB.orAtLeast(scatter), "field-shape");
     }
 
     /** What was read under that sound, in place and in the open ear, is in doubt, whatever device it is of. */
-    private static void judge(Tally tally, CurveReading later, double figure, Grade grade, String what) {
+    private static void judge(Tally tally, CurveReading later, double figure, Grade grade, String key) {
         grade.of(figure)
                 .ifPresent(consequence -> tally.add(
                         later.conditions().without(Sheets.REPEATS).without(java.util.Set.of("device")),
@@ -69,8 +69,6 @@ final class FieldDrift implements DataCheck {
                         Errs.EITHER,
                         consequence,
                         new Measure(figure, grade.passed(consequence), "dB"),
-                        Tally.say(
-                                "%s changed by %.1f dB between two readings, more than %.1f dB",
-                                what, figure, grade.passed(consequence))));
+                        Told.of(key).with("change", figure).with("threshold", grade.passed(consequence))));
     }
 }

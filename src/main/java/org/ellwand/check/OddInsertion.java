@@ -79,6 +79,6 @@ final class OddInsertion implements DataCheck {
                 Errs.EITHER,
                 Consequence.NOTED,
                 new Measure(away, threshold, "dB"),
-                Tally.say("%.1f dB from the other insertions on average, more than %.1f dB", away, threshold));
+                Told.of("odd-insertion").with("away", away).with("threshold", threshold));
     }
 }

@@ -65,10 +65,10 @@ final class Overload implements DataCheck {
                     Errs.HIDES_ATTENUATION,
                     Consequence.UNUSABLE,
                     new Measure(share, SHARE, "dB per dB"),
-                    Tally.say(
-                            "the open ear rises by %.2f dB for each dB of %.0f dB more outside, less than %.2f: something"
-                                    + " does not follow",
-                            share, rise, SHARE));
+                    Told.of("open-ear-compressed")
+                            .with("share", share)
+                            .with("rise", rise)
+                            .with("threshold", SHARE));
         }
     }
 
@@ -90,7 +90,7 @@ final class Overload implements DataCheck {
                             Errs.EITHER,
                             Consequence.UNUSABLE,
                             new Measure(db, most.value(), most.unit().symbol()),
-                            Tally.say("a peak of %.1f dB, and the chain follows up to %.1f dB", db, most.value())));
+                            Told.of("peak-too-high").with("peak", db).with("threshold", most.value())));
         }
     }
 }

@@ -60,10 +60,10 @@ final class ShortAverage implements DataCheck {
                     Errs.EITHER,
                     Consequence.NOTED,
                     new Measure(worst, MOST_DB, "dB"),
-                    Tally.say(
-                            "averaged for %.1f s, noise scatters by %.2f dB in the lowest of these bands, more than %.1f dB"
-                                    + " and more than is declared of a reading",
-                            seconds, worst, MOST_DB));
+                    Told.of("short-average")
+                            .with("seconds", seconds)
+                            .with("scatter", worst)
+                            .with("threshold", MOST_DB));
         }
     }
 

@@ -51,7 +51,7 @@ final class SignReversed implements DataCheck {
                     Errs.EITHER,
                     Consequence.UNUSABLE,
                     new Measure(mean, LEAST_DB, "dB"),
-                    Tally.say("a mean attenuation of %.1f dB, below %.0f dB: are these gains?", mean, LEAST_DB));
+                    Told.of("negative-attenuation").with("mean", mean).with("threshold", LEAST_DB));
         }
     }
 }

@@ -113,22 +113,23 @@ final class SlitLeak implements DataCheck {
             slit(tally, seal, Consequence.NOTED, LOW_DB);
         } else if (bestDb - seal.lowDb() >= behind) {
             double figure = bestDb - seal.lowDb();
-            String text = Tally.say(
-                    "%.1f dB from 125 to 250 Hz, %.1f dB less than the best insertion; %.1f dB less is a sign of a leak",
-                    seal.lowDb(), figure, behind);
-            add(tally, seal, Consequence.NOTED, new Measure(figure, behind, "dB"), text);
+            Told told = Told.of("less-than-best")
+                    .with("low", seal.lowDb())
+                    .with("behind", figure)
+                    .with("threshold", behind);
+            add(tally, seal, Consequence.NOTED, new Measure(figure, behind, "dB"), told);
         }
     }
 
     private static void slit(Tally tally, Seal seal, Consequence consequence, double threshold) {
-        String text = Tally.say(
-                "%.1f dB from 125 to 250 Hz, rising by %.1f dB per octave up to 1 kHz as past a slit;"
-                        + " a sealed tip has more than %.0f dB or rises less",
-                seal.lowDb(), seal.slope(), threshold);
-        add(tally, seal, consequence, new Measure(seal.lowDb(), threshold, "dB"), text);
+        Told told = Told.of("slit-leak")
+                .with("low", seal.lowDb())
+                .with("slope", seal.slope())
+                .with("threshold", threshold);
+        add(tally, seal, consequence, new Measure(seal.lowDb(), threshold, "dB"), told);
     }
 
-    private static void add(Tally tally, Seal seal, Consequence consequence, Measure measure, String text) {
-        tally.add(seal.insertion(), seal.bands(), Errs.HIDES_ATTENUATION, consequence, measure, text);
+    private static void add(Tally tally, Seal seal, Consequence consequence, Measure measure, Told told) {
+        tally.add(seal.insertion(), seal.bands(), Errs.HIDES_ATTENUATION, consequence, measure, told);
     }
 }

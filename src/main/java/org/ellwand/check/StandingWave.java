@@ -73,9 +73,10 @@ final class StandingWave implements DataCheck {
                         Errs.EITHER,
                         consequence,
                         new Measure(depth, grade.passed(consequence), "dB"),
-                        Tally.say(
-                                "a notch of %.1f dB, deeper than %.1f dB, as of a tip %.0f mm from the eardrum",
-                                depth, grade.passed(consequence), awayMm)));
+                        Told.of("standing-wave")
+                                .with("depth", depth)
+                                .with("threshold", grade.passed(consequence))
+                                .with("away", awayMm)));
     }
 
     private static List<Band> around(Band band) {

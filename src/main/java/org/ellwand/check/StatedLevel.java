@@ -64,9 +64,10 @@ final class StatedLevel implements DataCheck {
                     Errs.EITHER,
                     Consequence.NOTED,
                     new Measure(Math.abs(stated - plain), FAR_DB, "dB"),
-                    Tally.say(
-                            "stated as %.1f dB SPL; the bands come to %.1f dB, and to %.1f dB with the weighting A",
-                            stated, plain, weighted));
+                    Told.of("stated-unweighted")
+                            .with("stated", stated)
+                            .with("plain", plain)
+                            .with("weighted", weighted));
         }
     }
 }

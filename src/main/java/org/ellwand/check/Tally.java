@@ -2,7 +2,6 @@ package org.ellwand.check;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import org.ellwand.acoustics.Band;
@@ -31,29 +30,27 @@ final class Tally {
     }
 
     /** A fault of some readings, in some bands. */
-    void add(Conditions of, Iterable<Band> bands, Errs errs, Consequence consequence, Measure measure, String text) {
+    void add(Conditions of, Iterable<Band> bands, Errs errs, Consequence consequence, Measure measure, Told told) {
         looked();
         findings.add(new Finding(
                 check.name(),
                 session.id(),
                 Sheets.name(of),
                 Sheets.hertz(bands),
-                text,
+                told.text(),
                 errs,
                 consequence,
-                Optional.of(measure)));
+                Optional.of(measure),
+                told.key(),
+                told.figures()));
     }
 
     /** A fault of the session as a whole. */
-    void add(Errs errs, Consequence consequence, Measure measure, String text) {
-        add(Conditions.of(Map.of()), List.of(), errs, consequence, measure, text);
+    void add(Errs errs, Consequence consequence, Measure measure, Told told) {
+        add(Conditions.of(Map.of()), List.of(), errs, consequence, measure, told);
     }
 
     Checked done() {
         return new Checked(made, findings);
-    }
-
-    static String say(String format, Object... figures) {
-        return String.format(Locale.ROOT, format, figures);
     }
 }
