@@ -78,7 +78,7 @@ public final class BackgroundFloor {
         if (reading.values() != Reading.Values.LEVELS || Sheets.isQuiet(session, reading)) {
             return reading;
         }
-        List<CurveReading> quiet = quiet(reading);
+        List<CurveReading> quiet = quiet(session, reading);
         if (quiet.isEmpty()) {
             without.add(reading.device());
             return reading;
@@ -86,16 +86,17 @@ public final class BackgroundFloor {
         return new Correction(reading, quiet).made();
     }
 
-    /** Those of the same insertion where there are any, else all of the same state. */
-    private List<CurveReading> quiet(CurveReading reading) {
-        List<CurveReading> same = Sheets.levels(session, r -> Sheets.isQuiet(session, r) && sameState(r, reading));
+    /** Readings in quiet: those of the same insertion where there are any, else all of the same state. */
+    static List<CurveReading> quiet(Session session, CurveReading reading) {
+        List<CurveReading> same =
+                Sheets.levels(session, r -> Sheets.isQuiet(session, r) && sameState(session, r, reading));
         List<CurveReading> own = same.stream()
                 .filter(r -> r.get("insertion").equals(reading.get("insertion")))
                 .toList();
         return own.isEmpty() ? same : own;
     }
 
-    private boolean sameState(CurveReading quiet, CurveReading reading) {
+    private static boolean sameState(Session session, CurveReading quiet, CurveReading reading) {
         Set<String> free = new TreeSet<>(Set.of("stimulus", "insertion", "take"));
         session.declaredConditions().stream()
                 .filter(name -> quiet.get(name).isEmpty())
@@ -196,7 +197,8 @@ public final class BackgroundFloor {
                 key.consequence(),
                 Optional.of(new Finding.Measure(worst.aboveDb, threshold, "dB")),
                 told.key(),
-                told.figures());
+                told.figures(),
+                Finding.About.EVERYTHING);
     }
 
     private static String follows(Consequence consequence) {

@@ -4,6 +4,7 @@ import java.time.LocalDate;
 import java.time.Period;
 import java.time.format.DateTimeParseException;
 import java.util.Optional;
+import org.ellwand.check.Finding.About;
 import org.ellwand.check.Finding.Consequence;
 import org.ellwand.check.Finding.Errs;
 import org.ellwand.check.Finding.Measure;
@@ -35,7 +36,7 @@ final class CalibrationCheck implements DataCheck {
     @Override
     public Checked check(Material material) {
         Session session = material.asRead();
-        Tally tally = new Tally(this, session);
+        Tally tally = new Tally(this, session).about(About.LEVELS);
         session.chain().calibration().ifPresent(calibration -> {
             drift(tally, calibration);
             age(tally, session, calibration);

@@ -1,8 +1,11 @@
 package org.ellwand.check;
 
+import java.util.List;
 import java.util.NavigableMap;
 import java.util.Optional;
+import java.util.TreeMap;
 import org.ellwand.acoustics.Band;
+import org.ellwand.acoustics.Resolution;
 import org.ellwand.check.Finding.Consequence;
 import org.ellwand.check.Finding.Errs;
 import org.ellwand.check.Finding.Measure;
@@ -10,13 +13,16 @@ import org.ellwand.measurement.CurveReading;
 import org.ellwand.measurement.Session;
 
 /**
- * A product that howls: with no sound outside, one band in the ear stands far above both neighbours. It adds level where it
- * stands, so it hides attenuation and raises noise. It is noted only: a howl is what the product does, and may be what a
- * claim is about. (15 dB: common practice, no source.) Accuses fewer than 1 in 1000 sound sessions.
+ * A product that howls: with no sound outside, one band in the ear stands far above both neighbours. Under a sound, one band gains
+ * more than both. It adds level where it stands, so it hides attenuation and raises noise: what fails by that band may fail by a howl
+ * that another fit would not have, and what passes in spite of it passes. (15 dB: common practice, no source.) Accuses fewer than 1 in 1000 sound sessions.
  */
 final class FeedbackTone implements DataCheck {
     /** So far above both neighbouring bands, dB. */
     private static final double ABOVE_DB = 15;
+
+    /** So much more gain than both neighbouring bands, dB (common practice, no source). */
+    private static final double GAIN_ABOVE_DB = 8;
 
     @Override
     public String name() {
@@ -25,7 +31,7 @@ final class FeedbackTone implements DataCheck {
 
     @Override
     public String needs() {
-        return "the product in place in quiet";
+        return "the product in place in quiet, or third octaves of its attenuation";
     }
 
     @Override
@@ -40,7 +46,33 @@ final class FeedbackTone implements DataCheck {
                             .filter(above -> above > ABOVE_DB)
                             .ifPresent(above -> add(tally, reading, band, above)));
         }
+        Session sounding = material.session();
+        for (CurveReading reading : Sheets.inPlace(sounding)) {
+            Sheets.attenuation(sounding, reading)
+                    .filter(curve -> Sheets.isAsFineAs(Resolution.THIRD_OCTAVE, curve))
+                    .ifPresent(curve -> gain(tally, reading, curve));
+        }
         return tally.done();
+    }
+
+    /** A band that gains more than both its neighbours, and stands out of the level too, so that no notch of the open ear made it. */
+    private static void gain(Tally tally, CurveReading reading, NavigableMap<Band, Double> attenuation) {
+        tally.looked();
+        NavigableMap<Band, Double> gain = new TreeMap<>(attenuation);
+        gain.replaceAll((band, db) -> -db);
+        NavigableMap<Band, Double> level = Sheets.curve(reading);
+        for (Band band : gain.keySet()) {
+            double above = aboveNeighboursDb(gain, band).orElse(0.0);
+            if (above > GAIN_ABOVE_DB && aboveNeighboursDb(level, band).orElse(0.0) > GAIN_ABOVE_DB / 2) {
+                tally.add(
+                        reading.conditions(),
+                        List.of(band),
+                        Errs.HIDES_ATTENUATION,
+                        Consequence.UNUSABLE,
+                        new Measure(above, GAIN_ABOVE_DB, "dB"),
+                        Told.of("howl-in-gain").with("above", above).with("threshold", GAIN_ABOVE_DB));
+            }
+        }
     }
 
     private static Optional<Double> aboveNeighboursDb(NavigableMap<Band, Double> curve, Band band) {
@@ -55,9 +87,9 @@ final class FeedbackTone implements DataCheck {
     private static void add(Tally tally, CurveReading reading, Band band, double figure) {
         tally.add(
                 reading.conditions(),
-                java.util.List.of(band),
+                List.of(band),
                 Errs.HIDES_ATTENUATION,
-                Consequence.NOTED,
+                Consequence.UNUSABLE,
                 new Measure(figure, ABOVE_DB, "dB"),
                 Told.of("howl-in-quiet").with("above", figure).with("threshold", ABOVE_DB));
     }

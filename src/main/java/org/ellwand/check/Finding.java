@@ -26,6 +26,7 @@ import org.ellwand.measurement.Conditions;
  * @param measure the figure and the threshold it was held against; absent where the finding is not about a number
  * @param key what the text says, for those who word it otherwise: stable, e.g. {@code slit-leak}; empty where there is none
  * @param figures the numbers and names that the text holds, by name
+ * @param about which numbers the fault can have touched
  */
 public record Finding(
         String check,
@@ -37,7 +38,8 @@ public record Finding(
         Consequence consequence,
         Optional<Measure> measure,
         String key,
-        SortedMap<String, Object> figures) {
+        SortedMap<String, Object> figures,
+        About about) {
     /** By session, check, reading, bands and text. */
     public static final Comparator<Finding> ORDER = Comparator.comparing(Finding::session)
             .thenComparing(Finding::check)
@@ -58,7 +60,7 @@ public record Finding(
             String text,
             Errs errs,
             Consequence consequence) {
-        this(check, session, reading, bands, text, errs, consequence, Optional.empty(), "", new TreeMap<>());
+        this(check, session, reading, bands, text, errs, consequence, Optional.empty(), "", new TreeMap<>(), About.EVERYTHING);
     }
 
     /**
@@ -83,6 +85,15 @@ public record Finding(
         public String text() {
             return this == EITHER ? "may err either way" : word();
         }
+    }
+
+    /** Which numbers a fault touches, of those that come from the readings it is about. */
+    public enum About {
+        EVERYTHING,
+        /** Levels and differences of levels of two readings; not times, nor what is compared within a reading. */
+        LEVELS,
+        /** Levels as such; not differences of two levels that err alike. */
+        ABSOLUTE_LEVELS
     }
 
     /** What follows from a finding. */

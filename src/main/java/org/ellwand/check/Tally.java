@@ -6,6 +6,7 @@ import java.util.Map;
 import java.util.Optional;
 import org.ellwand.acoustics.Band;
 import org.ellwand.check.DataCheck.Checked;
+import org.ellwand.check.Finding.About;
 import org.ellwand.check.Finding.Consequence;
 import org.ellwand.check.Finding.Errs;
 import org.ellwand.check.Finding.Measure;
@@ -18,10 +19,17 @@ final class Tally {
     private final Session session;
     private final List<Finding> findings = new ArrayList<>();
     private boolean made;
+    private About about = About.EVERYTHING;
 
     Tally(DataCheck check, Session session) {
         this.check = check;
         this.session = session;
+    }
+
+    /** Says which numbers the faults added from now on can touch. */
+    Tally about(About numbers) {
+        about = numbers;
+        return this;
     }
 
     /** Says that something could be looked at. */
@@ -42,7 +50,8 @@ final class Tally {
                 consequence,
                 Optional.of(measure),
                 told.key(),
-                told.figures()));
+                told.figures(),
+                about));
     }
 
     /** A fault of the session as a whole. */

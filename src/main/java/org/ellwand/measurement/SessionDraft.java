@@ -31,6 +31,8 @@ final class SessionDraft {
             "calibration",
             "averaging",
             "overload",
+            "settings weakest first",
+            "open by design",
             "data",
             "traces",
             "figures");

@@ -1,0 +1,104 @@
+package org.ellwand.check;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.NavigableMap;
+import org.ellwand.acoustics.Band;
+import org.ellwand.acoustics.Weighting;
+import org.ellwand.check.Finding.Consequence;
+import org.ellwand.check.Finding.Errs;
+import org.ellwand.check.Finding.Measure;
+import org.ellwand.measurement.Conditions;
+import org.ellwand.measurement.CurveReading;
+import org.ellwand.measurement.Session;
+import org.ellwand.pairing.OpenEars;
+
+/**
+ * What a product makes itself, taken for sound that it passes, and the other way round. With the sound off, what the ear with
+ * the product in place reads above the open ear is the product's own noise: nothing else came on top. Where a sound lies less
+ * than 10 dB above that noise, gain and attenuation are limited by it. Where, in quiet, the product in place lies within 3 dB of the
+ * open ear in half of the bands or more, room and probe may be all that was read, and its own noise is at most that.
+ *
+ * <p>The noise hides attenuation, and flatters a gain. What is near it is corrected, widened or bounded like any background ({@link
+ * BackgroundFloor}); this check says whose it is. (10 and 3 dB: common practice, no source.) It compares what was measured and
+ * accuses nobody of a fault.
+ */
+final class OwnNoise implements DataCheck {
+    private static final double LIMITED_DB = 10;
+    private static final double TOLD_APART_DB = 3;
+
+    @Override
+    public String name() {
+        return "own noise";
+    }
+
+    @Override
+    public String needs() {
+        return "the product in place and the open ear in quiet";
+    }
+
+    @Override
+    public Checked check(Material material) {
+        Session session = material.asRead();
+        Tally tally = new Tally(this, session);
+        Sheets.grouped(Sheets.levels(session, r -> r.isInPlace() && Sheets.isQuiet(session, r)), Sheets.REPEATS)
+                .forEach((of, quiet) -> judge(tally, session, of, quiet));
+        return tally.done();
+    }
+
+    private static void judge(Tally tally, Session session, Conditions of, List<CurveReading> quiet) {
+        NavigableMap<Band, Double> own = Sheets.meanOf(quiet);
+        NavigableMap<Band, Double> room = OpenEars.of(session, quiet.get(0))
+                .map(p -> Sheets.meanOf(p.takes().stream().map(CurveReading::of).toList()))
+                .orElse(new java.util.TreeMap<>());
+        NavigableMap<Band, Double> above = Sheets.less(own, room);
+        if (above.isEmpty()) {
+            return;
+        }
+        tally.looked();
+        List<Band> near = above.keySet().stream()
+                .filter(b -> above.getOrDefault(b, 0.0) < TOLD_APART_DB)
+                .toList();
+        List<Band> apart = new ArrayList<>(above.keySet());
+        apart.removeAll(near);
+        double overall = Sheets.overallDb(own, Weighting.A) - Sheets.overallDb(room, Weighting.A);
+        if (2 * near.size() >= above.size() && overall < TOLD_APART_DB) {
+            tally.add(
+                    of,
+                    near,
+                    Errs.HIDES_ATTENUATION,
+                    Consequence.BOUNDED,
+                    new Measure(overall, TOLD_APART_DB, "dB"),
+                    Told.of("noise-not-told-apart").with("above", overall).with("threshold", TOLD_APART_DB));
+        }
+        limited(tally, session, of, own, apart);
+    }
+
+    private static void limited(
+            Tally tally, Session session, Conditions of, NavigableMap<Band, Double> own, List<Band> apart) {
+        Conditions state = of.without(java.util.Set.of("stimulus"));
+        Sheets.grouped(Sheets.inPlace(session), Sheets.REPEATS).forEach((sounding, readings) -> {
+            if (!sounding.without(java.util.Set.of("stimulus")).equals(state)) {
+                return;
+            }
+            NavigableMap<Band, Double> above = Sheets.less(Sheets.meanOf(readings), own);
+            List<Band> limited = apart.stream()
+                    .filter(b -> above.getOrDefault(b, LIMITED_DB) < LIMITED_DB)
+                    .toList();
+            if (!limited.isEmpty()) {
+                double least = limited.stream()
+                        .mapToDouble(b -> above.getOrDefault(b, LIMITED_DB))
+                        .min()
+                        .orElse(LIMITED_DB);
+                boolean bounded = least < BackgroundFloor.LOWEST_DB;
+                tally.add(
+                        sounding,
+                        limited,
+                        Errs.HIDES_ATTENUATION,
+                        bounded ? Consequence.BOUNDED : Consequence.WIDENED,
+                        new Measure(least, LIMITED_DB, "dB"),
+                        Told.of("noise-limited").with("above", least).with("threshold", LIMITED_DB));
+            }
+        });
+    }
+}
