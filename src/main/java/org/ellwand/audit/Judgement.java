@@ -36,6 +36,24 @@ public record Judgement(
         List<CellResult> cells,
         List<String> notes) {
 
+    /** The same numbers with another verdict, and why. */
+    Judgement with(Verdict other, Reason because) {
+        return new Judgement(
+                rule,
+                text,
+                other,
+                probability,
+                value,
+                correction,
+                point,
+                standardUncertainty,
+                lower,
+                upper,
+                List.of(because),
+                cells,
+                notes);
+    }
+
     /** All reasons in one line; absent where there is none. */
     public Optional<String> reason() {
         return reasons.isEmpty()

@@ -1,15 +1,18 @@
 package org.ellwand.check;
 
-import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.NavigableMap;
 import java.util.Optional;
+import java.util.stream.IntStream;
 import org.ellwand.acoustics.Band;
 import org.ellwand.acoustics.Resolution;
 import org.ellwand.acoustics.Weighting;
+import org.ellwand.check.Finding.About;
 import org.ellwand.check.Finding.Consequence;
 import org.ellwand.check.Finding.Errs;
 import org.ellwand.check.Finding.Measure;
+import org.ellwand.measurement.Conditions;
 import org.ellwand.measurement.CurveReading;
 import org.ellwand.measurement.Reading;
 import org.ellwand.measurement.Session;
@@ -40,34 +43,43 @@ final class BandWidths implements DataCheck {
     @Override
     public Checked check(Material material) {
         Session session = material.asRead();
-        Tally tally = new Tally(this, session);
-        session.readings().stream()
+        Tally tally = new Tally(this, session).about(About.ABSOLUTE_LEVELS);
+        List<CurveReading> thirds = session.readings().stream()
                 .filter(r -> r.values() != Reading.Values.SUBJECT_ATTENUATION)
                 .filter(r -> r.spectrum().bandList().size() >= FEWEST)
                 .filter(r -> r.spectrum().resolution() == Resolution.THIRD_OCTAVE)
-                .forEach(r -> gaps(tally, r));
+                .toList();
+        gaps(tally, thirds);
         Sheets.fields(session).stream()
                 .filter(r -> r.spectrum().resolution() == Resolution.OCTAVE && Sheets.isPink(session, r))
                 .forEach(r -> sum(tally, session, r));
         return tally.done();
     }
 
-    private static void gaps(Tally tally, CurveReading reading) {
-        tally.looked();
+    /** One finding where all of the sheets are so. */
+    private static void gaps(Tally tally, List<CurveReading> thirds) {
+        List<CurveReading> apart =
+                thirds.stream().filter(BandWidths::isOctaveApart).toList();
+        boolean all = apart.size() == thirds.size();
+        if (!thirds.isEmpty()) {
+            tally.looked();
+        }
+        apart.stream()
+                .limit(all ? 1 : apart.size())
+                .forEach(r -> tally.add(
+                        all ? Conditions.of(Map.of()) : r.conditions(),
+                        List.of(),
+                        Errs.EITHER,
+                        Consequence.NOTED,
+                        new Measure(2, 1.26, "ratio of neighbouring centres"),
+                        Told.of("octaves-as-thirds")
+                                .with("bands", r.spectrum().bandList().size())));
+    }
+
+    private static boolean isOctaveApart(CurveReading reading) {
         List<Band> bands = reading.spectrum().bandList();
-        List<Integer> steps = new ArrayList<>();
-        for (int i = 1; i < bands.size(); i++) {
-            steps.add(bands.get(i).index() - bands.get(i - 1).index());
-        }
-        if (steps.stream().allMatch(step -> step == 3)) {
-            tally.add(
-                    reading.conditions(),
-                    List.of(),
-                    Errs.EITHER,
-                    Consequence.NOTED,
-                    new Measure(2, 1.26, "ratio of neighbouring centres"),
-                    Told.of("octaves-as-thirds").with("bands", bands.size()));
-        }
+        return IntStream.range(1, bands.size())
+                .allMatch(i -> bands.get(i).index() - bands.get(i - 1).index() == 3);
     }
 
     private static void sum(Tally tally, Session session, CurveReading reading) {

@@ -26,10 +26,10 @@ final class EarSwap implements DataCheck {
     private static final double UNUSABLE_DB = 1.5;
 
     /** Two ears that differ by less are not told apart, dB (common practice, no source). */
-    private static final double APART_DB = 1.5;
+    private static final double APART_DB = 1;
 
     /** Standard deviations of a reading that a difference of two shapes may come to. */
-    private static final double SCATTER = 4;
+    private static final double SCATTER = 3;
 
     private static final Set<String> WHOSE = Set.of("ear", "head", "side");
     private static final int FEWEST_BANDS = 4;

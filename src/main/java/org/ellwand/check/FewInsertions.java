@@ -12,7 +12,8 @@ import org.ellwand.measurement.Session;
 /**
  * Too few insertions to know the fit by, or a fit that is not under control. One insertion says nothing of the next. Three is
  * what an older U.S. rating method asks (from memory), five what a manikin standard and a study of impulses used (abstracts
- * read). Counts, and so is never wrong; a scatter is held against what was declared too, and passes three times that in fewer than 1
+ * read). What scatters more than declared is
+ * judged by its own scatter, which widens it. Counts, and so is never wrong; a scatter is held against what was declared too, and passes three times that in fewer than 1
  * in 1000 sound sessions.
  */
 final class FewInsertions implements DataCheck {
@@ -60,7 +61,7 @@ final class FewInsertions implements DataCheck {
             double threshold = Math.max(CONTROLLED_DB, SCATTER * declaredDb(session, group));
             if (scatter > threshold) {
                 Told told = Told.of("fit-scatters").with("scatter", scatter).with("threshold", threshold);
-                add(tally, group, Consequence.UNUSABLE, new Measure(scatter, threshold, "dB"), told);
+                add(tally, group, Consequence.WIDENED, new Measure(scatter, threshold, "dB"), told);
             }
         }
     }

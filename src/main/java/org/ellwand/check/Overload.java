@@ -38,7 +38,7 @@ final class Overload implements DataCheck {
 
     @Override
     public String needs() {
-        return "the open ear at two levels of one kind of sound, or 'overload' and a sound's 'peak'";
+        return "the open ear at two levels of one kind of sound, or 'overload' in the session";
     }
 
     @Override
@@ -97,7 +97,12 @@ final class Overload implements DataCheck {
     }
 
     private static void peak(Tally tally, Session session, Stimulus sound, Amount most) {
-        Optional<Amount> peak = sound.peak().filter(p -> p.unit() == most.unit());
+        // Without a stated peak the level itself stands for it, which no peak lies below.
+        Optional<Amount> peak = sound.peak()
+                .or(() -> sound.levels().stream()
+                        .filter(l -> l.unit() == most.unit())
+                        .findFirst())
+                .filter(p -> p.unit() == most.unit());
         if (peak.isEmpty()) {
             return;
         }

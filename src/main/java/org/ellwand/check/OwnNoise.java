@@ -17,11 +17,12 @@ import org.ellwand.pairing.OpenEars;
  * What a product makes itself, taken for sound that it passes, and the other way round. With the sound off, what the ear with
  * the product in place reads above the open ear is the product's own noise: nothing else came on top. Where a sound lies less
  * than 10 dB above that noise, gain and attenuation are limited by it. Where, in quiet, the product in place lies within 3 dB of the
- * open ear in half of the bands or more, room and probe may be all that was read, and its own noise is at most that.
+ * open ear in half of the bands or more, room and probe may be all that was read, and its own noise is at most that: a
+ * claim of little noise may be true, and cannot fail.
  *
  * <p>The noise hides attenuation, and flatters a gain. What is near it is corrected, widened or bounded like any background ({@link
- * BackgroundFloor}); this check says whose it is. (10 and 3 dB: common practice, no source.) It compares what was measured and
- * accuses nobody of a fault.
+ * BackgroundFloor}); this check says whose it is. (10 and 3 dB: common practice, no source.) It says what was measured and
+ * accuses nobody of a fault: what makes no noise, as a plug without electronics, has the last finding always.
  */
 final class OwnNoise implements DataCheck {
     private static final double LIMITED_DB = 10;
@@ -61,7 +62,8 @@ final class OwnNoise implements DataCheck {
                 .toList();
         List<Band> apart = new ArrayList<>(above.keySet());
         apart.removeAll(near);
-        double overall = Sheets.overallDb(own, Weighting.A) - Sheets.overallDb(room, Weighting.A);
+        double ownDb = Sheets.overallDb(own, Weighting.A);
+        double overall = ownDb - Sheets.overallDb(room, Weighting.A);
         if (2 * near.size() >= above.size() && overall < TOLD_APART_DB) {
             tally.add(
                     of,
@@ -69,7 +71,7 @@ final class OwnNoise implements DataCheck {
                     Errs.HIDES_ATTENUATION,
                     Consequence.BOUNDED,
                     new Measure(overall, TOLD_APART_DB, "dB"),
-                    Told.of("noise-not-told-apart").with("above", overall).with("threshold", TOLD_APART_DB));
+                    Told.of("noise-not-told-apart").with("own", ownDb).with("above", overall).with("threshold", TOLD_APART_DB));
         }
         limited(tally, session, of, own, apart);
     }

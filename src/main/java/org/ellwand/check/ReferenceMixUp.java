@@ -8,6 +8,7 @@ import java.util.NavigableMap;
 import java.util.Optional;
 import java.util.TreeMap;
 import org.ellwand.acoustics.Band;
+import org.ellwand.acoustics.Weighting;
 import org.ellwand.check.Finding.Consequence;
 import org.ellwand.check.Finding.Errs;
 import org.ellwand.check.Finding.Measure;
@@ -34,6 +35,7 @@ final class ReferenceMixUp implements DataCheck {
     private static final double SHARE = 0.5;
     private static final double LOUD_DB = 70;
     private static final double BEYOND_BONE_DB = 60;
+    private static final double OFF_BACKGROUND_DB = 10;
     private static final double LOWEST_HZ = 250;
     private static final double HIGHEST_HZ = 8000;
     private static final int FEWEST = 6;
@@ -155,9 +157,12 @@ final class ReferenceMixUp implements DataCheck {
             return;
         }
         tally.looked();
-        double sum = Sheets.overallDb(curve, org.ellwand.acoustics.Weighting.Z);
+        double sum = Sheets.overallDb(curve, Weighting.Z);
         double below = stated.get() - sum;
-        if (below > BEYOND_BONE_DB) {
+        // A tube that hears nothing reads its background; that is another fault.
+        NavigableMap<Band, Double> quiet = Sheets.meanOf(BackgroundFloor.quiet(session, reading));
+        boolean heard = !quiet.isEmpty() && sum > Sheets.overallDb(quiet, Weighting.Z) - OFF_BACKGROUND_DB;
+        if (below > BEYOND_BONE_DB && !heard) {
             tally.add(
                     reading.conditions(),
                     List.of(),

@@ -114,7 +114,7 @@ final class SettingOrder implements DataCheck {
                 .filter(gap -> Math.abs(median) > gap.thresholdDb()
                         && Math.abs(gap.db()) > gap.thresholdDb()
                         && Math.signum(gap.db()) != Math.signum(median))
-                .forEach(gap -> add(tally, gap, gap.insertion(), "settings-swapped", median));
+                .forEach(gap -> add(tally, gap, gap.insertion(), turned("settings-swapped", gap, gap.db(), median)));
     }
 
     private static void ordered(Tally tally, List<Gap> group, List<String> order) {
@@ -161,7 +161,8 @@ final class SettingOrder implements DataCheck {
                         && Math.signum(mean) != Math.signum(there);
                 if (turned) {
                     Conditions all = any.insertion().without(Set.of("insertion"));
-                    add(tally, any, all, "settings-differ", mean, other.id(), there);
+                    Told told = turned("settings-differ", any, mean, there).with("session", other.id());
+                    add(tally, any, all, told);
                 }
             }
         }
@@ -191,33 +192,23 @@ final class SettingOrder implements DataCheck {
         return gaps.stream().mapToDouble(d -> d).average().orElse(0);
     }
 
-    private static void add(Tally tally, Gap gap, Conditions of, String key, double others) {
+    private static void add(Tally tally, Gap gap, Conditions of, Told told) {
         tally.add(
                 of,
                 List.of(),
                 Errs.EITHER,
                 Consequence.UNUSABLE,
                 new Measure(gap.db(), gap.thresholdDb(), "dB"),
-                Told.of(key)
-                        .with("first", gap.first())
-                        .with("second", gap.second())
-                        .with("gap", gap.db())
-                        .with("others", others));
+                told);
     }
 
-    private static void add(
-            Tally tally, Gap gap, Conditions of, String key, double here, String session, double there) {
-        tally.add(
-                of,
-                List.of(),
-                Errs.EITHER,
-                Consequence.UNUSABLE,
-                new Measure(here, gap.thresholdDb(), "dB"),
-                Told.of(key)
-                        .with("first", gap.first())
-                        .with("second", gap.second())
-                        .with("gap", here)
-                        .with("session", session)
-                        .with("others", there));
+    /** Which setting is the louder one here, and by how much the other one is elsewhere. */
+    private static Told turned(String key, Gap gap, double here, double elsewhere) {
+        boolean first = here > 0;
+        return Told.of(key)
+                .with("louder", first ? gap.first() : gap.second())
+                .with("softer", first ? gap.second() : gap.first())
+                .with("here", Math.abs(here))
+                .with("elsewhere", Math.abs(elsewhere));
     }
 }

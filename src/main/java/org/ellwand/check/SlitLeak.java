@@ -123,7 +123,7 @@ final class SlitLeak implements DataCheck {
         } else if (boost < BOOST_DB) {
             Told told = Told.of("leak-amplifies").with("boost", -boost).with("threshold", -BOOST_DB);
             add(tally, seal, Consequence.UNUSABLE, new Measure(boost, BOOST_DB, "dB"), told);
-        } else if (seal.lowDb() < LOW_DB && seal.slope() >= STEEP && bestDb - seal.lowDb() >= behind) {
+        } else if (seal.lowDb() < VERY_LOW_DB && seal.slope() >= STEEP && bestDb - seal.lowDb() >= behind) {
             Told told = Told.of("leak-behind-best")
                     .with("low", seal.lowDb())
                     .with("slope", seal.slope())

@@ -7,7 +7,6 @@ import java.util.NavigableMap;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.IntStream;
-import java.util.stream.Stream;
 import org.ellwand.acoustics.Band;
 import org.ellwand.acoustics.Resolution;
 import org.ellwand.check.Finding.About;
@@ -35,6 +34,11 @@ final class StandingWave implements DataCheck {
     /** Gain of the ear at 5 or 6.3 kHz below which nothing is to be made of those bands (common practice, no source), dB. */
     private static final double NO_GAIN_DB = -10;
 
+    private static final double TWO_BANDS_HZ = 6300;
+
+    /** So far an ear's own curve sags between bands four third octaves apart (as a model of it does), dB. */
+    private static final double OWN_DB = 2;
+
     private static final double LOWEST_HZ = 4000;
     private static final double HIGHEST_HZ = 8000;
     private static final double SPEED_OF_SOUND = 350;
@@ -57,8 +61,11 @@ final class StandingWave implements DataCheck {
         Session session = material.session();
         Tally tally = new Tally(this, session);
         Map<Conditions, NavigableMap<Band, Double>> gains = Sheets.openEarGains(session);
-        gains.forEach((conditions, gain) -> notch(tally, session, conditions, gain));
-        gains.forEach((conditions, gain) -> drop(tally, session, conditions, gain));
+        gains.forEach((conditions, gain) -> {
+            if (!notch(tally, session, conditions, gain)) {
+                drop(tally, session, conditions, gain);
+            }
+        });
         // Without a field microphone, pink noise is known to be as loud in every band.
         Sheets.grouped(Sheets.openEars(session), Sheets.REPEATS).forEach((conditions, takes) -> {
             if (!gains.containsKey(conditions) && Sheets.isPink(session, takes.get(0))) {
@@ -68,16 +75,17 @@ final class StandingWave implements DataCheck {
         return tally.done();
     }
 
-    /** The deepest notch of a curve. */
-    private static void notch(Tally tally, Session session, Conditions of, NavigableMap<Band, Double> gain) {
+    /** Looks at the deepest notch of a curve; whether it makes levels unusable. */
+    private static boolean notch(Tally tally, Session session, Conditions of, NavigableMap<Band, Double> gain) {
         if (!Sheets.isAsFineAs(Resolution.THIRD_OCTAVE, gain)) {
-            return;
+            return false;
         }
         Optional<Band> deepest = Sheets.between(gain, LOWEST_HZ, HIGHEST_HZ).keySet().stream()
                 .filter(band -> depthDb(gain, band).isPresent())
                 .max(Comparator.comparingDouble(band -> depthDb(gain, band).orElse(0.0)));
-        deepest.ifPresent(
-                band -> judge(tally, session, of, band, depthDb(gain, band).orElse(0.0)));
+        return deepest.filter(band -> judge(
+                        tally, session, of, band, depthDb(gain, band).orElse(0.0)))
+                .isPresent();
     }
 
     /** What is left of the ear's gain at 5 and 6.3 kHz. */
@@ -104,7 +112,9 @@ final class StandingWave implements DataCheck {
 
     /** How far the gain lies below the mean of those one, or two, third octaves beside it, whichever is more. */
     private static Optional<Double> depthDb(NavigableMap<Band, Double> gain, Band band) {
-        return Stream.of(1, 2)
+        // Two bands hold a notch that lies between them; below, the ear's own curve is as deep.
+        return IntStream.rangeClosed(1, band.nominalHz() < TWO_BANDS_HZ ? 1 : 2)
+                .boxed()
                 .flatMap(thirds -> depthDb(gain, band, thirds).stream())
                 .max(Comparator.naturalOrder());
     }
@@ -114,28 +124,32 @@ final class StandingWave implements DataCheck {
         Double at = gain.get(band);
         Double below = gain.get(new Band(band.resolution(), band.index() - step));
         Double above = gain.get(new Band(band.resolution(), band.index() + step));
-        return at == null || below == null || above == null ? Optional.empty() : Optional.of((below + above) / 2 - at);
+        double own = thirds == 1 ? 0 : OWN_DB;
+        return at == null || below == null || above == null
+                ? Optional.empty()
+                : Optional.of((below + above) / 2 - at - own);
     }
 
-    private static void judge(Tally tally, Session session, Conditions open, Band band, double depth) {
+    private static boolean judge(Tally tally, Session session, Conditions open, Band band, double depth) {
         tally.looked();
         Grade grade = DEPTH_DB.orAtLeast(SCATTER * Sheets.readingDb(session, band));
         double awayMm = 1000 * SPEED_OF_SOUND / (4 * band.exactHz());
-        grade.of(depth)
-                .filter(consequence -> consequence == Consequence.UNUSABLE)
-                .ifPresent(consequence ->
-                        absolute(tally, open, band, awayMm, new Measure(depth, grade.unusable(), "dB")));
-        grade.of(depth)
-                .ifPresent(consequence -> tally.add(
-                        open,
-                        around(band),
-                        Errs.EITHER,
-                        consequence,
-                        new Measure(depth, grade.passed(consequence), "dB"),
-                        Told.of("standing-wave")
-                                .with("depth", depth)
-                                .with("threshold", grade.passed(consequence))
-                                .with("away", awayMm)));
+        Optional<Consequence> follows = grade.of(depth);
+        follows.ifPresent(consequence -> tally.add(
+                open,
+                around(band),
+                Errs.EITHER,
+                consequence,
+                new Measure(depth, grade.passed(consequence), "dB"),
+                Told.of("standing-wave")
+                        .with("depth", depth)
+                        .with("threshold", grade.passed(consequence))
+                        .with("away", awayMm)));
+        boolean unusable = follows.filter(c -> c == Consequence.UNUSABLE).isPresent();
+        if (unusable) {
+            absolute(tally, open, band, awayMm, new Measure(depth, grade.unusable(), "dB"));
+        }
+        return unusable;
     }
 
     /** What stands at a tip so far out is no level at the eardrum, from half the frequency of the notch on. */
