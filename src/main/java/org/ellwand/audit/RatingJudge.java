@@ -11,9 +11,9 @@ import java.util.SortedMap;
 import java.util.stream.Collectors;
 import org.ellwand.acoustics.AttenuationTable;
 import org.ellwand.acoustics.Bound;
+import org.ellwand.check.Finding;
 import org.ellwand.claim.Rule;
 import org.ellwand.input.InputException;
-import org.ellwand.check.Finding;
 import org.ellwand.measurement.Conditions;
 import org.ellwand.measurement.CurveReading;
 import org.ellwand.measurement.Session;
@@ -80,7 +80,8 @@ final class RatingJudge {
 
     /** What the data say of themselves may undo it. */
     private Judgement doubted(Judgement judgement, SortedMap<String, List<CurveReading>> subjects) {
-        List<CurveReading> panel = subjects.values().stream().flatMap(List::stream).toList();
+        List<CurveReading> panel =
+                subjects.values().stream().flatMap(List::stream).toList();
         List<Finding> causing = doubts.causing(
                 panel,
                 judgement.rule().limit(),

@@ -54,7 +54,9 @@ final class DecimalShift implements DataCheck {
                     reading,
                     band,
                     level,
-                    jump(curve, band).filter(jump -> Math.abs(jump) > jumpDb(curve, band)).filter(jump -> !isTold(session, reading, band, jump))));
+                    jump(curve, band)
+                            .filter(jump -> Math.abs(jump) > jumpDb(curve, band))
+                            .filter(jump -> !isTold(session, reading, band, jump))));
         }
         return tally.done();
     }

@@ -109,7 +109,9 @@ final class EarSwap implements DataCheck {
 
     private static void judge(Tally tally, Session session, Shape one, List<Shape> all) {
         List<Shape> alike = all.stream()
-                .filter(s -> !s.equals(one) && s.kind().equals(one.kind()) && s.head().equals(one.head()))
+                .filter(s -> !s.equals(one)
+                        && s.kind().equals(one.kind())
+                        && s.head().equals(one.head()))
                 .toList();
         List<Shape> elsewhere =
                 alike.stream().filter(s -> !s.session().equals(one.session())).toList();

@@ -15,7 +15,8 @@ import org.ellwand.measurement.Session;
 /**
  * A product that howls: with no sound outside, one band in the ear stands far above both neighbours. Under a sound, one band gains
  * more than both. It adds level where it stands, so it hides attenuation and raises noise: what fails by that band may fail by a howl
- * that another fit would not have, and what passes in spite of it passes. (15 dB: common practice, no source.) Accuses fewer than 1 in 1000 sound sessions.
+ * that another fit would not have, and what passes in spite of it passes. One that stands
+ * in quiet in every insertion is what the product does, and is noted. (15 dB: common practice, no source.) Accuses fewer than 1 in 1000 sound sessions.
  */
 final class FeedbackTone implements DataCheck {
     /** So far above both neighbouring bands, dB. */
@@ -38,14 +39,9 @@ final class FeedbackTone implements DataCheck {
     public Checked check(Material material) {
         Session session = material.asRead();
         Tally tally = new Tally(this, session);
-        for (CurveReading reading : Sheets.levels(session, r -> r.isInPlace() && Sheets.isQuiet(session, r))) {
-            tally.looked();
-            NavigableMap<Band, Double> curve = Sheets.curve(reading);
-            curve.keySet()
-                    .forEach(band -> aboveNeighboursDb(curve, band)
-                            .filter(above -> above > ABOVE_DB)
-                            .ifPresent(above -> add(tally, reading, band, above)));
-        }
+        Sheets.grouped(Sheets.levels(session, r -> r.isInPlace() && Sheets.isQuiet(session, r)), Sheets.REPEATS)
+                .values()
+                .forEach(group -> group.forEach(reading -> quiet(tally, reading, group)));
         Session sounding = material.session();
         for (CurveReading reading : Sheets.inPlace(sounding)) {
             Sheets.attenuation(sounding, reading)
@@ -53,6 +49,20 @@ final class FeedbackTone implements DataCheck {
                     .ifPresent(curve -> gain(tally, reading, curve));
         }
         return tally.done();
+    }
+
+    private static void quiet(Tally tally, CurveReading reading, List<CurveReading> group) {
+        tally.looked();
+        NavigableMap<Band, Double> curve = Sheets.curve(reading);
+        for (Band band : curve.keySet()) {
+            double above = aboveNeighboursDb(curve, band).orElse(0.0);
+            if (above > ABOVE_DB) {
+                long howling = group.stream()
+                        .filter(r -> aboveNeighboursDb(Sheets.curve(r), band).orElse(0.0) > ABOVE_DB)
+                        .count();
+                add(tally, reading, band, above, howling > 1 && howling == group.size());
+            }
+        }
     }
 
     /** A band that gains more than both its neighbours, and stands out of the level too, so that no notch of the open ear made it. */
@@ -84,13 +94,16 @@ final class FeedbackTone implements DataCheck {
                 : Optional.of(level - Math.max(below, above));
     }
 
-    private static void add(Tally tally, CurveReading reading, Band band, double figure) {
+    /** @param always whether it stands in every insertion: that is what the product does, and no fault of a fit */
+    private static void add(Tally tally, CurveReading reading, Band band, double figure, boolean always) {
         tally.add(
                 reading.conditions(),
                 List.of(band),
                 Errs.HIDES_ATTENUATION,
-                Consequence.UNUSABLE,
+                always ? Consequence.NOTED : Consequence.UNUSABLE,
                 new Measure(figure, ABOVE_DB, "dB"),
-                Told.of("howl-in-quiet").with("above", figure).with("threshold", ABOVE_DB));
+                Told.of(always ? "howl-always" : "howl-in-quiet")
+                        .with("above", figure)
+                        .with("threshold", ABOVE_DB));
     }
 }

@@ -69,12 +69,7 @@ final class FewInsertions implements DataCheck {
     private static void add(
             Tally tally, List<CurveReading> group, Consequence consequence, Measure measure, Told told) {
         tally.add(
-                group.get(0).conditions().without(Sheets.REPEATS),
-                List.of(),
-                Errs.EITHER,
-                consequence,
-                measure,
-                told);
+                group.get(0).conditions().without(Sheets.REPEATS), List.of(), Errs.EITHER, consequence, measure, told);
     }
 
     private static double declaredDb(Session session, List<CurveReading> group) {

@@ -60,7 +60,18 @@ public record Finding(
             String text,
             Errs errs,
             Consequence consequence) {
-        this(check, session, reading, bands, text, errs, consequence, Optional.empty(), "", new TreeMap<>(), About.EVERYTHING);
+        this(
+                check,
+                session,
+                reading,
+                bands,
+                text,
+                errs,
+                consequence,
+                Optional.empty(),
+                "",
+                new TreeMap<>(),
+                About.EVERYTHING);
     }
 
     /**

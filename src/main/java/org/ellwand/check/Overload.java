@@ -92,7 +92,10 @@ final class Overload implements DataCheck {
                     Errs.EITHER,
                     Consequence.UNUSABLE,
                     new Measure(share, MOST, "dB per dB"),
-                    Told.of("open-ear-expanded").with("share", share).with("rise", rise).with("threshold", MOST));
+                    Told.of("open-ear-expanded")
+                            .with("share", share)
+                            .with("rise", rise)
+                            .with("threshold", MOST));
         }
     }
 

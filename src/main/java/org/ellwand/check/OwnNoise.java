@@ -3,6 +3,10 @@ package org.ellwand.check;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.NavigableMap;
+import java.util.Optional;
+import java.util.Set;
+import java.util.TreeMap;
+import java.util.TreeSet;
 import org.ellwand.acoustics.Band;
 import org.ellwand.acoustics.Weighting;
 import org.ellwand.check.Finding.Consequence;
@@ -38,49 +42,80 @@ final class OwnNoise implements DataCheck {
         return "the product in place and the open ear in quiet";
     }
 
+    /** A product in quiet, held against the open ear. */
+    private record Silence(Conditions of, double ownDb, double aboveDb, List<Band> near, List<Band> apart) {
+        boolean isNotToldApart() {
+            return near.size() >= apart.size() && aboveDb < TOLD_APART_DB;
+        }
+    }
+
     @Override
     public Checked check(Material material) {
         Session session = material.asRead();
         Tally tally = new Tally(this, session);
+        List<Silence> silences = new ArrayList<>();
         Sheets.grouped(Sheets.levels(session, r -> r.isInPlace() && Sheets.isQuiet(session, r)), Sheets.REPEATS)
-                .forEach((of, quiet) -> judge(tally, session, of, quiet));
+                .forEach((of, quiet) -> silence(session, of, quiet).ifPresent(silence -> {
+                    tally.looked();
+                    silences.add(silence);
+                    limited(tally, session, of, Sheets.meanOf(quiet), silence.apart());
+                }));
+        List<Silence> alike = silences.stream().filter(Silence::isNotToldApart).toList();
+        if (alike.size() == silences.size() && !alike.isEmpty()) {
+            add(tally, common(alike), alike.get(0));
+        } else {
+            alike.forEach(silence -> add(tally, silence.of(), silence));
+        }
         return tally.done();
     }
 
-    private static void judge(Tally tally, Session session, Conditions of, List<CurveReading> quiet) {
+    private static Optional<Silence> silence(Session session, Conditions of, List<CurveReading> quiet) {
         NavigableMap<Band, Double> own = Sheets.meanOf(quiet);
         NavigableMap<Band, Double> room = OpenEars.of(session, quiet.get(0))
                 .map(p -> Sheets.meanOf(p.takes().stream().map(CurveReading::of).toList()))
-                .orElse(new java.util.TreeMap<>());
+                .orElse(new TreeMap<>());
         NavigableMap<Band, Double> above = Sheets.less(own, room);
         if (above.isEmpty()) {
-            return;
+            return Optional.empty();
         }
-        tally.looked();
         List<Band> near = above.keySet().stream()
                 .filter(b -> above.getOrDefault(b, 0.0) < TOLD_APART_DB)
                 .toList();
         List<Band> apart = new ArrayList<>(above.keySet());
         apart.removeAll(near);
         double ownDb = Sheets.overallDb(own, Weighting.A);
-        double overall = ownDb - Sheets.overallDb(room, Weighting.A);
-        if (2 * near.size() >= above.size() && overall < TOLD_APART_DB) {
-            tally.add(
-                    of,
-                    near,
-                    Errs.HIDES_ATTENUATION,
-                    Consequence.BOUNDED,
-                    new Measure(overall, TOLD_APART_DB, "dB"),
-                    Told.of("noise-not-told-apart").with("own", ownDb).with("above", overall).with("threshold", TOLD_APART_DB));
-        }
-        limited(tally, session, of, own, apart);
+        return Optional.of(new Silence(of, ownDb, ownDb - Sheets.overallDb(room, Weighting.A), near, apart));
+    }
+
+    /** What the readings have in common: one finding serves for all. */
+    private static Conditions common(List<Silence> silences) {
+        Conditions first = silences.get(0).of();
+        Set<String> differing = new TreeSet<>();
+        first.values()
+                .forEach((name, value) -> silences.stream()
+                        .filter(s -> !s.of().get(name).equals(Optional.of(value)))
+                        .forEach(s -> differing.add(name)));
+        return first.without(differing);
+    }
+
+    private static void add(Tally tally, Conditions of, Silence silence) {
+        tally.add(
+                of,
+                silence.near(),
+                Errs.HIDES_ATTENUATION,
+                Consequence.BOUNDED,
+                new Measure(silence.aboveDb(), TOLD_APART_DB, "dB"),
+                Told.of("noise-not-told-apart")
+                        .with("own", silence.ownDb())
+                        .with("above", silence.aboveDb())
+                        .with("threshold", TOLD_APART_DB));
     }
 
     private static void limited(
             Tally tally, Session session, Conditions of, NavigableMap<Band, Double> own, List<Band> apart) {
-        Conditions state = of.without(java.util.Set.of("stimulus"));
+        Conditions state = of.without(Set.of("stimulus"));
         Sheets.grouped(Sheets.inPlace(session), Sheets.REPEATS).forEach((sounding, readings) -> {
-            if (!sounding.without(java.util.Set.of("stimulus")).equals(state)) {
+            if (!sounding.without(Set.of("stimulus")).equals(state)) {
                 return;
             }
             NavigableMap<Band, Double> above = Sheets.less(Sheets.meanOf(readings), own);

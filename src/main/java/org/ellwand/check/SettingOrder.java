@@ -194,12 +194,7 @@ final class SettingOrder implements DataCheck {
 
     private static void add(Tally tally, Gap gap, Conditions of, Told told) {
         tally.add(
-                of,
-                List.of(),
-                Errs.EITHER,
-                Consequence.UNUSABLE,
-                new Measure(gap.db(), gap.thresholdDb(), "dB"),
-                told);
+                of, List.of(), Errs.EITHER, Consequence.UNUSABLE, new Measure(gap.db(), gap.thresholdDb(), "dB"), told);
     }
 
     /** Which setting is the louder one here, and by how much the other one is elsewhere. */

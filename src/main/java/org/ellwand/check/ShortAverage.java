@@ -83,8 +83,7 @@ final class ShortAverage implements DataCheck {
     /** Where errors of readings are declared, what they lack can be added; else repeats show it already. */
     private static boolean isWidened(Session session) {
         return session.uncertainty() instanceof Uncertainty.Declared declared
-                && declared.causes().stream()
-                        .anyMatch(c -> c.sharedBy() == SharedBy.READING && c.unit() == Unit.DB);
+                && declared.causes().stream().anyMatch(c -> c.sharedBy() == SharedBy.READING && c.unit() == Unit.DB);
     }
 
     /** A session with what brief averaging adds to the errors of its readings, as a cause of its own. */

@@ -49,9 +49,10 @@ final class SignReversed implements DataCheck {
         session.readings().stream().filter(SignReversed::isAttenuation).forEach(r -> judge(tally, r));
         Map<Conditions, List<NavigableMap<Band, Double>>> gains = new LinkedHashMap<>();
         for (CurveReading reading : session.readings()) {
-            gain(session, reading).ifPresent(gain -> gains.computeIfAbsent(
-                            reading.conditions().without(STATE), k -> new ArrayList<>())
-                    .add(gain));
+            gain(session, reading)
+                    .ifPresent(
+                            gain -> gains.computeIfAbsent(reading.conditions().without(STATE), k -> new ArrayList<>())
+                                    .add(gain));
         }
         gains.forEach((of, curves) -> judge(tally, session, of, curves));
         return tally.done();
@@ -62,9 +63,8 @@ final class SignReversed implements DataCheck {
         if (reading.values() == Reading.Values.INSERTION_GAIN) {
             return Optional.of(Sheets.curve(reading));
         }
-        boolean levels = reading.values() == Reading.Values.LEVELS
-                && reading.isInPlace()
-                && !Sheets.isQuiet(session, reading);
+        boolean levels =
+                reading.values() == Reading.Values.LEVELS && reading.isInPlace() && !Sheets.isQuiet(session, reading);
         Optional<NavigableMap<Band, Double>> attenuation =
                 levels ? Sheets.attenuation(session, reading) : Optional.empty();
         attenuation.ifPresent(curve -> curve.replaceAll((band, db) -> -db));
@@ -72,8 +72,7 @@ final class SignReversed implements DataCheck {
     }
 
     /** The setting that gains least still gains, where it is loud already. */
-    private static void judge(
-            Tally tally, Session session, Conditions of, List<NavigableMap<Band, Double>> curves) {
+    private static void judge(Tally tally, Session session, Conditions of, List<NavigableMap<Band, Double>> curves) {
         tally.looked();
         double least = curves.stream().mapToDouble(Sheets::average).min().orElse(0);
         Optional<Double> level = session.stimulusOf(of).flatMap(s -> s.levelIn(Unit.DB_SPL));

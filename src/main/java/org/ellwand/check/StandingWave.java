@@ -83,8 +83,8 @@ final class StandingWave implements DataCheck {
         Optional<Band> deepest = Sheets.between(gain, LOWEST_HZ, HIGHEST_HZ).keySet().stream()
                 .filter(band -> depthDb(gain, band).isPresent())
                 .max(Comparator.comparingDouble(band -> depthDb(gain, band).orElse(0.0)));
-        return deepest.filter(band -> judge(
-                        tally, session, of, band, depthDb(gain, band).orElse(0.0)))
+        return deepest.filter(band ->
+                        judge(tally, session, of, band, depthDb(gain, band).orElse(0.0)))
                 .isPresent();
     }
 
@@ -161,13 +161,16 @@ final class StandingWave implements DataCheck {
                         Errs.EITHER,
                         Consequence.UNUSABLE,
                         measure,
-                        Told.of("no-eardrum-level").with("from", notch.nominalHz() / 2).with("away", awayMm));
+                        Told.of("no-eardrum-level")
+                                .with("from", notch.nominalHz() / 2)
+                                .with("away", awayMm));
         tally.about(About.EVERYTHING);
     }
 
     private static List<Band> above(Band notch) {
         int half = notch.index() - notch.resolution().bandsPerOctave();
-        return IntStream.rangeClosed(half, Band.nearest(notch.resolution(), 20_000).index())
+        return IntStream.rangeClosed(
+                        half, Band.nearest(notch.resolution(), 20_000).index())
                 .mapToObj(i -> new Band(notch.resolution(), i))
                 .toList();
     }

@@ -57,8 +57,7 @@ final class StatedLevel implements DataCheck {
 
     /** The level in dB(A), where it is none in dB SPL; the other way round the same slip. */
     private static void weighted(Tally tally, Session session, CurveReading reading, NavigableMap<Band, Double> curve) {
-        Optional<Double> stated =
-                session.stimulusOf(reading.conditions()).flatMap(s -> s.levelIn(Unit.DB_A));
+        Optional<Double> stated = session.stimulusOf(reading.conditions()).flatMap(s -> s.levelIn(Unit.DB_A));
         if (stated.isEmpty()) {
             return;
         }

@@ -52,8 +52,7 @@ final class WeightedBands implements DataCheck {
         Tally tally = new Tally(this, session);
         Map<Conditions, Weighted> outside = new LinkedHashMap<>();
         Sheets.grouped(Sheets.sounding(session, r -> !r.isInPlace() && Sheets.isPink(session, r)), Sheets.REPEATS)
-                .forEach((of, readings) ->
-                        Weighted.of(Sheets.meanOf(readings)).ifPresent(one -> outside.put(of, one)));
+                .forEach((of, readings) -> Weighted.of(Sheets.meanOf(readings)).ifPresent(one -> outside.put(of, one)));
         boolean all = outside.values().stream().allMatch(Weighted::isSo);
         outside.forEach((of, one) -> {
             tally.looked();
@@ -77,9 +76,9 @@ final class WeightedBands implements DataCheck {
                         attenuation.replaceAll((band, db) -> -db);
                         return Weighted.of(attenuation);
                     })
-                    .ifPresent(one -> states.computeIfAbsent(
-                                    reading.conditions().without(STATE), k -> new ArrayList<>())
-                            .add(one));
+                    .ifPresent(
+                            one -> states.computeIfAbsent(reading.conditions().without(STATE), k -> new ArrayList<>())
+                                    .add(one));
         }
         states.forEach((of, some) -> {
             tally.looked();

@@ -1,5 +1,6 @@
 package org.ellwand.report;
 
+import java.util.List;
 import java.util.Map;
 import java.util.stream.Collectors;
 import org.ellwand.check.Finding;
@@ -15,9 +16,19 @@ final class FindingModel {
                 .and("bands", finding.bands().stream().map(Numbers::hertz).collect(Collectors.joining(", ")))
                 .and("text", finding.text())
                 .and("key", finding.key())
-                .and("figures", finding.figures())
+                .and("figures", figures(finding))
                 .and("errs", finding.errs().word())
                 .and("consequence", finding.consequence().word())
                 .map();
+    }
+
+    private static List<Object> figures(Finding finding) {
+        return finding.figures().entrySet().stream()
+                .map(figure -> (Object) Map.of("name", figure.getKey(), "text", text(figure.getValue())))
+                .toList();
+    }
+
+    private static String text(Object figure) {
+        return figure instanceof Double number ? Numbers.plain(number) : figure.toString();
     }
 }

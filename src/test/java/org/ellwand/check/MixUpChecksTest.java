@@ -70,7 +70,8 @@ class MixUpChecksTest {
                 .reading("device=Skerry, stimulus=pink-94, insertion=1", f -> 15)
                 .reading("device=Skerry, stimulus=hush, insertion=1", f -> 14)
                 .session();
-        assertThat(one(new TubeAtBackground(), session).text()).startsWith("no louder than in quiet over 21 neighbouring");
+        assertThat(one(new TubeAtBackground(), session).text())
+                .startsWith("no louder than in quiet over 21 neighbouring");
         Session softer = Fault.in(session, where("device=open ear"), (f, db) -> 60);
         assertThat(Inspecting.by(new TubeAtBackground(), List.of(softer))).isEmpty();
     }
@@ -121,8 +122,8 @@ class MixUpChecksTest {
     }
 
     private static CurveReading renamed(CurveReading r, Map<String, String> other) {
-        Conditions conditions =
-                r.conditions().with("setting", other.getOrDefault(r.get("setting").orElse(""), ""));
+        Conditions conditions = r.conditions()
+                .with("setting", other.getOrDefault(r.get("setting").orElse(""), ""));
         return new CurveReading(conditions, r.values(), r.spectrum(), r.place());
     }
 
@@ -131,7 +132,10 @@ class MixUpChecksTest {
         Session session = renamed(SOUND, where("insertion=2", "stimulus=pink-76"));
         Finding finding = one(new SettingOrder(), session);
         assertThat(finding.consequence()).isEqualTo(Consequence.UNUSABLE);
-        assertThat(finding.reading()).contains("insertion=2").contains("stimulus=pink-76").doesNotContain("setting");
+        assertThat(finding.reading())
+                .contains("insertion=2")
+                .contains("stimulus=pink-76")
+                .doesNotContain("setting");
         assertThat(finding.text()).endsWith("were the two swapped?");
     }
 
@@ -141,7 +145,8 @@ class MixUpChecksTest {
         List<Finding> findings = Inspecting.by(new SettingOrder(), List.of(swapped, SOUND));
         assertThat(findings)
                 .hasSize(3)
-                .allSatisfy(f -> assertThat(f.text()).endsWith("in session sitting-21: were the two swapped in one of them?"));
+                .allSatisfy(f ->
+                        assertThat(f.text()).endsWith("in session sitting-21: were the two swapped in one of them?"));
         assertThat(Inspecting.by(new SettingOrder(), List.of(SoundSittings.of("22"), SOUND)))
                 .isEmpty();
     }
@@ -150,8 +155,7 @@ class MixUpChecksTest {
     void theOrderThatTheSessionStatesIsHeldAgainstTheReadings() {
         Session right = chained(SOUND, List.of("ebb", "flood"));
         assertThat(Inspecting.by(new SettingOrder(), List.of(right))).isEmpty();
-        List<Finding> findings =
-                Inspecting.by(new SettingOrder(), List.of(chained(SOUND, List.of("flood", "ebb"))));
+        List<Finding> findings = Inspecting.by(new SettingOrder(), List.of(chained(SOUND, List.of("flood", "ebb"))));
         assertThat(findings).hasSize(3).allSatisfy(f -> {
             assertThat(f.key()).isEqualTo("settings-out-of-order");
             assertThat(f.text()).startsWith("flood, which is to be the weaker setting, takes ");
@@ -191,8 +195,9 @@ class MixUpChecksTest {
                 .reading("device=open ear, stimulus=pink-94", Reading.Values.LEVELS, octaves, f -> 85)
                 .session();
         assertThat(one(new BandWidths(), session).text())
-                .isEqualTo("called third octaves, and all 7 bands are an octave apart: are these octaves? Their levels would"
-                        + " be 4.8 dB higher");
+                .isEqualTo(
+                        "called third octaves, and all 7 bands are an octave apart: are these octaves? Their levels would"
+                                + " be 4.8 dB higher");
     }
 
     /** Seven octaves of pink noise of 94 dB SPL over ten octaves are 84 dB each; a third of an octave is 79.2 dB. */
@@ -239,7 +244,8 @@ class MixUpChecksTest {
 
     @Test
     void pinkNoiseThatFallsIsNone() {
-        assertThat(one(new PinkShape(), field(f -> 80 - 0.6 * Bands.octaves(f, 1000))).text())
+        assertThat(one(new PinkShape(), field(f -> 80 - 0.6 * Bands.octaves(f, 1000)))
+                        .text())
                 .isEqualTo("the pink noise slopes by -0.60 dB per octave, more than 0.5");
         assertThat(one(new PinkShape(), field(f -> f < 140 ? 76 : 80)).bands()).containsExactly(125.0);
         assertThat(Inspecting.by(new PinkShape(), List.of(field(f -> 80 - 0.4 * Bands.octaves(f, 1000)))))
@@ -257,8 +263,8 @@ class MixUpChecksTest {
     /** Each band of the open ear with the weighting of IEC 61672-1 on it. */
     @Test
     void weightedBandsBetrayThemselves() {
-        Session session = Fault.in(
-                SOUND, where("device=open ear", "stimulus=pink-94"), (f, db) -> db + Weighting.A.atDb(f));
+        Session session =
+                Fault.in(SOUND, where("device=open ear", "stimulus=pink-94"), (f, db) -> db + Weighting.A.atDb(f));
         Finding finding = one(new WeightedBands(), session);
         assertThat(finding.consequence()).isEqualTo(Consequence.UNUSABLE);
         assertThat(finding.bands()).startsWith(100.0, 125.0).doesNotContain(1000.0);
@@ -314,13 +320,16 @@ class MixUpChecksTest {
         NormalStream draw = new NormalStream(Seeds.of("twelfths", "1"));
         return new MadeSession("yard")
                 .pink(94)
-                .reading("device=open ear, stimulus=pink-94", Reading.Values.LEVELS, TWELFTHS, f -> 76
-                        + Ear.CREW_01.openGainDb(f)
-                        + 0.3 * draw.next())
-                .reading("device=Skerry, stimulus=pink-94", Reading.Values.LEVELS, TWELFTHS, f -> 60
-                        + Ear.CREW_01.openGainDb(f)
-                        + moreDb.applyAsDouble(f)
-                        + 0.3 * draw.next())
+                .reading(
+                        "device=open ear, stimulus=pink-94",
+                        Reading.Values.LEVELS,
+                        TWELFTHS,
+                        f -> 76 + Ear.CREW_01.openGainDb(f) + 0.3 * draw.next())
+                .reading(
+                        "device=Skerry, stimulus=pink-94",
+                        Reading.Values.LEVELS,
+                        TWELFTHS,
+                        f -> 60 + Ear.CREW_01.openGainDb(f) + moreDb.applyAsDouble(f) + 0.3 * draw.next())
                 .session();
     }
 
@@ -328,8 +337,11 @@ class MixUpChecksTest {
     void aReflectionLeavesARippleOutside() {
         Session session = new MadeSession("yard")
                 .pink(94)
-                .reading("device=field microphone, stimulus=pink-94", Reading.Values.LEVELS, TWELFTHS, f -> 80
-                        + combDb(f, 0.35, 1.5))
+                .reading(
+                        "device=field microphone, stimulus=pink-94",
+                        Reading.Values.LEVELS,
+                        TWELFTHS,
+                        f -> 80 + combDb(f, 0.35, 1.5))
                 .session();
         assertThat(one(new RoomReflection(), session).text()).startsWith("a ripple of ");
     }
@@ -366,12 +378,12 @@ class MixUpChecksTest {
                 .chain(brief)
                 .reading("device=open ear, stimulus=pink-94", f -> 80)
                 .session();
-        Uncertainty widened =
-                Inspection.of(List.of(session)).sessions().get(0).uncertainty();
+        Uncertainty widened = Inspection.of(List.of(session)).sessions().get(0).uncertainty();
         double at125 = ((Uncertainty.Declared) widened).causes().get(1).sizeAt(125);
         // 0.808 dB of noise less 0.3 dB that is declared already, in squares.
         assertThat(at125).isCloseTo(Math.sqrt(0.808 * 0.808 - 0.09), within(0.005));
-        assertThat(((Uncertainty.Declared) widened).causes().get(1).sizeAt(1000)).isZero();
+        assertThat(((Uncertainty.Declared) widened).causes().get(1).sizeAt(1000))
+                .isZero();
     }
 
     @Test
@@ -397,6 +409,7 @@ class MixUpChecksTest {
                 sources.append(java.nio.file.Files.readString(file));
             }
         }
-        assertThat(Told.all().keySet()).allSatisfy(key -> assertThat(sources.toString()).contains('"' + key + '"'));
+        assertThat(Told.all().keySet())
+                .allSatisfy(key -> assertThat(sources.toString()).contains('"' + key + '"'));
     }
 }

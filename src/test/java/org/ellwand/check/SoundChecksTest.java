@@ -60,16 +60,15 @@ class SoundChecksTest {
     @Test
     void pinkNoiseNeedsNoFieldMicrophone() {
         Session session = without("device=field microphone", tipAway(14));
-        assertThat(by(new StandingWave(), session)).anySatisfy(f -> assertThat(f.text())
-                .endsWith("as of a tip 14 mm from the eardrum"));
+        assertThat(by(new StandingWave(), session))
+                .anySatisfy(f -> assertThat(f.text()).endsWith("as of a tip 14 mm from the eardrum"));
         assertThat(by(new StandingWave(), without("device=field microphone", SOUND)))
                 .isEmpty();
     }
 
     private static Session without(String condition, Session session) {
-        return session.withReadings(session.readings().stream()
-                .filter(where(condition).negate())
-                .toList());
+        return session.withReadings(
+                session.readings().stream().filter(where(condition).negate()).toList());
     }
 
     /** Published guidance: within 6 mm. */
