@@ -3,8 +3,8 @@ package org.ellwand.plan;
 import java.util.List;
 import java.util.Optional;
 import org.ellwand.claim.Claim;
-import org.ellwand.claim.Rule;
 import org.ellwand.claim.Product;
+import org.ellwand.claim.Rule;
 
 /** A product with one claim, read in the plain way only. */
 final class Alone {

@@ -107,8 +107,8 @@ final class Outlooks {
         if (population instanceof Population.Share share) {
             String wearer = heads ? "head" : "unit";
             return ofShare(audited.claim(), wearer, share.percent() / 100, measured)
-                    .map(n -> new Outlook(
-                            audited, advice, USUAL, OptionalDouble.empty(), "", OptionalDouble.empty(), n));
+                    .map(n ->
+                            new Outlook(audited, advice, USUAL, OptionalDouble.empty(), "", OptionalDouble.empty(), n));
         }
         if (measured < 2 || plain.standardUncertainty().isEmpty()) {
             return Optional.empty();
@@ -142,8 +142,7 @@ final class Outlooks {
                 .toArray();
         Interval limit = each.rule().limit();
         double mean = Arrays.stream(values).average().orElse(0);
-        double squares =
-                Arrays.stream(values).map(v -> (v - mean) * (v - mean)).sum();
+        double squares = Arrays.stream(values).map(v -> (v - mean) * (v - mean)).sum();
         if (values.length < 2 || squares == 0 || !limit.contains(mean)) {
             return Optional.empty();
         }

@@ -85,9 +85,12 @@ class PlanCommandTest {
         CommandLineRun run = run("plan", ".", "--out", out.toString());
         assertThat(run.exitCode()).isZero();
         assertThat(run.out()).isEmpty();
-        assertThat(run.err()).startsWith("plan written to " + out + "/ (plan.md)\n").contains(" decided, ");
-        assertThat(Files.readString(out.resolve("plan.md"))).contains("## Skerry Tide", "## Cautions").satisfies(text ->
-                assertThat(text.lines().count()).isLessThan(LINES_OF_A_PAGE));
+        assertThat(run.err())
+                .startsWith("plan written to " + out + "/ (plan.md)\n")
+                .contains(" decided, ");
+        assertThat(Files.readString(out.resolve("plan.md")))
+                .contains("## Skerry Tide", "## Cautions")
+                .satisfies(text -> assertThat(text.lines().count()).isLessThan(LINES_OF_A_PAGE));
     }
 
     @Test
@@ -119,8 +122,9 @@ class PlanCommandTest {
         measured(Map.of("crew-01", 16.4));
         // 15 dB claimed, 25 dB of floor, 15 dB clear of it, 12.8 dB from a band of 19 to all of them.
         assertThat(plan())
-                .contains("To see 15 dB of attenuation 15 dB above a typical background of 25 dB a third octave (common practice, no source:"
-                        + " it was not read here), pink noise must be 68 dB SPL or louder");
+                .contains(
+                        "To see 15 dB of attenuation 15 dB above a typical background of 25 dB a third octave (common practice, no source:"
+                                + " it was not read here), pink noise must be 68 dB SPL or louder");
     }
 
     @Test
@@ -128,9 +132,11 @@ class PlanCommandTest {
         claims(FLOOD.replace("statistic: mean}", "statistic: mean, ears: mean}"));
         measured(Map.of("crew-01", 15.2, "crew-02", 17.4));
         String plan = plan();
-        assertThat(plan).containsPattern("\\d+ heads in all, 3 insertions in an ear of each; decides in \\d+ % of cases");
+        assertThat(plan)
+                .containsPattern("\\d+ heads in all, 3 insertions in an ear of each; decides in \\d+ % of cases");
         assertThat(plan).contains("once for each further head or sample, under names of their own");
-        assertThat(Files.readString(yard.resolve("plan/plan-yard-another.yaml"))).contains("head: \"another-head\"");
+        assertThat(Files.readString(yard.resolve("plan/plan-yard-another.yaml")))
+                .contains("head: \"another-head\"");
     }
 
     /** Mean 17, deviation 1.5: 15 lies 1.333 deviations off; one-sided factors of 75 % at 95 % (SciPy's noncentral t): 1.366 of 12, 1.328 of 13. */
@@ -186,7 +192,9 @@ class PlanCommandTest {
                 session,
                 Files.readString(session)
                         .replace("value: FILL h, uncertainty: FILL h", "value: 17 h, uncertainty: 0.3 h")
-                        .replace("at: FILL s, from: FILL dB SPL, to: FILL dB SPL", "at: 0.1 s, from: 55 dB SPL, to: 90 dB SPL")
+                        .replace(
+                                "at: FILL s, from: FILL dB SPL, to: FILL dB SPL",
+                                "at: 0.1 s, from: 55 dB SPL, to: 90 dB SPL")
                         .replace("size: FILL ms", "size: 0.4 ms")
                         .replace("size: FILL dB", "size: 0.3 dB")
                         .replace("fundamental: FILL Hz", "fundamental: 500 Hz"));
