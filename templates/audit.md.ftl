@@ -94,7 +94,7 @@ Probability: that the claim, as we read it, is true. U: expanded uncertainty (k 
 - ${w.basis(c.sample)}: ${w.sample(c.sample)}
 </#if>
 <#list c.notes as note>
-- Note: ${note}
+- Note: ${note.text}
 </#list>
 <#list c.findings as f>
 - Finding: ${w.finding(f)}
@@ -119,12 +119,12 @@ The sentence read otherwise:
 | Name | Rule | Measured | Verdict | Probability |
 | --- | --- | --- | --- | --- |
 <#list c.otherwise as o>
-| ${o.name} | ${w.rule(o)}<#if o.reasons?has_content>; ${w.reasons(o.reasons)}</#if><#list o.notes as note>; ${note}</#list> | ${w.measured(o.measured)} | **${o.verdict}** | ${w.probability(o.probability)} |
+| ${o.name} | ${w.rule(o)}<#if o.reasons?has_content>; ${w.reasons(o.reasons)}</#if><#list o.notes as note>; ${note.text}</#list> | ${w.measured(o.measured)} | **${o.verdict}** | ${w.probability(o.probability)} |
 </#list>
 
 </#if>
 <#if c.cells?size gt 1>
-One by one<#if ["lowest", "highest", "median", "spread"]?seq_contains(c.measured.statistic)> (U is that of the number that decides in each row, which may be another band than the value’s)</#if>:
+<#if c.cellsInAll gt c.cells?size>The ${c.cells?size} least probable of ${c.cellsInAll}, all of which stand in cells.csv<#else>One by one</#if><#if ["lowest", "highest", "median", "spread"]?seq_contains(c.measured.statistic)> (U is that of the number that decides in each row, which may be another band than the value’s)</#if>:
 
 | Conditions | Insertions | Value | U (k = 2) | Probability |
 | --- | --: | --: | --: | --- |
@@ -176,6 +176,9 @@ ${w.whatDecides()}
 </#if>
 <#if s.place != "">
 - Place: ${s.place}
+</#if>
+<#if w.chain(s.chain) != "">
+- Measuring chain: ${w.chain(s.chain)}
 </#if>
 <#if s.resolution != "" || s.stimuli?has_content>
 - Ears, insertions: ${w.sample(s.sample)}

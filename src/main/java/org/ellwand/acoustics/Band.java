@@ -1,5 +1,7 @@
 package org.ellwand.acoustics;
 
+import java.util.stream.IntStream;
+
 /**
  * One band of a fractional-octave set.
  *
@@ -16,6 +18,13 @@ public record Band(Resolution resolution, int index) implements Comparable<Band>
     private static final double OCTAVE_RATIO = Math.pow(10, 0.3);
     private static final double[] THIRD_DIGITS = {1, 1.25, 1.6, 2, 2.5, 3.15, 4, 5, 6.3, 8};
 
+    /** Asked for with every number of every reading, and so worked out once. */
+    private static final int TABLE_HALF = 30;
+
+    private static final double[] NOMINAL_HZ = IntStream.rangeClosed(-TABLE_HALF, TABLE_HALF)
+            .mapToDouble(Band::nominalHz)
+            .toArray();
+
     /** Exact mid-band frequency in Hz. */
     public double exactHz() {
         int b = resolution.bandsPerOctave();
@@ -27,13 +36,18 @@ public record Band(Resolution resolution, int index) implements Comparable<Band>
     public double nominalHz() {
         if (resolution.bandsPerOctave() <= 3) {
             int third = index * 3 / resolution.bandsPerOctave();
-            double scale = Math.pow(10, Math.floorDiv(third, 10));
-            return Math.round(THIRD_DIGITS[Math.floorMod(third, 10)] * 1000 * scale * 1e6) / 1e6;
+            int at = third + TABLE_HALF;
+            return at >= 0 && at < NOMINAL_HZ.length ? NOMINAL_HZ[at] : nominalHz(third);
         }
         double exact = exactHz();
         double decade = Math.pow(10, Math.floor(Math.log10(exact)));
         double step = exact / decade < 5 ? decade / 100 : decade / 10;
         return Math.round(Math.round(exact / step) * step * 1e6) / 1e6;
+    }
+
+    private static double nominalHz(int third) {
+        double scale = Math.pow(10, Math.floorDiv(third, 10));
+        return Math.round(THIRD_DIGITS[Math.floorMod(third, 10)] * 1000 * scale * 1e6) / 1e6;
     }
 
     public double lowerEdgeHz() {
@@ -53,7 +67,7 @@ public record Band(Resolution resolution, int index) implements Comparable<Band>
 
     /** The band of a coarser set that holds this one. The sets of this class tile each other exactly. */
     public Band within(Resolution coarser) {
-        return nearest(coarser, exactHz());
+        return coarser == resolution ? this : nearest(coarser, exactHz());
     }
 
     @Override

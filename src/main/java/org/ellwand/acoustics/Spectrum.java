@@ -1,21 +1,25 @@
 package org.ellwand.acoustics;
 
 import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.Collection;
 import java.util.Collections;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.Map;
-import java.util.NavigableMap;
 import java.util.Optional;
 import java.util.Set;
+import java.util.SortedMap;
 import java.util.SortedSet;
 import java.util.TreeMap;
+import java.util.TreeSet;
 
 /** Levels or level differences over the bands of one resolution. Bands that were not measured are simply not in it. */
 public final class Spectrum {
     private final Resolution resolution;
-    private final NavigableMap<Band, Level> levels;
     private final List<Band> bandList;
+    private final double[] levelsDb;
+    private final List<Bound> bounds;
 
     /**
      * One band's number.
@@ -36,14 +40,50 @@ public final class Spectrum {
     }
 
     public Spectrum(Resolution resolution, Map<Band, Level> levels) {
-        levels.keySet().forEach(band -> {
+        this(resolution, sorted(levels));
+    }
+
+    private Spectrum(Resolution resolution, SortedMap<Band, Level> levels) {
+        this(
+                resolution,
+                List.copyOf(levels.keySet()),
+                levels.values().stream().mapToDouble(Level::levelDb).toArray(),
+                bounds(levels.values()));
+    }
+
+    private Spectrum(Resolution resolution, List<Band> bandList, double[] levelsDb, List<Bound> bounds) {
+        bandList.forEach(band -> {
             if (band.resolution() != resolution) {
                 throw new IllegalArgumentException(band + " is not a band of " + resolution.text());
             }
         });
         this.resolution = resolution;
-        this.levels = Collections.unmodifiableNavigableMap(new TreeMap<>(levels));
-        this.bandList = List.copyOf(this.levels.keySet());
+        this.bandList = bandList;
+        this.levelsDb = levelsDb;
+        this.bounds = bounds;
+    }
+
+    private static SortedMap<Band, Level> sorted(Map<Band, Level> levels) {
+        return new TreeMap<>(levels);
+    }
+
+    /** Nothing where all are measured. */
+    private static List<Bound> bounds(Collection<Level> levels) {
+        boolean measured = levels.stream().allMatch(level -> level.bound() == Bound.MEASURED);
+        return measured ? List.of() : levels.stream().map(Level::bound).toList();
+    }
+
+    /**
+     * A spectrum of measured levels. Spectra of the same bands may share their list.
+     *
+     * @param bands ascending
+     * @param levelsDb one for each band, in dB
+     */
+    public static Spectrum measured(Resolution resolution, List<Band> bands, double[] levelsDb) {
+        if (bands.size() != levelsDb.length || !Arrays.stream(levelsDb).allMatch(Double::isFinite)) {
+            throw new IllegalArgumentException("one finite level for each band");
+        }
+        return new Spectrum(resolution, List.copyOf(bands), levelsDb.clone(), List.of());
     }
 
     /** A spectrum of measured levels at nominal or exact frequencies in Hz. */
@@ -58,7 +98,7 @@ public final class Spectrum {
     }
 
     public SortedSet<Band> bands() {
-        return Collections.unmodifiableSortedSet((SortedSet<Band>) levels.navigableKeySet());
+        return Collections.unmodifiableSortedSet(new TreeSet<>(bandList));
     }
 
     public List<Band> bandList() {
@@ -72,15 +112,40 @@ public final class Spectrum {
 
     /** All levels in dB, lowest band first; a new array. */
     public double[] levelsDb() {
-        return levels.values().stream().mapToDouble(Level::levelDb).toArray();
+        return levelsDb.clone();
+    }
+
+    /** Whether every level is the value and none only bounds it. */
+    public boolean isMeasured() {
+        return bounds.isEmpty();
     }
 
     public Optional<Level> at(Band band) {
-        return Optional.ofNullable(levels.get(band));
+        int at = indexOf(band);
+        return at < 0 ? Optional.empty() : Optional.of(level(at));
     }
 
-    public Map<Band, Level> levels() {
-        return levels;
+    private Level level(int at) {
+        return new Level(levelsDb[at], boundOf(at));
+    }
+
+    /** The level in dB at a place among the bands. */
+    public double levelDb(int at) {
+        return levelsDb[at];
+    }
+
+    /** Whether the level at a place among the bands is the value or only bounds it. */
+    public Bound boundOf(int at) {
+        return bounds.isEmpty() ? Bound.MEASURED : bounds.get(at);
+    }
+
+    /** The levels by band, lowest band first; a new map. */
+    public SortedMap<Band, Level> levels() {
+        SortedMap<Band, Level> levels = new TreeMap<>();
+        for (int i = 0; i < levelsDb.length; i++) {
+            levels.put(bandList.get(i), level(i));
+        }
+        return Collections.unmodifiableSortedMap(levels);
     }
 
     /**
@@ -98,7 +163,7 @@ public final class Spectrum {
             throw new IllegalArgumentException(resolution.text() + " levels have no " + coarser.text() + " sums");
         }
         Map<Band, List<Level>> members = new TreeMap<>();
-        levels.forEach((band, level) -> members.computeIfAbsent(band.within(coarser), b -> new ArrayList<>())
+        levels().forEach((band, level) -> members.computeIfAbsent(band.within(coarser), b -> new ArrayList<>())
                 .add(level));
         Map<Band, Level> sums = new TreeMap<>();
         int wanted = resolution.bandsPerOctave() / coarser.bandsPerOctave();
@@ -123,16 +188,20 @@ public final class Spectrum {
 
     @Override
     public boolean equals(Object other) {
-        return other instanceof Spectrum that && resolution == that.resolution && levels.equals(that.levels);
+        return other instanceof Spectrum that
+                && resolution == that.resolution
+                && bandList.equals(that.bandList)
+                && Arrays.equals(levelsDb, that.levelsDb)
+                && bounds.equals(that.bounds);
     }
 
     @Override
     public int hashCode() {
-        return 31 * resolution.hashCode() + levels.hashCode();
+        return 31 * (31 * resolution.hashCode() + Arrays.hashCode(levelsDb)) + bandList.hashCode();
     }
 
     @Override
     public String toString() {
-        return resolution.text() + " " + levels;
+        return resolution.text() + " " + levels();
     }
 }

@@ -6,13 +6,17 @@ import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
 import java.util.stream.IntStream;
 import org.ellwand.acoustics.Weighting;
+import org.ellwand.amount.Dimension;
 import org.ellwand.amount.Interval;
+import org.ellwand.amount.Unit;
 import org.ellwand.claim.Rule;
 import org.ellwand.claim.Statistic;
+import org.ellwand.measurement.NumberReading;
 import org.ellwand.pairing.Cell;
 import org.ellwand.quantity.CellFormula;
 import org.ellwand.quantity.Computation;
@@ -23,6 +27,9 @@ import org.ellwand.quantity.Outcome;
 final class CellRecord {
     /** With it a fail is never asked for, which would need joint draws. */
     private static final double ANY_CONFIDENCE = 0;
+
+    /** So many curves of repeats can still be told apart. */
+    private static final int MOST_CURVES = 50;
 
     private final Rule rule;
     private final Ready ready;
@@ -39,6 +46,25 @@ final class CellRecord {
     }
 
     CellResult of(int subject, Evaluation evaluation, Evaluation curves) {
+        CellResult brief = brief(subject, evaluation, curves);
+        return new CellResult(
+                brief.conditions(),
+                brief.insertions(),
+                brief.value(),
+                brief.bound(),
+                brief.standardUncertainty(),
+                brief.probability(),
+                curves.outcome() == Outcome.CURVE ? bands(curves.points().of(subject)) : List.of(),
+                levels(false),
+                levels(true),
+                insertionCurves(),
+                brief.contributions(),
+                brief.series(),
+                brief.settled());
+    }
+
+    /** Without curves. */
+    CellResult brief(int subject, Evaluation evaluation, Evaluation curves) {
         Statistic statistic = rule.statistic().orElseThrow();
         Estimates estimates = evaluation.subjects().get(subject);
         Decision decision = deciding(evaluation.only(subject));
@@ -53,12 +79,30 @@ final class CellRecord {
                 deciding.bound(),
                 maybe(deciding.errors().standardUncertainty()),
                 maybe(decision.probability()),
-                curves.outcome() == Outcome.CURVE ? bands(curves.points().of(subject)) : List.of(),
-                levels(false),
-                levels(true),
-                insertionCurves(),
+                List.of(),
+                List.of(),
+                List.of(),
+                List.of(),
                 known ? contributions(estimates, deciding.local()) : List.of(),
-                series(estimates.computation));
+                series(estimates.computation),
+                settled());
+    }
+
+    /** Times that were read off traces; none where the number is another. */
+    private List<CellResult.Settled> settled() {
+        Unit unit = rule.limit().unit();
+        return ready.subject().cells().stream()
+                .flatMap(cell -> cell.insertions().stream()
+                        .flatMap(insertion -> insertion.takes().stream())
+                        .filter(NumberReading.class::isInstance)
+                        .map(NumberReading.class::cast)
+                        .filter(take -> unit.dimension() == Dimension.TIME
+                                && take.movedBy().equals(Optional.of(Unit.MILLISECOND)))
+                        .map(take -> new CellResult.Settled(
+                                cell.session().id(),
+                                take.place().file(),
+                                Unit.MILLISECOND.convert(take.number(), unit))))
+                .toList();
     }
 
     /** Only where every level has one number: of a series in each band the judged numbers themselves are the curve. */
@@ -107,7 +151,10 @@ final class CellRecord {
     }
 
     private List<List<Double>> insertionCurves() {
-        if (ready.subject().repeats().size() != 1 || ready.bands().isEmpty() || staged) {
+        if (ready.subject().repeats().size() != 1
+                || ready.subject().repeats().get(0).count() > MOST_CURVES
+                || ready.bands().isEmpty()
+                || staged) {
             return List.of();
         }
         List<List<Double>> curves = new ArrayList<>();
@@ -128,9 +175,9 @@ final class CellRecord {
 
     private static List<Contribution> contributions(Estimates estimates, int point) {
         Map<Instance, Double> squares = new LinkedHashMap<>();
-        for (int f = 0; f < estimates.factors.size(); f++) {
+        for (int f : estimates.effect.moving(point)) {
             Factor factor = estimates.factors.get(f);
-            double effect = estimates.effect[point][f];
+            double effect = estimates.effect.at(point, f);
             squares.merge(
                     new Instance(factor.cause(), factor.instance(), OptionalInt.empty()), effect * effect, Double::sum);
         }

@@ -13,6 +13,7 @@ import org.ellwand.statistics.Seeds;
  */
 final class Draws {
     private final Estimates estimates;
+    private final int[] moving;
     private final List<NormalStream> factorStreams = new ArrayList<>();
     private final List<GroupStream> groupStreams = new ArrayList<>();
     private final double[] z;
@@ -20,7 +21,10 @@ final class Draws {
     Draws(Estimates estimates, int block) {
         this.estimates = estimates;
         z = new double[block];
-        estimates.factors.forEach(f -> factorStreams.add(new NormalStream(Seeds.of(f.key()))));
+        moving = estimates.effect.moving();
+        for (int f : moving) {
+            factorStreams.add(new NormalStream(Seeds.of(estimates.factors.get(f).key())));
+        }
         estimates.groups.forEach(g -> groupStreams.add(new GroupStream(g, block)));
     }
 
@@ -32,7 +36,7 @@ final class Draws {
         for (int f = 0; f < factorStreams.size(); f++) {
             factorStreams.get(f).fill(z, count);
             for (int p = 0; p < errors.length; p++) {
-                double effect = estimates.effect[p][f];
+                double effect = estimates.effect.at(p, moving[f]);
                 if (effect != 0) {
                     addScaled(errors[p], effect, count);
                 }

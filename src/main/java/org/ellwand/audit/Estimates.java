@@ -3,6 +3,7 @@ package org.ellwand.audit;
 import java.util.Arrays;
 import java.util.List;
 import org.ellwand.quantity.Computation;
+import org.ellwand.words.Remark;
 
 /**
  * The judged numbers of one subject and everything that moves them. Arrays run over the points of the subject.
@@ -13,9 +14,9 @@ final class Estimates {
     /** The factors that move the subject, and their effect by point. */
     final List<Factor> factors;
 
-    final double[][] effect;
+    final Effects effect;
     /** The same before observed scatter replaced any. */
-    final double[][] declaredEffect;
+    final Effects declaredEffect;
 
     final List<Group> groups;
     /** Whether observed scatter replaced declared sizes at the point. */
@@ -25,19 +26,19 @@ final class Estimates {
     /** The numbers of each person or product, where there are several; by member and point. */
     final double[][] members;
     /** What was found about the repeats, in English. */
-    final List<String> notes;
+    final List<Remark> notes;
 
     Estimates(
             Computation computation,
             double[] value,
             List<Factor> factors,
-            double[][] effect,
-            double[][] declaredEffect,
+            Effects effect,
+            Effects declaredEffect,
             List<Group> groups,
             boolean[] observed,
             double[] centreShift,
             double[][] members,
-            List<String> notes) {
+            List<Remark> notes) {
         this.computation = computation;
         this.value = value;
         this.factors = factors;
@@ -60,10 +61,6 @@ final class Estimates {
     }
 
     double normalDeviation(int point) {
-        double square = 0;
-        for (double e : effect[point]) {
-            square += e * e;
-        }
-        return Math.sqrt(square);
+        return effect.deviation(point);
     }
 }

@@ -2,10 +2,11 @@ package org.ellwand.audit;
 
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.Collections;
 import java.util.HashMap;
 import java.util.HashSet;
+import java.util.IdentityHashMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
 import java.util.stream.Collectors;
@@ -19,6 +20,7 @@ import org.ellwand.pairing.Cell;
 import org.ellwand.quantity.Computation;
 import org.ellwand.quantity.Formula;
 import org.ellwand.quantity.ReadingIndex;
+import org.ellwand.words.Remark;
 
 /**
  * Finds what moves the judged numbers of a subject: the effects of the declared causes, and the scatter of repeats where
@@ -33,16 +35,16 @@ final class Estimator {
 
     private final ReadingIndex index;
     private final double[][] levelsDb;
-    private final List<Factor> factors;
     private final int claimPoints;
+    private final Moves moves;
     private final List<List<Double>> hz;
     private final Map<Integer, Double> criticalSquares = new HashMap<>();
 
     Estimator(ReadingIndex index, double[][] levelsDb, List<Factor> factors, int claimPoints) {
         this.index = index;
         this.levelsDb = levelsDb;
-        this.factors = factors;
         this.claimPoints = claimPoints;
+        this.moves = new Moves(factors, index.size());
         this.hz = index.readings().stream().map(Estimator::frequencies).toList();
     }
 
@@ -73,10 +75,10 @@ final class Estimator {
         private final List<Set<Integer>> covered;
         private final double[] centreShift;
         private final List<Factor> mine;
-        private final double[][] effect;
-        private final double[][] declaredEffect;
+        private Effects effect;
+        private final Effects declaredEffect;
         private final List<Group> groups = new ArrayList<>();
-        private final List<String> notes = new ArrayList<>();
+        private final List<Remark> notes = new ArrayList<>();
         private double[][] members = new double[0][];
 
         Work(Subject subject, Computation computation, Formula.Task task) {
@@ -92,17 +94,9 @@ final class Estimator {
                     .<Set<Integer>>mapToObj(p -> new HashSet<>())
                     .toList();
             centreShift = new double[value.length];
-            Set<Integer> concerned = Set.copyOf(readings);
-            mine = factors.stream()
-                    .filter(f -> f.entries().stream().anyMatch(e -> concerned.contains(e.reading())))
-                    .toList();
-            effect = new double[value.length][mine.size()];
-            for (int f = 0; f < mine.size(); f++) {
-                for (int p = 0; p < value.length; p++) {
-                    effect[p][f] = sensitivity.effect(mine.get(f), p);
-                }
-            }
-            declaredEffect = Arrays.stream(effect).map(double[]::clone).toArray(double[][]::new);
+            mine = moves.of(readings);
+            effect = Effects.of(value.length, mine.size(), f -> sensitivity.effects(mine.get(f)));
+            declaredEffect = effect;
         }
 
         Estimates estimate() {
@@ -146,19 +140,13 @@ final class Estimator {
             return cell.insertions().stream().flatMap(i -> i.takes().stream()).anyMatch(member.readings()::contains);
         }
 
-        private String larger(Repeats repeats, int points) {
+        private Remark larger(Repeats repeats, int points) {
             return value.length == 1
-                    ? String.format(
-                            Locale.ROOT,
-                            "the %d insertions scatter more than declared: their observed scatter is used",
-                            repeats.count())
-                    : String.format(
-                            Locale.ROOT,
-                            "at %d of %d points the %d insertions scatter more than declared: their observed scatter is"
-                                    + " used there",
-                            points,
-                            value.length,
-                            repeats.count());
+                    ? Remark.of("more-scatter").with("insertions", repeats.count())
+                    : Remark.of("more-scatter-at-points")
+                            .with("points", points)
+                            .with("of", value.length)
+                            .with("insertions", repeats.count());
         }
 
         /** The judged numbers of each repeat by itself. */
@@ -242,9 +230,9 @@ final class Estimator {
                     observed[p] = true;
                     covered.get(p).addAll(own);
                     scatter(repeats, x, p, effects[p]);
-                    remove(own, p);
                 }
             }
+            effect = effect.only((p, f) -> !replaced[p] || !scatters(mine.get(f)) || !movesOnly(mine.get(f), own));
             groups.add(new Group(repeats.key(), n - 1, effects));
         }
 
@@ -261,20 +249,9 @@ final class Estimator {
             }
         }
 
-        private void remove(Set<Integer> own, int p) {
-            for (int f = 0; f < mine.size(); f++) {
-                if (scatters(mine.get(f)) && movesOnly(mine.get(f), own)) {
-                    effect[p][f] = 0;
-                }
-            }
-        }
-
-        /** Whether a draw touches no reading of this subject but these; what else it touches belongs to other subjects. */
+        /** Whether a draw, as far as it touches this subject, touches no reading but these. */
         private boolean movesOnly(Factor factor, Set<Integer> own) {
-            return factor.entries().stream()
-                    .map(Factor.Entry::reading)
-                    .filter(readings::contains)
-                    .allMatch(own::contains);
+            return factor.entries().stream().map(Factor.Entry::reading).allMatch(own::contains);
         }
 
         /** Scatter between heads (or units) holds what insertions and readings add; what is common to all stays. */
@@ -296,18 +273,15 @@ final class Estimator {
         private void keepCommon(Repeats repeats) {
             List<Set<Integer>> members =
                     repeats.members().stream().map(m -> positions(m.readings())).toList();
-            for (int f = 0; f < mine.size(); f++) {
-                Set<Integer> touched = mine.get(f).entries().stream()
-                        .map(Factor.Entry::reading)
-                        .collect(Collectors.toSet());
-                boolean common = mine.get(f).sharedBy() == SharedBy.SESSION
-                        && members.stream().allMatch(m -> m.stream().anyMatch(touched::contains));
-                if (!common) {
-                    for (int p = 0; p < value.length; p++) {
-                        effect[p][f] = 0;
-                    }
-                }
-            }
+            Set<Factor> common = mine.stream()
+                    .filter(f -> f.sharedBy() == SharedBy.SESSION)
+                    .filter(f -> isOfEach(members, f.readings()))
+                    .collect(Collectors.toCollection(() -> Collections.newSetFromMap(new IdentityHashMap<>())));
+            effect = effect.only((p, f) -> common.contains(mine.get(f)));
+        }
+
+        private static boolean isOfEach(List<Set<Integer>> members, Set<Integer> touched) {
+            return members.stream().allMatch(m -> m.stream().anyMatch(touched::contains));
         }
 
         /** An undeclared reading cause is taken from repeated open-ear takes, for the readings in place too. */

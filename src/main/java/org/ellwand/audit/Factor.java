@@ -2,18 +2,27 @@ package org.ellwand.audit;
 
 import java.util.List;
 import java.util.Set;
+import java.util.stream.Collectors;
 import org.ellwand.measurement.SharedBy;
 
 /**
  * One independent draw of one cause, and what it moves.
  *
- * @param key identity of the draw: session, cause, instance and band; equal keys are the same draw everywhere
- * @param cause name of the cause
+ * @param name identity of the draw; equal names are the same draw everywhere
  * @param instance what the draw is shared by, as reports print it
  * @param entries the numbers it moves
  * @param sharedBy of the cause
  */
-record Factor(String key, String cause, String instance, SharedBy sharedBy, List<Entry> entries) {
+record Factor(Name name, String instance, SharedBy sharedBy, List<Entry> entries) {
+    /**
+     * Identity of a draw.
+     *
+     * @param cause name of the cause
+     * @param instance what identifies what the draw is shared by
+     * @param hz band of a cause that is independent across bands, else NaN
+     */
+    record Name(String session, String cause, String instance, double hz) {}
+
     /**
      * A number of a reading.
      *
@@ -23,13 +32,28 @@ record Factor(String key, String cause, String instance, SharedBy sharedBy, List
      */
     record Entry(int reading, int band, double sizeDb) {}
 
+    /** The name as a text, from which the draws are seeded. */
+    String key() {
+        String whole = name.session() + "|" + name.cause() + "|" + name.instance();
+        return Double.isNaN(name.hz()) ? whole : whole + "|" + name.hz();
+    }
+
+    String cause() {
+        return name.cause();
+    }
+
+    /** Positions of the readings it moves. */
+    Set<Integer> readings() {
+        return entries.stream().map(Entry::reading).collect(Collectors.toSet());
+    }
+
+    /** This draw as far as it moves some numbers; itself where these are all. */
+    Factor with(List<Entry> some) {
+        return some.size() == entries.size() ? this : new Factor(name, instance, sharedBy, some);
+    }
+
     /** This draw as far as it moves some of the readings. */
     Factor only(Set<Integer> readings) {
-        return new Factor(
-                key,
-                cause,
-                instance,
-                sharedBy,
-                entries.stream().filter(e -> readings.contains(e.reading())).toList());
+        return with(entries.stream().filter(e -> readings.contains(e.reading())).toList());
     }
 }

@@ -24,9 +24,9 @@ import org.ellwand.quantity.ReadingIndex;
 final class Factors {
     private final Surroundings surroundings;
     private final Set<SharedBy> included;
-    private final Map<String, Draft> drafts = new LinkedHashMap<>();
+    private final Map<Factor.Name, Draft> drafts = new LinkedHashMap<>();
 
-    private record Draft(String cause, String instance, SharedBy sharedBy, List<Factor.Entry> entries) {}
+    private record Draft(String instance, SharedBy sharedBy, List<Factor.Entry> entries) {}
 
     private Factors(Surroundings surroundings, Set<SharedBy> included) {
         this.surroundings = surroundings;
@@ -43,7 +43,6 @@ final class Factors {
         return factors.drafts.entrySet().stream()
                 .map(e -> new Factor(
                         e.getKey(),
-                        e.getValue().cause(),
                         e.getValue().instance(),
                         e.getValue().sharedBy(),
                         List.copyOf(e.getValue().entries())))
@@ -63,14 +62,13 @@ final class Factors {
 
     private void addCause(int position, Reading reading, Cause cause, String instance) {
         int numbers = reading.numbers().length;
+        Drafting drafting = new Drafting(cause, reading, instance, cause.sharedBy());
         for (int n = 0; n < numbers; n++) {
             double hz = reading.nominalHz(n);
             double size = cause.sizeAt(hz);
             if (size != 0) {
                 double grown = size * growth(cause, reading, n);
-                draft(cause, reading, instance, hz, cause.sharedBy())
-                        .entries()
-                        .add(new Factor.Entry(position, n, grown));
+                drafting.at(hz).entries().add(new Factor.Entry(position, n, grown));
             }
         }
     }
@@ -83,16 +81,14 @@ final class Factors {
     /** The errors of the readings in quiet, as far as they were subtracted. */
     private void addBackground(int position, CurveReading reading, Cause cause, Subtracted background) {
         for (CurveReading quiet : background.readings()) {
-            SharedBy sharedBy = sharing(reading, quiet);
+            Drafting drafting = new Drafting(cause, quiet, quiet.conditions().toString(), sharing(reading, quiet));
             for (int n = 0; n < reading.numbers().length; n++) {
                 Band band = reading.spectrum().bandList().get(n);
                 double size = -background.entering(band)
                         * cause.sizeAt(band.nominalHz())
                         / background.readings().size();
                 if (size != 0) {
-                    draft(cause, quiet, quiet.conditions().toString(), band.nominalHz(), sharedBy)
-                            .entries()
-                            .add(new Factor.Entry(position, n, size));
+                    drafting.at(band.nominalHz()).entries().add(new Factor.Entry(position, n, size));
                 }
             }
         }
@@ -105,12 +101,28 @@ final class Factors {
         return own ? SharedBy.READING : SharedBy.SESSION;
     }
 
-    private Draft draft(Cause cause, Reading reading, String instance, double hz, SharedBy sharedBy) {
-        String session = reading.get("session").orElse("");
-        String key = session + "|" + cause.name() + "|" + instance + (cause.independentAcrossBands() ? "|" + hz : "");
-        return drafts.computeIfAbsent(
-                key,
-                k -> new Draft(cause.name(), label(session, cause.sharedBy(), reading), sharedBy, new ArrayList<>()));
+    /** The draws of one cause that move one reading; what they have in common is put together once. */
+    private final class Drafting {
+        private final Cause cause;
+        private final String session;
+        private final String instance;
+        private final String label;
+        private final SharedBy sharedBy;
+
+        Drafting(Cause cause, Reading reading, String instance, SharedBy sharedBy) {
+            this.cause = cause;
+            this.session = reading.get("session").orElse("");
+            this.instance = instance;
+            this.label = label(session, cause.sharedBy(), reading);
+            this.sharedBy = sharedBy;
+        }
+
+        Draft at(double hz) {
+            double band = cause.independentAcrossBands() ? hz : Double.NaN;
+            return drafts.computeIfAbsent(
+                    new Factor.Name(session, cause.name(), instance, band),
+                    n -> new Draft(label, sharedBy, new ArrayList<>(1)));
+        }
     }
 
     /** What identifies the instance; empty where the cause does not touch the reading. */

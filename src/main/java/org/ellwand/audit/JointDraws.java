@@ -33,7 +33,7 @@ final class JointDraws {
     }
 
     private void addNormal(double[][] errors, int trials) {
-        RealMatrix effect = MatrixUtils.createRealMatrix(estimates.effect);
+        RealMatrix effect = MatrixUtils.createRealMatrix(estimates.effect.dense());
         RealMatrix covariance = effect.multiply(effect.transpose());
         double largest = 0;
         for (int p = 0; p < errors.length; p++) {

@@ -1,9 +1,12 @@
 package org.ellwand.audit;
 
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import org.ellwand.amount.Interval;
 import org.ellwand.claim.Rule;
+import org.ellwand.words.Remark;
 
 /**
  * What one rule came to.
@@ -19,7 +22,7 @@ import org.ellwand.claim.Rule;
  * @param upper upper end of that interval
  * @param reasons why the verdict is marginal or untested; empty for pass and fail
  * @param cells all cells, the deciding one first among equals of its conditions' order
- * @param notes what a reader must know: scaled open ears, scatter larger than declared, sizes declared 0 dB, …
+ * @param remarks what a reader must know: scaled open ears, scatter larger than declared, sizes declared 0 dB, …
  */
 public record Judgement(
         Rule rule,
@@ -32,12 +35,52 @@ public record Judgement(
         OptionalDouble standardUncertainty,
         OptionalDouble lower,
         OptionalDouble upper,
-        List<Reason> reasons,
+        List<Remark> reasons,
         List<CellResult> cells,
-        List<String> notes) {
+        List<Remark> remarks) {
+
+    /** The remarks in English. */
+    public List<String> notes() {
+        return Remark.texts(remarks);
+    }
+
+    /** Of more cells than this, those that are {@link #leastProbable} alone keep their curves. */
+    public static final int MANY_CELLS = 200;
+
+    /** So many keep them. */
+    public static final int CURVES_KEPT = 50;
+
+    /** Some of the cells, least probable first; of equals the one nearest to, or farthest beyond, an end of the limit. */
+    public List<CellResult> leastProbable(int most) {
+        return cells.stream().sorted(order(rule.limit())).limit(most).toList();
+    }
+
+    static Comparator<CellResult> order(Interval limit) {
+        return Comparator.comparingDouble(
+                        (CellResult cell) -> cell.probability().orElse(1))
+                .thenComparingDouble(cell -> Math.min(cell.value() - limit.lower(), limit.upper() - cell.value()));
+    }
+
+    /** This judgement with some of its cells. */
+    public Judgement withCells(List<CellResult> some) {
+        return new Judgement(
+                rule,
+                text,
+                verdict,
+                probability,
+                value,
+                correction,
+                point,
+                standardUncertainty,
+                lower,
+                upper,
+                reasons,
+                some,
+                remarks);
+    }
 
     /** The same numbers with another verdict, and why. */
-    Judgement with(Verdict other, Reason because) {
+    Judgement with(Verdict other, Remark because) {
         return new Judgement(
                 rule,
                 text,
@@ -51,7 +94,7 @@ public record Judgement(
                 upper,
                 List.of(because),
                 cells,
-                notes);
+                remarks);
     }
 
     /** All reasons in one line; absent where there is none. */
@@ -59,6 +102,6 @@ public record Judgement(
         return reasons.isEmpty()
                 ? Optional.empty()
                 : Optional.of(
-                        String.join("; ", reasons.stream().map(Reason::text).toList()));
+                        String.join("; ", reasons.stream().map(Remark::text).toList()));
     }
 }

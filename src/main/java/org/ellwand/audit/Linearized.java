@@ -1,6 +1,7 @@
 package org.ellwand.audit;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import org.ellwand.quantity.Computation;
 
@@ -61,8 +62,8 @@ final class Linearized {
                 computation,
                 value,
                 inner.factors,
-                through(inner.effect),
-                through(inner.declaredEffect),
+                through(inner.effect, inner.factors.size()),
+                through(inner.declaredEffect, inner.factors.size()),
                 groups,
                 observed,
                 new double[value.length],
@@ -78,6 +79,14 @@ final class Linearized {
             }
         }
         return new Group(group.key(), group.degreesOfFreedom(), through(effects));
+    }
+
+    private Effects through(Effects effect, int factors) {
+        double[][] judged = through(effect.dense());
+        return Effects.of(
+                judged.length,
+                factors,
+                f -> Arrays.stream(judged).mapToDouble(row -> row[f]).toArray());
     }
 
     private double[][] through(double[][] effect) {

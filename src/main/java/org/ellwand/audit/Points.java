@@ -25,7 +25,31 @@ record Points(List<One> all) {
 
     /** The points of one subject. */
     List<One> of(int subject) {
-        return all.stream().filter(p -> p.subject() == subject).toList();
+        int low = 0;
+        int high = all.size() - 1;
+        while (low <= high) {
+            int middle = (low + high) >>> 1;
+            int at = all.get(middle).subject();
+            if (at == subject) {
+                return run(middle, subject);
+            }
+            low = at < subject ? middle + 1 : low;
+            high = at < subject ? high : middle - 1;
+        }
+        return List.of();
+    }
+
+    /** They stand side by side. */
+    private List<One> run(int within, int subject) {
+        int from = within;
+        while (from > 0 && all.get(from - 1).subject() == subject) {
+            from--;
+        }
+        int to = within;
+        while (to < all.size() && all.get(to).subject() == subject) {
+            to++;
+        }
+        return all.subList(from, to);
     }
 
     /**

@@ -1,6 +1,8 @@
 package org.ellwand.audit;
 
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import org.ellwand.quantity.Computation;
 
 /**
@@ -11,11 +13,15 @@ final class Sensitivity {
     private static final double STEP_DB = 1e-3;
     private static final double CANCELLED = 1e-8;
 
-    private final double[][][] byReading;
+    /** Of more readings than this, the parts that a number is the sum of are moved one by one. */
+    private static final int MANY = 100;
+
+    private final Map<Integer, double[][]> byReading = new HashMap<>();
+    private final double[][] levelsDb;
     private final int points;
 
-    private Sensitivity(double[][][] byReading, int points) {
-        this.byReading = byReading;
+    private Sensitivity(double[][] levelsDb, int points) {
+        this.levelsDb = levelsDb;
         this.points = points;
     }
 
@@ -25,12 +31,24 @@ final class Sensitivity {
      * @param levelsDb unperturbed levels of all readings; used as scratch and restored
      */
     static Sensitivity of(Computation computation, double[][] levelsDb, List<Integer> readings) {
-        double[][][] byReading = new double[levelsDb.length][][];
+        Sensitivity sensitivity = new Sensitivity(levelsDb, computation.size());
+        if (readings.size() <= MANY) {
+            sensitivity.add(computation, 1, readings);
+        } else {
+            for (Computation.Addend addend : computation.addends()) {
+                List<Integer> own = addend.of().readings();
+                sensitivity.add(addend.of(), addend.factor(), own.isEmpty() ? readings : own);
+            }
+        }
+        return sensitivity;
+    }
+
+    private void add(Computation computation, double factor, List<Integer> readings) {
         double step = computation.isLinear() ? 1 : STEP_DB;
-        double[] up = new double[computation.size()];
-        double[] down = new double[computation.size()];
+        double[] up = new double[points];
+        double[] down = new double[points];
         for (int r : readings) {
-            byReading[r] = new double[levelsDb[r].length][computation.size()];
+            double[][] target = byReading.computeIfAbsent(r, x -> new double[levelsDb[x].length][points]);
             for (int b = 0; b < levelsDb[r].length; b++) {
                 double level = levelsDb[r][b];
                 levelsDb[r][b] = level + step;
@@ -38,17 +56,17 @@ final class Sensitivity {
                 levelsDb[r][b] = level - step;
                 computation.compute(levelsDb, down);
                 levelsDb[r][b] = level;
-                for (int p = 0; p < up.length; p++) {
-                    byReading[r][b][p] = (up[p] - down[p]) / (2 * step);
+                for (int p = 0; p < points; p++) {
+                    target[b][p] += factor * ((up[p] - down[p]) / (2 * step));
                 }
             }
         }
-        return new Sensitivity(byReading, computation.size());
     }
 
     /** Sensitivity of a point to one number; 0 where the reading is not concerned. */
     double at(int reading, int band, int point) {
-        return byReading[reading] == null ? 0 : byReading[reading][band][point];
+        double[][] found = byReading.get(reading);
+        return found == null ? 0 : found[band][point];
     }
 
     int points() {
@@ -64,7 +82,32 @@ final class Sensitivity {
             sum += one;
             largest = Math.max(largest, Math.abs(one));
         }
-        // What cancels leaves rounding behind; it is nothing.
+        return left(sum, largest);
+    }
+
+    /** The same for every point. */
+    double[] effects(Factor factor) {
+        double[] sum = new double[points];
+        double[] largest = new double[points];
+        for (Factor.Entry entry : factor.entries()) {
+            double[][] found = byReading.get(entry.reading());
+            if (found != null) {
+                double[] sensitivity = found[entry.band()];
+                for (int p = 0; p < points; p++) {
+                    double one = entry.sizeDb() * sensitivity[p];
+                    sum[p] += one;
+                    largest[p] = Math.max(largest[p], Math.abs(one));
+                }
+            }
+        }
+        for (int p = 0; p < points; p++) {
+            sum[p] = left(sum[p], largest[p]);
+        }
+        return sum;
+    }
+
+    /** What cancels leaves rounding behind; it is nothing. */
+    private static double left(double sum, double largest) {
         return Math.abs(sum) < CANCELLED * largest ? 0 : sum;
     }
 }

@@ -20,7 +20,9 @@ final class Simulation {
     private final Estimates estimates;
     private final Computation computation;
     private final double[][] perturbed;
-    private final boolean[] active;
+    /** A factor is drawn where at least one point still depends on it. */
+    private final int[] moving;
+
     private final Slot[] slots;
     private final double[][] errors;
     private final double[][] linear;
@@ -32,9 +34,12 @@ final class Simulation {
     Simulation(Estimates estimates, double[][] levelsDb, int trials) {
         this.estimates = estimates;
         this.computation = estimates.computation;
-        this.perturbed = Arrays.stream(levelsDb).map(double[]::clone).toArray(double[][]::new);
-        this.active = active();
+        this.perturbed = levelsDb.clone();
+        this.moving = estimates.effect.moving();
         this.slots = slots().toArray(Slot[]::new);
+        for (Slot slot : slots) {
+            perturbed[slot.reading] = levelsDb[slot.reading].clone();
+        }
         this.errors = new double[estimates.size()][trials];
         this.linear = new double[estimates.size()][trials];
         run(trials);
@@ -52,7 +57,9 @@ final class Simulation {
 
     private void run(int trials) {
         List<NormalStream> streams = new ArrayList<>();
-        estimates.factors.forEach(f -> streams.add(new NormalStream(Seeds.of(f.key()))));
+        for (int f : moving) {
+            streams.add(new NormalStream(Seeds.of(estimates.factors.get(f).key())));
+        }
         List<Draws.GroupStream> groups = estimates.groups.stream()
                 .map(g -> new Draws.GroupStream(g, BLOCK))
                 .toList();
@@ -61,9 +68,7 @@ final class Simulation {
         for (int start = 0; start < trials; start += BLOCK) {
             int count = Math.min(BLOCK, trials - start);
             for (int f = 0; f < z.length; f++) {
-                if (active[f]) {
-                    streams.get(f).fill(z[f], count);
-                }
+                streams.get(f).fill(z[f], count);
             }
             for (double[] point : grouped) {
                 Arrays.fill(point, 0);
@@ -99,11 +104,9 @@ final class Simulation {
             System.arraycopy(grouped[p], 0, errors[p], start, count);
             System.arraycopy(grouped[p], 0, linear[p], start, count);
             for (int f = 0; f < z.length; f++) {
-                if (active[f]) {
-                    double effect = estimates.effect[p][f];
-                    addScaled(linear[p], start, z[f], effect, count);
-                    addScaled(errors[p], start, z[f], effect - estimates.declaredEffect[p][f], count);
-                }
+                double effect = estimates.effect.at(p, moving[f]);
+                addScaled(linear[p], start, z[f], effect, count);
+                addScaled(errors[p], start, z[f], effect - estimates.declaredEffect.at(p, moving[f]), count);
             }
         }
     }
@@ -146,29 +149,16 @@ final class Simulation {
     private List<Slot> slots() {
         Map<Moved, List<Integer>> drawn = new LinkedHashMap<>();
         Map<Moved, List<Double>> sizes = new LinkedHashMap<>();
-        for (int f = 0; f < active.length; f++) {
-            if (active[f]) {
-                for (Factor.Entry entry : estimates.factors.get(f).entries()) {
-                    Moved number = new Moved(entry.reading(), entry.band());
-                    drawn.computeIfAbsent(number, n -> new ArrayList<>()).add(f);
-                    sizes.computeIfAbsent(number, n -> new ArrayList<>()).add(entry.sizeDb());
-                }
+        for (int f = 0; f < moving.length; f++) {
+            for (Factor.Entry entry : estimates.factors.get(moving[f]).entries()) {
+                Moved number = new Moved(entry.reading(), entry.band());
+                drawn.computeIfAbsent(number, n -> new ArrayList<>()).add(f);
+                sizes.computeIfAbsent(number, n -> new ArrayList<>()).add(entry.sizeDb());
             }
         }
         List<Slot> slots = new ArrayList<>();
         drawn.forEach((n, factors) -> slots.add(new Slot(
                 n.reading(), n.band(), perturbed[n.reading()][n.band()], factors, sizes.getOrDefault(n, List.of()))));
         return slots;
-    }
-
-    /** A factor is drawn where at least one point still depends on it. */
-    private boolean[] active() {
-        boolean[] drawn = new boolean[estimates.factors.size()];
-        for (int f = 0; f < drawn.length; f++) {
-            for (int p = 0; p < estimates.size(); p++) {
-                drawn[f] |= estimates.effect[p][f] != 0;
-            }
-        }
-        return drawn;
     }
 }

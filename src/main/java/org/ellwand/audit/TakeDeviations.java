@@ -48,7 +48,7 @@ final class TakeDeviations {
     Map<Double, Double> grown(Map<Double, Double> deviation, int reading) {
         Map<Double, Double> grown = new HashMap<>(deviation);
         for (int b = 0; b < hz.get(reading).size(); b++) {
-            double growth = index.readings().get(reading).growth(b);
+            double growth = index.at(reading).growth(b);
             grown.computeIfPresent(hz.get(reading).get(b), (band, error) -> growth * error);
         }
         return grown;

@@ -48,12 +48,14 @@ public final class BackgroundFloor {
     public static final double LARGEST_CORRECTION_DB = -10 * Math.log10(1 - Math.pow(10, -LOWEST_DB / 10));
 
     private final Session session;
+    private final List<CurveReading> quiet;
     private final List<Finding> findings = new ArrayList<>();
     private final SortedSet<String> without = new TreeSet<>();
     private final Map<Key, Worst> seen = new TreeMap<>();
 
     private BackgroundFloor(Session session) {
         this.session = session;
+        this.quiet = quiet(session);
     }
 
     /**
@@ -78,18 +80,23 @@ public final class BackgroundFloor {
         if (reading.values() != Reading.Values.LEVELS || Sheets.isQuiet(session, reading)) {
             return reading;
         }
-        List<CurveReading> quiet = quiet(session, reading);
-        if (quiet.isEmpty()) {
+        List<CurveReading> own = quiet(session, quiet, reading);
+        if (own.isEmpty()) {
             without.add(reading.device());
             return reading;
         }
-        return new Correction(reading, quiet).made();
+        return new Correction(reading, own).made();
     }
 
-    /** Readings in quiet: those of the same insertion where there are any, else all of the same state. */
-    static List<CurveReading> quiet(Session session, CurveReading reading) {
+    /** All readings in quiet of a session. */
+    static List<CurveReading> quiet(Session session) {
+        return Sheets.levels(session, r -> Sheets.isQuiet(session, r));
+    }
+
+    /** Readings in quiet that belong to one: those of the same insertion where there are any, else all of the same state. */
+    static List<CurveReading> quiet(Session session, List<CurveReading> quiet, CurveReading reading) {
         List<CurveReading> same =
-                Sheets.levels(session, r -> Sheets.isQuiet(session, r) && sameState(session, r, reading));
+                quiet.stream().filter(r -> sameState(session, r, reading)).toList();
         List<CurveReading> own = same.stream()
                 .filter(r -> r.get("insertion").equals(reading.get("insertion")))
                 .toList();

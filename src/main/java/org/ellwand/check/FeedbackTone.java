@@ -11,6 +11,7 @@ import org.ellwand.check.Finding.Errs;
 import org.ellwand.check.Finding.Measure;
 import org.ellwand.measurement.CurveReading;
 import org.ellwand.measurement.Session;
+import org.ellwand.pairing.OpenEars;
 
 /**
  * A product that howls: with no sound outside, one band in the ear stands far above both neighbours. Under a sound, one band gains
@@ -43,8 +44,9 @@ final class FeedbackTone implements DataCheck {
                 .values()
                 .forEach(group -> group.forEach(reading -> quiet(tally, reading, group)));
         Session sounding = material.session();
+        OpenEars ears = OpenEars.in(sounding);
         for (CurveReading reading : Sheets.inPlace(sounding)) {
-            Sheets.attenuation(sounding, reading)
+            Sheets.attenuation(ears, reading)
                     .filter(curve -> Sheets.isAsFineAs(Resolution.THIRD_OCTAVE, curve))
                     .ifPresent(curve -> gain(tally, reading, curve));
         }

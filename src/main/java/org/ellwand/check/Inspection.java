@@ -32,8 +32,13 @@ public record Inspection(List<Session> sessions, List<Finding> findings, List<No
         }
         for (int s = 0; s < sessions.size(); s++) {
             Material material = new Material(corrected.get(s), sessions.get(s), corrected);
-            for (DataCheck check : Checks.ALL) {
-                DataCheck.Checked checked = check.check(material);
+            // Side by side; what they find is put in order below.
+            List<DataCheck.Checked> made = Checks.ALL.parallelStream()
+                    .map(check -> check.check(material))
+                    .toList();
+            for (int c = 0; c < made.size(); c++) {
+                DataCheck check = Checks.ALL.get(c);
+                DataCheck.Checked checked = made.get(c);
                 findings.addAll(checked.findings());
                 if (!checked.made()) {
                     notChecked.add(new NotChecked(check.name(), sessions.get(s).id(), "needs " + check.needs()));

@@ -53,9 +53,10 @@ final class OwnNoise implements DataCheck {
     public Checked check(Material material) {
         Session session = material.asRead();
         Tally tally = new Tally(this, session);
+        OpenEars ears = OpenEars.in(session);
         List<Silence> silences = new ArrayList<>();
         Sheets.grouped(Sheets.levels(session, r -> r.isInPlace() && Sheets.isQuiet(session, r)), Sheets.REPEATS)
-                .forEach((of, quiet) -> silence(session, of, quiet).ifPresent(silence -> {
+                .forEach((of, quiet) -> silence(ears, of, quiet).ifPresent(silence -> {
                     tally.looked();
                     silences.add(silence);
                     limited(tally, session, of, Sheets.meanOf(quiet), silence.apart());
@@ -69,9 +70,9 @@ final class OwnNoise implements DataCheck {
         return tally.done();
     }
 
-    private static Optional<Silence> silence(Session session, Conditions of, List<CurveReading> quiet) {
+    private static Optional<Silence> silence(OpenEars ears, Conditions of, List<CurveReading> quiet) {
         NavigableMap<Band, Double> own = Sheets.meanOf(quiet);
-        NavigableMap<Band, Double> room = OpenEars.of(session, quiet.get(0))
+        NavigableMap<Band, Double> room = ears.of(quiet.get(0))
                 .map(p -> Sheets.meanOf(p.takes().stream().map(CurveReading::of).toList()))
                 .orElse(new TreeMap<>());
         NavigableMap<Band, Double> above = Sheets.less(own, room);

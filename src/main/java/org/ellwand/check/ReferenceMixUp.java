@@ -16,6 +16,7 @@ import org.ellwand.measurement.Conditions;
 import org.ellwand.measurement.CurveReading;
 import org.ellwand.measurement.Reading;
 import org.ellwand.measurement.Session;
+import org.ellwand.pairing.OpenEars;
 
 /**
  * A level that was referred to something else than its name says.
@@ -74,25 +75,27 @@ final class ReferenceMixUp implements DataCheck {
     public Checked check(Material material) {
         Session session = material.session();
         Tally tally = new Tally(this, session);
+        OpenEars ears = OpenEars.in(session);
+        List<CurveReading> quiet = BackgroundFloor.quiet(material.asRead());
         Map<Conditions, List<NavigableMap<Band, Double>>> gains = new LinkedHashMap<>();
         session.readings()
-                .forEach(reading -> gain(session, reading)
+                .forEach(reading -> gain(session, ears, reading)
                         .ifPresent(gain -> gains.computeIfAbsent(
                                         reading.conditions().without(Sheets.REPEATS), k -> new ArrayList<>())
                                 .add(gain)));
         gains.forEach((of, curves) -> follows(tally, session, of, Sheets.mean(curves)));
         Sheets.sounding(material.asRead(), r -> !r.isFieldMicrophone())
-                .forEach(reading -> level(tally, material.asRead(), reading));
+                .forEach(reading -> level(tally, material.asRead(), quiet, reading));
         return tally.done();
     }
 
     /** The insertion gain of a reading in place; nothing where its open ear is missing. */
-    private static Optional<NavigableMap<Band, Double>> gain(Session session, CurveReading reading) {
+    private static Optional<NavigableMap<Band, Double>> gain(Session session, OpenEars ears, CurveReading reading) {
         if (!reading.isInPlace() || Sheets.isQuiet(session, reading)) {
             return Optional.empty();
         }
         Optional<NavigableMap<Band, Double>> curve = reading.values() == Reading.Values.LEVELS
-                ? Sheets.attenuation(session, reading)
+                ? Sheets.attenuation(ears, reading)
                 : Optional.of(Sheets.curve(reading));
         double sign = reading.values() == Reading.Values.INSERTION_GAIN ? 1 : -1;
         return curve.map(differences -> {
@@ -150,7 +153,7 @@ final class ReferenceMixUp implements DataCheck {
                 .sum();
     }
 
-    private static void level(Tally tally, Session session, CurveReading reading) {
+    private static void level(Tally tally, Session session, List<CurveReading> hush, CurveReading reading) {
         Optional<Double> stated = Sheets.levelDb(session, reading).filter(db -> db >= LOUD_DB);
         NavigableMap<Band, Double> curve = Sheets.curve(reading);
         if (stated.isEmpty() || curve.size() < FEWEST) {
@@ -160,7 +163,7 @@ final class ReferenceMixUp implements DataCheck {
         double sum = Sheets.overallDb(curve, Weighting.Z);
         double below = stated.get() - sum;
         // A tube that hears nothing reads its background; that is another fault.
-        NavigableMap<Band, Double> quiet = Sheets.meanOf(BackgroundFloor.quiet(session, reading));
+        NavigableMap<Band, Double> quiet = Sheets.meanOf(BackgroundFloor.quiet(session, hush, reading));
         boolean heard = !quiet.isEmpty() && sum > Sheets.overallDb(quiet, Weighting.Z) - OFF_BACKGROUND_DB;
         if (below > BEYOND_BONE_DB && !heard) {
             tally.add(

@@ -18,6 +18,7 @@ import org.ellwand.acoustics.Band;
 import org.ellwand.acoustics.Bound;
 import org.ellwand.acoustics.Energy;
 import org.ellwand.acoustics.Resolution;
+import org.ellwand.acoustics.Spectrum;
 import org.ellwand.acoustics.Weighting;
 import org.ellwand.amount.Unit;
 import org.ellwand.measurement.Cause;
@@ -78,11 +79,12 @@ final class Sheets {
     /** The measured levels of a reading; bounds are left out. */
     static NavigableMap<Band, Double> curve(CurveReading reading) {
         NavigableMap<Band, Double> levels = new TreeMap<>();
-        reading.spectrum().levels().forEach((band, level) -> {
-            if (level.bound() == Bound.MEASURED) {
-                levels.put(band, level.levelDb());
+        Spectrum spectrum = reading.spectrum();
+        for (int i = 0; i < spectrum.bandList().size(); i++) {
+            if (spectrum.boundOf(i) == Bound.MEASURED) {
+                levels.put(spectrum.bandList().get(i), spectrum.levelDb(i));
             }
-        });
+        }
         return levels;
     }
 
@@ -213,8 +215,8 @@ final class Sheets {
     }
 
     /** The attenuation of a reading in place, where its open ear was measured. */
-    static Optional<NavigableMap<Band, Double>> attenuation(Session session, CurveReading inPlace) {
-        return OpenEars.of(session, inPlace).map(partner -> {
+    static Optional<NavigableMap<Band, Double>> attenuation(OpenEars ears, CurveReading inPlace) {
+        return ears.of(inPlace).map(partner -> {
             NavigableMap<Band, Double> open =
                     meanOf(partner.takes().stream().map(CurveReading::of).toList());
             open.replaceAll((band, level) -> level + partner.shiftDb());

@@ -16,6 +16,7 @@ import org.ellwand.measurement.Conditions;
 import org.ellwand.measurement.CurveReading;
 import org.ellwand.measurement.Reading;
 import org.ellwand.measurement.Session;
+import org.ellwand.pairing.OpenEars;
 
 /**
  * A difference the wrong way round: a sheet of attenuation whose numbers are negative throughout holds gains, and a product that
@@ -46,10 +47,11 @@ final class SignReversed implements DataCheck {
     public Checked check(Material material) {
         Session session = material.asRead();
         Tally tally = new Tally(this, session);
+        OpenEars ears = OpenEars.in(session);
         session.readings().stream().filter(SignReversed::isAttenuation).forEach(r -> judge(tally, r));
         Map<Conditions, List<NavigableMap<Band, Double>>> gains = new LinkedHashMap<>();
         for (CurveReading reading : session.readings()) {
-            gain(session, reading)
+            gain(session, ears, reading)
                     .ifPresent(
                             gain -> gains.computeIfAbsent(reading.conditions().without(STATE), k -> new ArrayList<>())
                                     .add(gain));
@@ -59,14 +61,14 @@ final class SignReversed implements DataCheck {
     }
 
     /** The insertion gain of a sheet of gains, or of levels whose open ear was read. */
-    private static Optional<NavigableMap<Band, Double>> gain(Session session, CurveReading reading) {
+    private static Optional<NavigableMap<Band, Double>> gain(Session session, OpenEars ears, CurveReading reading) {
         if (reading.values() == Reading.Values.INSERTION_GAIN) {
             return Optional.of(Sheets.curve(reading));
         }
         boolean levels =
                 reading.values() == Reading.Values.LEVELS && reading.isInPlace() && !Sheets.isQuiet(session, reading);
         Optional<NavigableMap<Band, Double>> attenuation =
-                levels ? Sheets.attenuation(session, reading) : Optional.empty();
+                levels ? Sheets.attenuation(ears, reading) : Optional.empty();
         attenuation.ifPresent(curve -> curve.replaceAll((band, db) -> -db));
         return attenuation;
     }

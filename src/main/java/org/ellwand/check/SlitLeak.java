@@ -15,6 +15,7 @@ import org.ellwand.check.Finding.Measure;
 import org.ellwand.measurement.Conditions;
 import org.ellwand.measurement.CurveReading;
 import org.ellwand.measurement.Session;
+import org.ellwand.pairing.OpenEars;
 
 /**
  * An air path past the tip or along the probe tube. Low notes pass it, and above them the loss climbs by 6 to 12 dB per
@@ -82,9 +83,10 @@ final class SlitLeak implements DataCheck {
         Session session = material.session();
         Tally tally = new Tally(this, session);
         List<Seal> seals = new ArrayList<>();
+        OpenEars ears = OpenEars.in(session);
         Sheets.grouped(Sheets.inPlace(session), SWITCHED)
                 .forEach((insertion, readings) ->
-                        strongest(session, insertion, readings).ifPresent(seals::add));
+                        strongest(ears, insertion, readings).ifPresent(seals::add));
         Map<String, Double> best = new TreeMap<>();
         seals.forEach(s -> best.merge(s.state(), s.lowDb(), Math::max));
         for (Seal seal : seals) {
@@ -97,9 +99,9 @@ final class SlitLeak implements DataCheck {
         return tally.done();
     }
 
-    private static Optional<Seal> strongest(Session session, Conditions insertion, List<CurveReading> readings) {
+    private static Optional<Seal> strongest(OpenEars ears, Conditions insertion, List<CurveReading> readings) {
         return readings.stream()
-                .flatMap(r -> Sheets.attenuation(session, r).stream())
+                .flatMap(r -> Sheets.attenuation(ears, r).stream())
                 .flatMap(curve -> seal(insertion, curve).stream())
                 .max(Comparator.comparingDouble(Seal::lowDb));
     }

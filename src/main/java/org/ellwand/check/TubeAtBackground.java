@@ -10,6 +10,7 @@ import org.ellwand.check.Finding.Measure;
 import org.ellwand.measurement.Conditions;
 import org.ellwand.measurement.CurveReading;
 import org.ellwand.measurement.Session;
+import org.ellwand.pairing.OpenEars;
 
 /**
  * A blocked probe tube hears nothing: with the sound on it reads what it reads in quiet. So does a good tube behind a plug that
@@ -48,18 +49,20 @@ final class TubeAtBackground implements DataCheck {
     public Checked check(Material material) {
         Session session = material.asRead();
         Tally tally = new Tally(this, session);
+        OpenEars ears = OpenEars.in(session);
+        List<CurveReading> quiet = BackgroundFloor.quiet(session);
         Sheets.grouped(Sheets.inPlace(session), Sheets.REPEATS).values().forEach(group -> {
             List<Above> all = group.stream()
                     .map(r -> new Above(
-                            r, Sheets.less(Sheets.curve(r), Sheets.meanOf(BackgroundFloor.quiet(session, r)))))
+                            r, Sheets.less(Sheets.curve(r), Sheets.meanOf(BackgroundFloor.quiet(session, quiet, r)))))
                     .filter(above -> !above.aboveDb().isEmpty())
                     .toList();
-            all.forEach(one -> judge(tally, session, one, all));
+            all.forEach(one -> judge(tally, session, ears, one, all));
         });
         return tally.done();
     }
 
-    private static void judge(Tally tally, Session session, Above one, List<Above> all) {
+    private static void judge(Tally tally, Session session, OpenEars ears, Above one, List<Above> all) {
         tally.looked();
         List<Band> run = Sheets.wideRun(one.aboveDb(), (band, db) -> db < AT_BACKGROUND_DB);
         if (run.isEmpty()) {
@@ -74,7 +77,7 @@ final class TubeAtBackground implements DataCheck {
             Told told = Told.of("tube-at-background").with("bands", run.size()).with("clearer", clearer);
             add(tally, one, run, new Measure(clearer, threshold, "dB"), told);
         } else {
-            double least = leastAttenuation(session, one.reading(), run);
+            double least = leastAttenuation(ears, one.reading(), run);
             if (least > BEYOND_BONE_DB) {
                 Told told = Told.of("beyond-bone")
                         .with("bands", run.size())
@@ -85,9 +88,9 @@ final class TubeAtBackground implements DataCheck {
         }
     }
 
-    private static double leastAttenuation(Session session, CurveReading reading, List<Band> run) {
+    private static double leastAttenuation(OpenEars ears, CurveReading reading, List<Band> run) {
         NavigableMap<Band, Double> attenuation =
-                Sheets.attenuation(session, reading).orElse(new TreeMap<>());
+                Sheets.attenuation(ears, reading).orElse(new TreeMap<>());
         return run.stream()
                 .mapToDouble(b -> attenuation.getOrDefault(b, 0.0))
                 .min()

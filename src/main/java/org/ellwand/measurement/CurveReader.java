@@ -1,6 +1,7 @@
 package org.ellwand.measurement;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -21,6 +22,8 @@ final class CurveReader {
     private final Found problems;
     private final List<CurveReading> readings = new ArrayList<>();
     private final List<HarmonicReading> harmonics = new ArrayList<>();
+    private int[] bandIndices = {};
+    private List<Band> bandList = List.of();
 
     CurveReader(
             ConditionFiller filler,
@@ -105,15 +108,16 @@ final class CurveReader {
         }
     }
 
+    /** Curves of the same bands share one list of them. */
     private Spectrum spectrum(SheetReading numbers) {
         Resolution bands = resolution.orElseThrow();
-        Map<Band, Spectrum.Level> levels = new TreeMap<>();
-        for (int i = 0; i < numbers.size(); i++) {
-            if (Double.isFinite(numbers.value(i))) {
-                levels.put(new Band(bands, numbers.at(i)), Spectrum.Level.measured(numbers.value(i)));
-            }
+        numbers.sort();
+        int[] indices = numbers.measured();
+        if (!Arrays.equals(indices, bandIndices)) {
+            bandIndices = indices;
+            bandList = Arrays.stream(indices).mapToObj(i -> new Band(bands, i)).toList();
         }
-        return new Spectrum(bands, levels);
+        return Spectrum.measured(bands, bandList, numbers.measuredDb());
     }
 
     private static Map<Integer, Double> byOrder(SheetReading numbers) {

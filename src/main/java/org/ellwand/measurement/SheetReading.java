@@ -1,6 +1,7 @@
 package org.ellwand.measurement;
 
 import java.util.Arrays;
+import java.util.stream.IntStream;
 
 /** The numbers of one reading as they are gathered from its rows; bands and orders are counted by an integer. */
 final class SheetReading {
@@ -56,6 +57,41 @@ final class SheetReading {
         values[size] = value;
         lines[size++] = inLine;
         return 0;
+    }
+
+    /** Puts the numbers in the order of their bands. */
+    void sort() {
+        // Most sheets are in order already.
+        for (int i = 1; i < size; i++) {
+            for (int k = i; k > 0 && at[k] < at[k - 1]; k--) {
+                swap(k, k - 1);
+            }
+        }
+    }
+
+    private void swap(int i, int k) {
+        int band = at[i];
+        at[i] = at[k];
+        at[k] = band;
+        double value = values[i];
+        values[i] = values[k];
+        values[k] = value;
+        int inLine = lines[i];
+        lines[i] = lines[k];
+        lines[k] = inLine;
+    }
+
+    /** The bands that have a number. */
+    int[] measured() {
+        return IntStream.range(0, size)
+                .filter(i -> Double.isFinite(values[i]))
+                .map(i -> at[i])
+                .toArray();
+    }
+
+    /** The numbers of those bands. */
+    double[] measuredDb() {
+        return Arrays.stream(values, 0, size).filter(Double::isFinite).toArray();
     }
 
     boolean hasNumbers() {

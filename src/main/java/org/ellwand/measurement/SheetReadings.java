@@ -38,7 +38,8 @@ final class SheetReadings {
     }
 
     private int slot(int[] key) {
-        int hash = Arrays.hashCode(key);
+        // Numbers that count up differ in their last bits alone: spread them over all.
+        int hash = Arrays.hashCode(key) * 0x9E3779B9;
         return (hash ^ (hash >>> 15)) & (slots.length - 1);
     }
 

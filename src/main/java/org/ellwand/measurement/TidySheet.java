@@ -15,6 +15,7 @@ import org.jspecify.annotations.Nullable;
 final class TidySheet implements SheetUser {
     private final SheetForm form;
     private final List<SheetColumn> conditions = new ArrayList<>();
+    private final List<String> names = new ArrayList<>();
     private final List<CellTexts> texts = new ArrayList<>();
     private final SheetReadings readings = new SheetReadings();
     private @Nullable AxisColumn axis;
@@ -39,6 +40,7 @@ final class TidySheet implements SheetUser {
         byName.forEach((name, column) -> {
             if (form.conditions().contains(name)) {
                 conditions.add(column);
+                names.add(name);
                 texts.add(new CellTexts());
             }
         });
@@ -129,8 +131,7 @@ final class TidySheet implements SheetUser {
         Map<String, String> cells = new TreeMap<>();
         for (int i = 0; i < conditions.size(); i++) {
             if (reading.key()[i] != 0) {
-                String name = nameOf(conditions.get(i)).orElseThrow();
-                cells.put(name, texts.get(i).text(reading.key()[i]));
+                cells.put(names.get(i), texts.get(i).text(reading.key()[i]));
             }
         }
         return new SheetCurve(cells, reading.line(), reading);

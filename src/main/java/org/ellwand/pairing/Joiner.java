@@ -11,6 +11,7 @@ import java.util.stream.Collectors;
 import org.ellwand.amount.Unit;
 import org.ellwand.measurement.Conditions;
 import org.ellwand.measurement.Stimulus;
+import org.ellwand.words.Remark;
 
 /** Puts together the cells that one number is computed from. */
 final class Joiner {
@@ -34,7 +35,7 @@ final class Joiner {
     }
 
     /** Each cell measured in quiet, with the one of the lowest level that differs from it in the sound alone. */
-    static List<Joined> quietAndLowest(List<Cell> quiet, List<Cell> sounding, Set<String> dropped) {
+    static List<Joined> quietAndLowest(List<Cell> quiet, List<Cell> sounding, Set<Remark> dropped) {
         List<Joined> joined = new ArrayList<>();
         for (Cell cell : quiet) {
             Conditions same = cell.conditions().without(SOUND);
@@ -45,8 +46,8 @@ final class Joiner {
             if (lowest.isEmpty()) {
                 dropped.add(
                         candidates.isEmpty()
-                                ? "no insertion gain to refer the noise to the open ear by, in session "
-                                        + cell.session().id()
+                                ? Remark.of("no-gain-for-noise")
+                                        .with("session", cell.session().id())
                                 : unlike(candidates));
             }
             lowest.ifPresent(low -> joined.add(new Joined(same, List.of(referred(cell, low), low))));
@@ -82,7 +83,7 @@ final class Joiner {
     }
 
     /** dB SPL and dB(A) are never compared. */
-    private static String unlike(List<Cell> cells) {
+    private static Remark unlike(List<Cell> cells) {
         String sounds = cells.stream()
                 .flatMap(c -> c.stimulus().stream())
                 .map(s -> s.id() + " ("
@@ -90,8 +91,8 @@ final class Joiner {
                 .distinct()
                 .sorted()
                 .collect(Collectors.joining(", "));
-        return "the sound of the lowest level cannot be told in session "
-                + cells.get(0).session().id() + ": " + sounds
-                + " state no level in one unit; give them one in common";
+        return Remark.of("levels-unlike")
+                .with("session", cells.get(0).session().id())
+                .with("sounds", sounds);
     }
 }

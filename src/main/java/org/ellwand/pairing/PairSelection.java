@@ -1,7 +1,9 @@
 package org.ellwand.pairing;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.SortedSet;
@@ -15,7 +17,10 @@ import org.ellwand.amount.Phrases;
 import org.ellwand.claim.Between;
 import org.ellwand.claim.Rule;
 import org.ellwand.input.InputException;
+import org.ellwand.measurement.Conditions;
+import org.ellwand.measurement.Reading;
 import org.ellwand.measurement.Stimulus;
+import org.ellwand.words.Remark;
 
 /** Pairs of cells that differ in the compared condition only; within a session where possible, else across sessions. */
 public final class PairSelection {
@@ -35,17 +40,21 @@ public final class PairSelection {
      * @param pairs in order of their conditions
      * @param dropped why readings that met the conditions cannot be used
      */
-    public record Found(List<Pair> pairs, List<String> dropped) {}
+    public record Found(List<Pair> pairs, List<Remark> dropped) {}
 
     public Found select(Rule rule) throws InputException {
         Between between = rule.between().orElseThrow();
         Selected first = side(rule, between, between.first());
         Selected second = side(rule, between, between.second());
-        SortedSet<String> dropped = new TreeSet<>(first.dropped());
+        SortedSet<Remark> dropped = new TreeSet<>(first.dropped());
         dropped.addAll(second.dropped());
         List<Pair> pairs = new ArrayList<>();
+        Map<Alike, List<Joined>> others = new HashMap<>();
+        second.joined()
+                .forEach(other -> others.computeIfAbsent(Alike.of(other, between), k -> new ArrayList<>())
+                        .add(other));
         for (Joined one : first.joined()) {
-            pairs.addAll(partners(one, second.joined(), between));
+            pairs.addAll(partners(one, others.getOrDefault(Alike.of(one, between), List.of()), between));
         }
         return new Found(pairs, List.copyOf(dropped));
     }
@@ -72,14 +81,11 @@ public final class PairSelection {
                 level.value() - SINGLE_LEVEL_HALF_WIDTH_DB, level.value() + SINGLE_LEVEL_HALF_WIDTH_DB, level.unit());
     }
 
-    private static List<Pair> partners(Joined one, List<Joined> others, Between between) {
-        List<Joined> within = others.stream()
-                .filter(o -> sameSession(one, o, between) && alike(one, o, between))
-                .toList();
-        List<Joined> chosen = within.isEmpty()
-                ? others.stream().filter(o -> alike(one, o, between)).toList()
-                : within;
-        return chosen.stream().map(other -> Pair.of(one, other)).toList();
+    private static List<Pair> partners(Joined one, List<Joined> alike, Between between) {
+        List<Joined> within =
+                alike.stream().filter(o -> sameSession(one, o, between)).toList();
+        return (within.isEmpty() ? alike : within)
+                .stream().map(other -> Pair.of(one, other)).toList();
     }
 
     private static boolean sameSession(Joined one, Joined other, Between between) {
@@ -88,11 +94,14 @@ public final class PairSelection {
                 && (changesSound || one.get("stimulus").equals(other.get("stimulus")));
     }
 
-    private static boolean alike(Joined one, Joined other, Between between) {
-        Set<String> ignored = ignored(between);
-        return one.values() == other.values()
-                && one.conditions().without(ignored).equals(other.conditions().without(ignored))
-                && sounds(one, between).equals(sounds(other, between));
+    /** What both of a pair have in common. */
+    private record Alike(Reading.Values values, Conditions conditions, List<String> sounds) {
+        static Alike of(Joined joined, Between between) {
+            return new Alike(
+                    joined.values(),
+                    joined.conditions().without(ignored(between)),
+                    PairSelection.sounds(joined, between));
+        }
     }
 
     /** Ears and sides go together: a comparison of sides is one of ears, and the other way round. */

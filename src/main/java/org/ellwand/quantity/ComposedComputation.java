@@ -2,6 +2,8 @@ package org.ellwand.quantity;
 
 import java.util.Arrays;
 import java.util.List;
+import java.util.stream.IntStream;
+import java.util.stream.Stream;
 
 /**
  * Numbers made of the numbers of several computations of one size: their difference, ratio or mean. Where a member lies
@@ -36,11 +38,33 @@ final class ComposedComputation implements Computation {
     }
 
     @Override
+    public List<Integer> readings() {
+        return Computation.readings(members);
+    }
+
+    @Override
     public void compute(double[][] levelsDb, double[] out) {
         for (int m = 0; m < outs.length; m++) {
             members.get(m).compute(levelsDb, outs[m]);
         }
         compose(out);
+    }
+
+    @Override
+    public List<Addend> addends() {
+        return switch (way) {
+            case RATIO -> Computation.super.addends();
+            case DIFFERENCE -> Stream.concat(addends(0, 1), addends(1, -1)).toList();
+            case MEAN ->
+                IntStream.range(0, outs.length)
+                        .boxed()
+                        .flatMap(m -> addends(m, 1.0 / outs.length))
+                        .toList();
+        };
+    }
+
+    private Stream<Addend> addends(int member, double factor) {
+        return members.get(member).addends().stream().map(a -> new Addend(a.of(), factor * a.factor()));
     }
 
     private void compose(double[] out) {

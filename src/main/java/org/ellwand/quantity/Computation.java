@@ -45,6 +45,28 @@ public interface Computation {
         return Reach.UNLIMITED;
     }
 
+    /** A computation whose numbers, times a factor, are added to others. */
+    record Addend(Computation of, double factor) {}
+
+    /** What the numbers are the sum of; this computation alone where they are no such sum. */
+    default List<Addend> addends() {
+        return List.of(new Addend(this, 1));
+    }
+
+    /** Positions of the readings that move the numbers, ascending; empty where any may. */
+    default List<Integer> readings() {
+        return List.of();
+    }
+
+    /** The readings of several computations together. */
+    static List<Integer> readings(List<Computation> computations) {
+        List<List<Integer>> each =
+                computations.stream().map(Computation::readings).toList();
+        return each.stream().anyMatch(List::isEmpty)
+                ? List.of()
+                : each.stream().flatMap(List::stream).distinct().sorted().toList();
+    }
+
     default boolean isStaged() {
         return inner() != this;
     }

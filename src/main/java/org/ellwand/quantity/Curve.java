@@ -1,9 +1,11 @@
 package org.ellwand.quantity;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.SortedSet;
 import java.util.TreeSet;
+import java.util.stream.IntStream;
 import org.ellwand.acoustics.Band;
 import org.ellwand.acoustics.Resolution;
 import org.ellwand.acoustics.Spectrum;
@@ -100,6 +102,11 @@ final class Curve {
                     at[r][b] = places(spectrum(readings.get(r)), bands.get(b));
                 }
             }
+        }
+
+        /** Positions of its readings. */
+        IntStream readings() {
+            return Arrays.stream(positions);
         }
 
         /** Adds {@code factor} times the mean curve. */

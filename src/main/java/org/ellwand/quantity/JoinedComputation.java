@@ -23,6 +23,11 @@ final class JoinedComputation implements Computation {
     }
 
     @Override
+    public List<Integer> readings() {
+        return Computation.readings(members);
+    }
+
+    @Override
     public void compute(double[][] levelsDb, double[] out) {
         int at = 0;
         for (int m = 0; m < outs.length; m++) {

@@ -1,5 +1,6 @@
 package org.ellwand.quantity;
 
+import java.util.Arrays;
 import java.util.List;
 import org.ellwand.acoustics.Band;
 import org.ellwand.acoustics.Resolution;
@@ -45,6 +46,16 @@ record NumberFormula(Cell cell, double factor) implements Formula {
         @Override
         public boolean isLinear() {
             return true;
+        }
+
+        @Override
+        public List<Integer> readings() {
+            return Arrays.stream(positions)
+                    .flatMapToInt(Arrays::stream)
+                    .distinct()
+                    .sorted()
+                    .boxed()
+                    .toList();
         }
 
         @Override

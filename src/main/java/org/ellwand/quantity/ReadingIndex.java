@@ -18,6 +18,11 @@ public final class ReadingIndex {
         });
     }
 
+    /** The reading at a position. */
+    public Reading at(int position) {
+        return readings.get(position);
+    }
+
     public List<Reading> readings() {
         return List.copyOf(readings);
     }

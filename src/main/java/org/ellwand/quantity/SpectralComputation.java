@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.IntStream;
 import org.ellwand.acoustics.Band;
 import org.ellwand.acoustics.Resolution;
 import org.ellwand.acoustics.Spectrum;
@@ -50,6 +51,16 @@ final class SpectralComputation implements Computation {
     @Override
     public boolean isLinear() {
         return linear;
+    }
+
+    @Override
+    public List<Integer> readings() {
+        return parts.stream()
+                .flatMapToInt(Part::readings)
+                .distinct()
+                .sorted()
+                .boxed()
+                .toList();
     }
 
     @Override
@@ -144,6 +155,12 @@ final class SpectralComputation implements Computation {
 
         boolean sumsBands() {
             return sumsBands;
+        }
+
+        IntStream readings() {
+            return IntStream.concat(
+                    terms.stream().flatMapToInt(term -> term.curve().readings()),
+                    reference.stream().flatMapToInt(r -> r.part.readings()));
         }
 
         void compute(double[][] levelsDb, double[] out) {

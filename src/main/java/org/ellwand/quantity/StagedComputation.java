@@ -31,6 +31,11 @@ final class StagedComputation implements Computation {
     }
 
     @Override
+    public List<Integer> readings() {
+        return inner.readings();
+    }
+
+    @Override
     public void compute(double[][] levelsDb, double[] out) {
         inner.compute(levelsDb, scratch);
         outer.apply(scratch, out);

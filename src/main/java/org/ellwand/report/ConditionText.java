@@ -58,10 +58,11 @@ final class ConditionText {
     static Counted counted(Judgement judgement, String product, List<Session> sessions) {
         Predicate<Conditions> ofProduct =
                 reading -> reading.get("device").map(product::equals).orElse(true);
-        return Counted.of(sessions, ofProduct.and(reading -> entered(judgement, reading, sessions)));
+        CellLookup cells = new CellLookup(judgement.cells());
+        return Counted.of(sessions, ofProduct.and(reading -> entered(judgement, cells, reading, sessions)));
     }
 
-    private static boolean entered(Judgement judgement, Conditions reading, List<Session> sessions) {
+    private static boolean entered(Judgement judgement, CellLookup cells, Conditions reading, List<Session> sessions) {
         Rule rule = judgement.rule();
         boolean chosen = rule.where().entrySet().stream()
                 .allMatch(condition -> reading.get(condition.getKey())
@@ -71,9 +72,7 @@ final class ConditionText {
                 .flatMap(between -> reading.get(between.condition())
                         .map(value -> value.equals(between.first()) || value.equals(between.second())))
                 .orElse(true);
-        return chosen
-                && compared
-                && judgement.cells().stream().anyMatch(cell -> agrees(cell.conditions(), reading, sessions));
+        return chosen && compared && cells.like(reading).anyMatch(cell -> agrees(cell, reading, sessions));
     }
 
     private static boolean agrees(Conditions cell, Conditions reading, List<Session> sessions) {

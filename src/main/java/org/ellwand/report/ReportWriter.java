@@ -46,6 +46,7 @@ public final class ReportWriter {
         texts.put("article.html", templates.render("article.html.ftl", model));
         texts.put("article.md", templates.render("article.md.ftl", model));
         texts.put("verdicts.csv", VerdictTable.of(audit));
+        CellTable.of(audit).ifPresent(table -> texts.put("cells.csv", table));
         SortedMap<String, byte[]> files = new TreeMap<>();
         texts.forEach((path, text) -> files.put(path, text.getBytes(StandardCharsets.UTF_8)));
         if (options.png()) {
@@ -55,7 +56,7 @@ public final class ReportWriter {
     }
 
     Map<String, Object> model(Audit audit, ReportOptions options, FigureDrawer figures) throws InputException {
-        Map<String, Object> model = new LinkedHashMap<>(ReportModel.of(audit, options, figures));
+        Map<String, Object> model = new LinkedHashMap<>(ReportModel.of(audit, options, figures, templates.sentences()));
         model.put("script", PageScript.of(templates));
         return model;
     }

@@ -148,8 +148,7 @@ class CorrelatedInputsTest {
 
     private static Factor factor(String key, double volt, double milliampere, double radian) {
         return new Factor(
-                key,
-                "observation",
+                new Factor.Name("", "observation", key, Double.NaN),
                 key,
                 SharedBy.INSERTION,
                 List.of(

@@ -78,12 +78,13 @@ class PropagationTest {
         double[][] drawn = workings.draws(TRIALS);
         double[][] plain =
                 new Simulation(workings.estimates(), workings.preparation().levelsDb(), TRIALS).errors();
+        double[][] effect = workings.estimates().effect.dense();
         for (int p = 0; p < 3; p++) {
             for (int q = 0; q < 3; q++) {
                 double expected = shared + (p == q ? own : 0);
                 assertThat(meanProduct(drawn[p], drawn[q])).isCloseTo(expected, within(WITHIN * (shared + own)));
                 assertThat(meanProduct(plain[p], plain[q])).isCloseTo(expected, within(WITHIN * (shared + own)));
-                assertThat(meanProduct(workings.estimates().effect[p], workings.estimates().effect[q])
+                assertThat(meanProduct(effect[p], effect[q])
                                 * workings.estimates().factors.size())
                         .isCloseTo(expected, within(1e-9));
             }

@@ -22,6 +22,7 @@ import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 
 /** The demo's report as a reader sees it. Needs Chromium; where there is none the tests are skipped and say so. */
@@ -155,6 +156,22 @@ class PageInBrowserTest {
                         .evaluate("[...document.querySelectorAll('#claim-table tbody tr')]"
                                 + ".filter(r => r.getClientRects().length).length"))
                 .isEqualTo("35");
+    }
+
+    /** The rules of axe-core, a library of accessibility checks (WCAG 2 and good practice). */
+    @ParameterizedTest
+    @CsvSource({"light, 1280", "dark, 1280", "light, 390"})
+    void nobodyIsShutOut(String colours, int width) throws InterruptedException, IOException {
+        Path axe = Path.of("target/axe/package/axe.min.js");
+        assumeTrue(Files.exists(axe), "no " + axe + ": .ci/run puts it there");
+        browser().colours(colours);
+        browser().size(width, 900);
+        browser().await(Files.readString(axe) + "; 'there'");
+        String found = browser()
+                .await(
+                        "axe.run(document, {resultTypes: ['violations']}).then(r => (r.passes.length > 20 ? '' : 'nothing was looked at') + r.violations.map(v =>"
+                                + " v.impact + ' ' + v.id + ' ' + v.nodes.length + ': ' + v.nodes[0].html.slice(0, 120)).join('\\n'))");
+        assertThat(found).isEmpty();
     }
 
     @Test
