@@ -106,7 +106,9 @@ final class ManualPage {
     /** Nothing is no line: an empty one is a break of its own. */
     private void line(String words) {
         if (!words.isEmpty()) {
-            text.append(words.startsWith(".") || words.startsWith("'") ? "\\&" : "").append(words).append('\n');
+            text.append(words.startsWith(".") || words.startsWith("'") ? "\\&" : "")
+                    .append(words)
+                    .append('\n');
         }
     }
 

@@ -43,12 +43,16 @@ class InterruptedTest {
             long after = kill % 2 == 0 ? random.nextLong(wholeMs) : wholeMs * (70 + random.nextLong(30)) / 100;
             Process audit = audit(report, "--dated", "2026-02-02");
             if (!audit.waitFor(after, TimeUnit.MILLISECONDS)) {
-                new ProcessBuilder("kill", "-INT", Long.toString(audit.pid())).start().waitFor();
+                new ProcessBuilder("kill", "-INT", Long.toString(audit.pid()))
+                        .start()
+                        .waitFor();
             }
             assertThat(audit.waitFor()).as("exit code").isIn(0, 130);
-            assertThat(files(report)).as("after %d ms", after).satisfiesAnyOf(
-                    found -> assertThat(found).containsExactlyEntriesOf(earlier),
-                    found -> assertThat(found).containsExactlyEntriesOf(later));
+            assertThat(files(report))
+                    .as("after %d ms", after)
+                    .satisfiesAnyOf(
+                            found -> assertThat(found).containsExactlyEntriesOf(earlier),
+                            found -> assertThat(found).containsExactlyEntriesOf(later));
             try (Stream<Path> beside = Files.list(scratch)) {
                 assertThat(beside).containsExactly(report);
             }

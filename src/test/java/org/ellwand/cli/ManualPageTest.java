@@ -12,7 +12,9 @@ class ManualPageTest {
     private static final String MACRO = "\\.(TH|SH|SS|PP|TP|nf|fi)( .*)?";
 
     private final List<String> lines = CommandLineRun.of(Main.commands(new PrintWriter(Writer.nullWriter())), "manual")
-            .out().lines().toList();
+            .out()
+            .lines()
+            .toList();
 
     @Test
     void namesEveryCommandAndItsOptions() {

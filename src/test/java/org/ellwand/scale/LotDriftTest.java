@@ -18,8 +18,7 @@ class LotDriftTest {
     private static final double DRIFT_DB = -0.6;
     private static final int UNITS = 60;
 
-    private static final String CLAIMS =
-            """
+    private static final String CLAIMS = """
             product: Skerry Lot
             about: Earplugs of one production lot on an ear simulator (invented)
             decision: {confidence: 95 %}
@@ -39,8 +38,7 @@ class LotDriftTest {
 
     @Test
     void oneFirmwareHeldAgainstTheOtherOnTheSameUnits() throws Exception {
-        LotFolder.write(
-                folder, CLAIMS, List.of(new Lot("2.0", 1, UNITS, 0, 1), new Lot("2.1", 1, UNITS, DRIFT_DB, 2)));
+        LotFolder.write(folder, CLAIMS, List.of(new Lot("2.0", 1, UNITS, 0, 1), new Lot("2.1", 1, UNITS, DRIFT_DB, 2)));
         Audit audit = FolderContents.read(folder).judged(Scope.all(), 1000);
         Judgement same = audit.products().get(0).claims().get(0).plain().orElseThrow();
         assertThat(same.verdict()).isEqualTo(Verdict.FAIL);
