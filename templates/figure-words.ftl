@@ -192,7 +192,10 @@
   <#return "Ring: settled" + many?then(", trace by trace; mean ", ", ") + figure.value + (figure.expanded == "")?then("", " (U = " + figure.expanded + ")") + ".">
 </#function>
 
-<#function legend figure>
+<#-- Of a lot only the worst are shown. -->
+<#function worst figure><#return ((figure.cellsInAll!0) gt (figure.cells!0))?then(" The " + figure.cells + " least probable of " + figure.cellsInAll + ".", "")></#function>
+
+<#function legendOf figure>
   <#switch figure.kind>
     <#case "curve"><#return curveLegend(figure)>
     <#case "range"><#return rangeLegend(figure)>
@@ -204,6 +207,8 @@
     <#default><#return "">
   </#switch>
 </#function>
+
+<#function legend figure><#return legendOf(figure) + worst(figure)></#function>
 
 <#-- The title, and the figure in words -->
 

@@ -68,6 +68,7 @@ public final class Main implements Callable<Integer> {
                 new CompareCommand(progress),
                 new CompletionCommand(),
                 new InspectCommand(progress),
+                new ManualCommand(),
                 new PlanCommand(progress),
                 new SchemaCommand(Map.of(
                         "claims",

@@ -35,10 +35,11 @@ final class FigureModel {
     static List<Map<String, Object>> of(
             String id, String product, ClaimAudit audited, List<Finding> findings, List<Session> sessions) {
         FigureModel model = new FigureModel(id, product, audited.claim().id());
-        audited.plain()
-                .map(Worst::of)
-                .filter(plain -> !plain.cells().isEmpty())
-                .ifPresent(plain -> model.add(plain, findings, sessions));
+        audited.plain().filter(plain -> !plain.cells().isEmpty()).ifPresent(plain -> {
+            Judgement shown = Worst.of(plain);
+            model.add(shown, findings, sessions);
+            model.count(shown.cells().size(), plain.cells().size());
+        });
         return model.figures;
     }
 
@@ -85,6 +86,12 @@ final class FigureModel {
         for (int i = 0; i < shapes.size(); i++) {
             add(shapes.size() == 1 ? suffix : suffix + "_" + (i + 1), shapes.get(i));
         }
+    }
+
+    /** How many cells of how many are shown. */
+    private void count(int cells, int inAll) {
+        figures.forEach(figure ->
+                figure.putAll(Fields.of("cells", cells).and("cellsInAll", inAll).map()));
     }
 
     private void add(String suffix, Map<String, Object> shapes) {

@@ -78,6 +78,9 @@ final class LevelsFigure {
             lines.add(upwards.stream()
                     .map(i -> Frame.point(frame.x(Math.log10(hz(cell, i))), frame.y(levels.get(i))))
                     .collect(Collectors.joining(" ")));
+            if (cells.size() > CurveFigure.FEW) {
+                continue;
+            }
             upwards.forEach(i -> markers.add(Fields.of("x", Frame.px(frame.x(Math.log10(hz(cell, i)))))
                     .and("y", Frame.px(frame.y(levels.get(i))))
                     .map()));

@@ -157,6 +157,13 @@ class FigureWordsTest {
     }
 
     @Test
+    void ofALotTheWorstAreShownAndTheFigureSaysSo() {
+        Map<String, String> files = ManyCells.drawn(60, 3);
+        assertThat(words(files.get("figures/skerry-tide-flood_value.svg"))).contains("The 12 least probable of 60.");
+        assertThat(files.values()).allSatisfy(svg -> assertThat(words(svg)).doesNotContain("of 12."));
+    }
+
+    @Test
     void namesThatMeanHarmAreWords() {
         String name = "<script>alert(1)</script> & \"e\"";
         String svg = ManyCells.drawn(List.of(ManyCells.cell(name, 18, 3), ManyCells.cell("plain", 15, 3)))
