@@ -63,7 +63,7 @@ final class StandingWave implements DataCheck {
         Map<Conditions, NavigableMap<Band, Double>> gains = Sheets.openEarGains(session);
         gains.forEach((conditions, gain) -> {
             if (!notch(tally, session, conditions, gain)) {
-                drop(tally, session, conditions, gain);
+                drop(tally, conditions, gain);
             }
         });
         // Without a field microphone, pink noise is known to be as loud in every band.
@@ -89,7 +89,7 @@ final class StandingWave implements DataCheck {
     }
 
     /** What is left of the ear's gain at 5 and 6.3 kHz. */
-    private static void drop(Tally tally, Session session, Conditions of, NavigableMap<Band, Double> gain) {
+    private static void drop(Tally tally, Conditions of, NavigableMap<Band, Double> gain) {
         if (!Sheets.isAsFineAs(Resolution.THIRD_OCTAVE, gain)
                 || Sheets.at(gain, 6300).isEmpty()) {
             return;
