@@ -6,7 +6,7 @@
 <#list list as f>
 <figure>
 ${f.svg?no_esc}
-<figcaption>${f.alt}</figcaption>
+<figcaption>${f.title}</figcaption>
 </figure>
 </#list>
 </div>

@@ -90,7 +90,7 @@
 <#-- Numbers with what is known of them -->
 
 <#function value r>
-  <#return (r.bound == "")?then("", r.bound + " ") + r.value + (r.expanded == "")?then("", " (U = " + r.expanded + ")")>
+  <#return (r.bound == "")?then("", r.bound + " ") + r.value?replace(" ", " ") + (r.expanded == "")?then("", " (U = " + r.expanded?replace(" ", " ") + ")")>
 </#function>
 
 <#function named name figure>
@@ -183,7 +183,7 @@
 </#function>
 
 <#function levelsLegend figure>
-  <#local lines = (figure.shows.lines == 1)?then("Mean of the insertions", "A line for each ear (" + few(figure.wearers, ", ") + "), mean of its insertions")>
+  <#local lines = (figure.shows.lines == 1)?then("Mean of the insertions", "A line for each ear (" + few(figure.wearers) + "), mean of its insertions")>
   <#return lines + ". " + scale(figure)>
 </#function>
 
@@ -192,7 +192,10 @@
   <#return "Ring: settled" + many?then(", trace by trace; mean ", ", ") + figure.value + (figure.expanded == "")?then("", " (U = " + figure.expanded + ")") + ".">
 </#function>
 
-<#function legend figure>
+<#-- Of a lot only the worst are shown. -->
+<#function worst figure><#return ((figure.cellsInAll!0) gt (figure.cells!0))?then(" The " + figure.cells + " least probable of " + figure.cellsInAll + ".", "")></#function>
+
+<#function legendOf figure>
   <#switch figure.kind>
     <#case "curve"><#return curveLegend(figure)>
     <#case "range"><#return rangeLegend(figure)>
@@ -204,6 +207,8 @@
     <#default><#return "">
   </#switch>
 </#function>
+
+<#function legend figure><#return legendOf(figure) + worst(figure)></#function>
 
 <#-- The title, and the figure in words -->
 

@@ -32,7 +32,8 @@ final class Checks {
             new Copies(),
             new SignReversed(),
             new ReferenceMixUp(),
-            new CalibrationCheck());
+            new CalibrationCheck(),
+            new RecordingCheck());
 
     private Checks() {}
 }

@@ -12,21 +12,30 @@ import org.ellwand.amount.Amount;
  * @param overload the level from which the chain no longer follows
  * @param weakestFirst the settings in the order in which they are to take more off; empty where nothing was said
  * @param openByDesign whether the product is vented, so that low notes passing are no fault
+ * @param recorded what is wrong with its recordings
  */
 public record Chain(
         Optional<Calibration> calibration,
         Optional<Amount> averaging,
         Optional<Amount> overload,
         List<String> weakestFirst,
-        boolean openByDesign) {
+        boolean openByDesign,
+        List<RecordedNote> recorded) {
     public static final Chain UNSTATED = new Chain(Optional.empty(), Optional.empty(), Optional.empty());
 
     public Chain {
         weakestFirst = List.copyOf(weakestFirst);
+        recorded = List.copyOf(recorded);
     }
 
+    /** A chain without recordings, of which no more is said. */
     public Chain(Optional<Calibration> calibration, Optional<Amount> averaging, Optional<Amount> overload) {
-        this(calibration, averaging, overload, List.of(), false);
+        this(calibration, averaging, overload, List.of(), false, List.of());
+    }
+
+    /** This chain with what is wrong with its recordings. */
+    Chain with(List<RecordedNote> notes) {
+        return new Chain(calibration, averaging, overload, weakestFirst, openByDesign, notes);
     }
 
     /**

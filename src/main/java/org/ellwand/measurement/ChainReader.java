@@ -32,7 +32,8 @@ final class ChainReader {
                 averaging,
                 session.amount("overload", Unit::isLevel, LEVEL),
                 weakestFirst(session),
-                session.choice("open by design", YES_NO).orElse(false));
+                session.choice("open by design", YES_NO).orElse(false),
+                List.of());
     }
 
     private static List<String> weakestFirst(Keys session) {

@@ -108,6 +108,7 @@ public final class PairSelection {
     private static Set<String> ignored(Between between) {
         return switch (between.condition()) {
             case "side", "ear" -> Set.of("side", "ear", "session", "stimulus");
+            case "session", "stimulus" -> Set.of("session", "stimulus");
             default -> Set.of(between.condition(), "session", "stimulus");
         };
     }

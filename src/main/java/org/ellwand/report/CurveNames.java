@@ -24,11 +24,16 @@ final class CurveNames {
 
     /** @param few so many curves stand in one figure in any case */
     static CurveNames of(List<CellResult> cells, int few) {
-        List<String> telling = List.copyOf(new CellNames(cells).telling().keySet());
-        CurveNames together = new CurveNames(telling, Optional.empty());
+        CurveNames together = together(cells);
+        List<String> telling = together.telling;
         boolean tooLong = cells.stream().anyMatch(cell -> !together.label(cell).equals(together.name(cell)));
         boolean shared = telling.size() > 1 && (cells.size() > few || tooLong);
         return shared ? new CurveNames(telling, Optional.of(telling.get(0))) : together;
+    }
+
+    /** In one figure, however many and long. */
+    static CurveNames together(List<CellResult> cells) {
+        return new CurveNames(List.copyOf(new CellNames(cells).telling().keySet()), Optional.empty());
     }
 
     /** The cells of each figure by what it is called; one with an empty name where they are not shared out. */
@@ -62,7 +67,6 @@ final class CurveNames {
     /** What the names of these cells take at the right of a plot, px; nothing where one curve needs no name. */
     double roomPx(List<CellResult> cells) {
         boolean named = panels(cells).values().stream().anyMatch(panel -> panel.size() > 1);
-        return Sheet.namesPx(
-                named ? Sheet.longest(cells.stream().map(this::label).toList()) : 0);
+        return Sheet.namesPx(named ? cells.stream().map(this::label).toList() : List.of());
     }
 }

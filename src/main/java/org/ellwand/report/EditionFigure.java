@@ -18,10 +18,9 @@ final class EditionFigure {
     private static final double HEIGHT = 190;
     private static final double APART = 40;
     private static final double INSIDE = 34;
-    /** Of "measured". */
-    private static final int NAME_CHARACTERS = 8;
+    private static final List<String> NAMES = List.of("measured");
 
-    private static final double DATE_PX = Sheet.textPx(11);
+    private static final double DATE_PX = Sheet.textPx("2026-05-04 ");
 
     private final List<Step> steps;
     private final Shown shown;
@@ -90,7 +89,7 @@ final class EditionFigure {
         double by = Ticks.step(range, 4);
         double bottom = Math.floor((up.getMin() - range * 0.1) / by) * by;
         double top = Math.ceil((up.getMax() + range * 0.1) / by) * by;
-        double width = Sheet.WIDTH - Sheet.LEFT - Sheet.namesPx(NAME_CHARACTERS);
+        double width = Sheet.WIDTH - Sheet.LEFT - Sheet.namesPx(NAMES);
         double first = day(steps.get(0).dated()).toEpochDay();
         double last = day(steps.get(steps.size() - 1).dated()).toEpochDay();
         // The first and the last stand inside the plot by half a column.

@@ -29,17 +29,17 @@ final class FigureModel {
     }
 
     /**
-     * The figures of a claim: its curves; its numbers cell by cell, where there are no curves, where the limit is not one
-     * for the bands (a slope, a weighted sum), or where there are several cells; the series or the traces that its number
-     * was found in. None where nothing was measured.
+     * The figures of a claim: the series that its number was found in; its curves; its numbers cell by cell, where nothing
+     * else shows them or there are several cells; the traces they were read off. None where nothing was measured.
      */
     static List<Map<String, Object>> of(
             String id, String product, ClaimAudit audited, List<Finding> findings, List<Session> sessions) {
         FigureModel model = new FigureModel(id, product, audited.claim().id());
-        audited.plain()
-                .map(Worst::of)
-                .filter(plain -> !plain.cells().isEmpty())
-                .ifPresent(plain -> model.add(plain, findings, sessions));
+        audited.plain().filter(plain -> !plain.cells().isEmpty()).ifPresent(plain -> {
+            Judgement shown = Worst.of(plain);
+            model.add(shown, findings, sessions);
+            model.count(shown.cells().size(), plain.cells().size());
+        });
         return model.figures;
     }
 
@@ -58,7 +58,8 @@ final class FigureModel {
         List<CellResult> curves =
                 plain.cells().stream().filter(CurveFigure::isCurve).toList();
         addAll("", curves.isEmpty() ? List.of() : curves(plain, curves, findings));
-        if (curves.isEmpty() || !Wording.curveComparesWithLimit(plain.rule()) || isCellByCell(plain)) {
+        boolean shown = series.isPresent() || (!curves.isEmpty() && Wording.curveComparesWithLimit(plain.rule()));
+        if (!shown || isCellByCell(plain)) {
             add(curves.isEmpty() && series.isEmpty() ? "" : "_value", new RangeFigure(plain).model());
         }
         addAll("_traces", TraceFigure.of(plain, sessions));
@@ -85,6 +86,12 @@ final class FigureModel {
         for (int i = 0; i < shapes.size(); i++) {
             add(shapes.size() == 1 ? suffix : suffix + "_" + (i + 1), shapes.get(i));
         }
+    }
+
+    /** How many cells of how many are shown. */
+    private void count(int cells, int inAll) {
+        figures.forEach(figure ->
+                figure.putAll(Fields.of("cells", cells).and("cellsInAll", inAll).map()));
     }
 
     private void add(String suffix, Map<String, Object> shapes) {

@@ -11,8 +11,8 @@ import org.ellwand.audit.CellResult;
 
 /** Levels against frequency under one setting and sound: the open ear and in place, a line for each ear. */
 final class LevelsFigure {
-    /** Of "in place" and "open ear". */
-    static final int NAME_CHARACTERS = 9;
+    /** What the lines are called, as keys of which the template makes words; they tell how much room to leave. */
+    static final List<String> NAMES = List.of("open ear", "in place");
 
     private final List<CellResult> cells;
     private final String panel;
@@ -78,12 +78,15 @@ final class LevelsFigure {
             lines.add(upwards.stream()
                     .map(i -> Frame.point(frame.x(Math.log10(hz(cell, i))), frame.y(levels.get(i))))
                     .collect(Collectors.joining(" ")));
+            if (cells.size() > CurveFigure.FEW) {
+                continue;
+            }
             upwards.forEach(i -> markers.add(Fields.of("x", Frame.px(frame.x(Math.log10(hz(cell, i)))))
                     .and("y", Frame.px(frame.y(levels.get(i))))
                     .map()));
         }
         return Fields.of("number", openEar ? 0 : 1)
-                .and("name", openEar ? "open ear" : "in place")
+                .and("name", NAMES.get(openEar ? 0 : 1))
                 .and("lines", lines)
                 .and("markers", markers)
                 .and("label", label(openEar, labelY))

@@ -85,7 +85,7 @@ final class LevelsFigures {
                 .map(Point::hz)
                 .flatMap(frequency -> frequency.stream().boxed())
                 .toList();
-        return CurveScale.of(hz, shown, Sheet.namesPx(LevelsFigure.NAME_CHARACTERS), Sheet.LOW_TOP);
+        return CurveScale.of(hz, shown, Sheet.namesPx(LevelsFigure.NAMES), Sheet.LOW_TOP);
     }
 
     private List<String> wearers(List<CellResult> group) {

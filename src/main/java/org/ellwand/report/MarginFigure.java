@@ -21,7 +21,7 @@ final class MarginFigure {
     private static final double ROW_PX = 26;
     private static final int NAME_CHARACTERS = 24;
     /** What number and verdict add to a claim's name. */
-    private static final int MORE_CHARACTERS = 13;
+    private static final double MORE_PX = Sheet.textPx("00. : marginal");
     /** One claim alone has its own figure. */
     private static final int FEWEST = 2;
 
@@ -118,8 +118,10 @@ final class MarginFigure {
         double step = Ticks.step(shown.getMax() - shown.getMin(), 4);
         double from = Math.floor(shown.getMin() / step) * step;
         double to = Math.ceil(shown.getMax() / step) * step;
-        int longest = Sheet.longest(rows.stream().map(Row::label).toList()) + MORE_CHARACTERS;
-        double left = Sheet.GAP + Sheet.textPx(longest);
+        double left = Sheet.GAP
+                + 6
+                + MORE_PX
+                + Sheet.widestPx(rows.stream().map(Row::label).toList());
         return new Frame(
                 left, Sheet.LOW_TOP, Sheet.WIDTH - left - 2 * Sheet.RIGHT, rows.size() * ROW_PX, from, to, 0, 1);
     }

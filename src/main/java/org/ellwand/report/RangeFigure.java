@@ -60,9 +60,7 @@ final class RangeFigure {
         double to = Math.ceil((spread.getMax() + range * 0.08) / step) * step;
         double left = Math.max(
                 LEAST_LEFT,
-                Sheet.GAP
-                        + Sheet.textPx(
-                                Sheet.longest(cells.stream().map(this::name).toList())));
+                Sheet.GAP + 6 + Sheet.widestPx(cells.stream().map(this::name).toList()));
         return new Frame(
                 left, Sheet.LOW_TOP, Sheet.WIDTH - left - 2 * Sheet.RIGHT, cells.size() * ROW_PX, from, to, 0, 1);
     }

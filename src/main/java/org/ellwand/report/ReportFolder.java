@@ -13,7 +13,7 @@ import org.ellwand.input.InputException;
  *
  * <p>The files are written into a hidden folder beside the target; then the earlier report is renamed aside, the new
  * one renamed in and the earlier one deleted. Whatever fails, the target holds the earlier report or the new one. Should
- * the machine stop between the two renames, the earlier report lies beside the target and the next run puts it back.
+ * the machine (not the program alone) stop between the two renames, the earlier report lies beside the target and the next run puts it back.
  * The hidden folders carry the process id, so that two runs at once do not mix their files.
  */
 public final class ReportFolder {
@@ -75,23 +75,25 @@ public final class ReportFolder {
         long process = ProcessHandle.current().pid();
         Path fresh = beside(NEW + process);
         Path old = beside(OLD + process);
-        try {
-            fill(fresh, kind.withRecord(files));
-            swap(fresh, old);
+        try (Uninterrupted steps = new Uninterrupted(() -> deleteIfThere(fresh))) {
+            fill(fresh, kind.withRecord(files), steps);
+            steps.step(() -> swap(fresh, old));
         } finally {
             deleteIfThere(fresh);
         }
     }
 
-    private void fill(Path folder, SortedMap<String, byte[]> files) throws IOException {
-        disk.createFolder(folder);
+    private void fill(Path folder, SortedMap<String, byte[]> files, Uninterrupted steps) throws IOException {
+        steps.step(() -> disk.createFolder(folder));
         for (Map.Entry<String, byte[]> file : files.entrySet()) {
             Path path = folder.resolve(file.getKey()).normalize();
             if (!path.startsWith(folder)) {
                 throw new IOException(file.getKey() + " leaves the report's folder");
             }
-            disk.createFolder(path.resolveSibling(""));
-            disk.write(path, file.getValue());
+            steps.step(() -> {
+                disk.createFolder(path.resolveSibling(""));
+                disk.write(path, file.getValue());
+            });
         }
     }
 

@@ -16,6 +16,7 @@ import org.ellwand.audit.Judgement;
  * on its line. A decibel is as long upwards as across, so that what takes off all that is added falls at 45°.
  */
 final class SeriesFigure {
+    private static final int NAME_CHARACTERS = 24;
     private static final double STEP_DB = 5;
     private static final double TICKS_DB = 10;
     private static final double LEAST_RANGE_DB = 10;
@@ -32,7 +33,7 @@ final class SeriesFigure {
         this.judgement = judgement;
         this.shown = Shown.of(judgement.rule(), judgement.rule());
         this.cells = cells;
-        this.names = CurveNames.of(cells, Integer.MAX_VALUE);
+        this.names = CurveNames.together(cells);
         this.frame = frame();
     }
 
@@ -77,8 +78,9 @@ final class SeriesFigure {
         double right = STEP_DB * Math.ceil((across.getMax() + 1) / STEP_DB);
         double bottom = STEP_DB * Math.floor((up.getMin() - 1) / STEP_DB);
         double top = Math.max(STEP_DB * Math.ceil((up.getMax() + 1) / STEP_DB), bottom + LEAST_RANGE_DB);
-        int longest = Sheet.longest(cells.stream().map(this::label).toList());
-        double width = Sheet.WIDTH - Sheet.LEFT - Sheet.namesPx(cells.size() == 1 ? 0 : longest);
+        List<String> labels =
+                cells.size() == 1 ? List.of() : cells.stream().map(this::label).toList();
+        double width = Sheet.WIDTH - Sheet.LEFT - Sheet.namesPx(labels);
         double height = (top - bottom) * width / (right - left);
         return new Frame(
                 Sheet.LEFT,
@@ -92,7 +94,7 @@ final class SeriesFigure {
     }
 
     private String label(CellResult cell) {
-        return names.label(cell);
+        return Sheet.shortened(names.name(cell), NAME_CHARACTERS);
     }
 
     private List<Double> ends() {

@@ -21,18 +21,39 @@ final class Sheet {
     static final double GAP = 12;
 
     private static final double MARK = 16;
-    private static final double CHARACTER = 7.6;
+    private static final String NARROW = "ijlft.,:;|!'()[]-/ ";
+    private static final String WIDE = "mwMW@%";
+    /** Where scripts begin whose letters are as wide as high. */
+    private static final int SQUARE = 0x2E80;
 
     private Sheet() {}
 
-    /** What a text of so many characters takes at most, but for wide ones. */
-    static double textPx(int characters) {
-        return characters * CHARACTER;
+    /** What a text takes at most, px: as wide as a wide sans serif (DejaVu Sans) sets its letters, in round numbers. */
+    static double textPx(String text) {
+        return text.codePoints().mapToDouble(Sheet::letterPx).sum();
     }
 
-    /** What names of at most so many characters take at the right of a plot. */
-    static double namesPx(int characters) {
-        return characters == 0 ? RIGHT : GAP + MARK + textPx(characters);
+    private static double letterPx(int letter) {
+        if (letter >= SQUARE) {
+            return 13.5;
+        }
+        if (NARROW.indexOf(letter) >= 0) {
+            return 5.2;
+        }
+        if (WIDE.indexOf(letter) >= 0) {
+            return 12.9;
+        }
+        return Character.isUpperCase(letter) ? 9.7 : 8.3;
+    }
+
+    static double widestPx(Collection<String> texts) {
+        return texts.stream().mapToDouble(Sheet::textPx).max().orElse(0);
+    }
+
+    /** What names take at the right of a plot with their marks; an edge where there are none. */
+    static double namesPx(Collection<String> names) {
+        double widest = widestPx(names);
+        return widest == 0 ? RIGHT : GAP + MARK + widest;
     }
 
     /** A text cut to so many characters in its middle: names that begin alike often end otherwise. */
@@ -45,9 +66,5 @@ final class Sheet {
         return text.substring(0, text.offsetByCodePoints(0, characters - 1 - tail))
                 + "…"
                 + text.substring(text.offsetByCodePoints(0, points - tail));
-    }
-
-    static int longest(Collection<String> texts) {
-        return texts.stream().mapToInt(String::length).max().orElse(0);
     }
 }

@@ -76,7 +76,7 @@ final class TraceFigure {
                 .and("levelUnit", lines.get(0).trace().levelsIn().symbol())
                 .and("xTicks", FigureParts.xTicks(frame, 1, 4))
                 .and("yTicks", FigureParts.yTicks(frame, 1, frame.toY() - frame.fromY() > 25 ? 10 : STEP_DB))
-                .and("claimed", List.of(FigureParts.claimedAlong(frame, judgement.rule(), shown)))
+                .and("claimed", List.of(FigureParts.claimedAlong(afterStep(), judgement.rule(), shown)))
                 .and("claim", shown.limitModel())
                 .and("stepX", Frame.px(frame.x(0)))
                 .and(
@@ -85,6 +85,13 @@ final class TraceFigure {
                 .and("value", shown.value(cell.value()))
                 .and("expanded", shown.uncertainty(cell.standardUncertainty(), 2))
                 .map();
+    }
+
+    /** No time is claimed before it. */
+    private Frame afterStep() {
+        double left = frame.x(0);
+        return new Frame(
+                left, frame.top(), frame.right() - left, frame.height(), 0, frame.toX(), frame.fromY(), frame.toY());
     }
 
     /** From seconds on the clock of a trace to the unit of the limit, from the step on. */

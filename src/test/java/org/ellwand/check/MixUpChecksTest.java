@@ -163,7 +163,7 @@ class MixUpChecksTest {
     }
 
     private static Session chained(Session s, List<String> order) {
-        Chain chain = new Chain(Optional.empty(), Optional.empty(), Optional.empty(), order, false);
+        Chain chain = new Chain(Optional.empty(), Optional.empty(), Optional.empty(), order, false, List.of());
         return new Session(
                 s.id(),
                 s.file(),

@@ -38,6 +38,22 @@ class PageInBrowserTest {
             + " && e.getClientRects().length && e.getBoundingClientRect().right > innerWidth + 1)"
             + ".slice(0, 5).map(e => e.outerHTML.slice(0, 80)).join(' ')";
 
+    /** Texts of figures that leave their figure. */
+    private static final String LOST = "[...document.querySelectorAll('figure svg')].flatMap(svg => {"
+            + " const box = svg.getBoundingClientRect(); return [...svg.querySelectorAll('text')].filter(t => {"
+            + " const b = t.getBoundingClientRect(); return b.left < box.left - 0.5 || b.right > box.right + 0.5"
+            + " || b.top < box.top - 0.5 || b.bottom > box.bottom + 0.5; }).map(t => svg.getAttribute('aria-labelledby')"
+            + " + ': ' + t.textContent); }).slice(0, 5).join('; ')";
+
+    /** Pairs of texts in a figure that lie on each other by more than the room above and below letters. */
+    private static final String ON_EACH_OTHER = "[...document.querySelectorAll('figure svg')].flatMap(svg => {"
+            + " const boxes = [...svg.querySelectorAll('text')].map(t => [t, t.getBoundingClientRect()]);"
+            + " const high = svg.getBoundingClientRect().width / 500 * 3; return boxes.flatMap(([t, a], i) =>"
+            + " boxes.slice(i + 1).filter(([u, b]) => a.right > b.left + 1 && b.right > a.left + 1"
+            + " && a.bottom > b.top + high && b.bottom > a.top + high).map(([u]) =>"
+            + " svg.getAttribute('aria-labelledby') + ': ' + t.textContent + ' / ' + u.textContent)); })"
+            + ".slice(0, 5).join('; ')";
+
     /** Not a folder that the test must empty: the browser's children may write to its profile a little longer. */
     private static final Path FOLDER = Path.of("target/page-in-browser").toAbsolutePath();
 
@@ -138,6 +154,28 @@ class PageInBrowserTest {
         assertThat(browser().evaluate("document.documentElement.scrollWidth <= innerWidth"))
                 .isEqualTo("true");
         assertThat(browser().evaluate(CLIPPED)).isEmpty();
+    }
+
+    @ParameterizedTest
+    @ValueSource(ints = {390, 1280})
+    void noTextOfAFigureIsLostOrHidden(int width) throws InterruptedException {
+        browser().size(width, 900);
+        assertThat(browser().evaluate("document.querySelectorAll('figure svg text').length"))
+                .matches("\\d{3,}");
+        assertThat(browser().evaluate(LOST)).isEmpty();
+        assertThat(browser().evaluate(ON_EACH_OTHER)).isEmpty();
+    }
+
+    /** 9 px on a telephone, less what a scroll bar takes, and 8 px (6 pt) on paper, where two figures stand beside each other. */
+    @Test
+    void lettersOfFiguresAreLargeEnough() throws InterruptedException {
+        String smallest = "Math.min(...[...document.querySelectorAll('figure svg')]"
+                + ".map(svg => 13 * svg.getBoundingClientRect().width / 500)).toFixed(1)";
+        browser().size(390, 900);
+        assertThat(Double.parseDouble(browser().evaluate(smallest))).isGreaterThanOrEqualTo(8.9);
+        browser().medium("print");
+        browser().size(PAPER_PX, 900);
+        assertThat(Double.parseDouble(browser().evaluate(smallest))).isGreaterThanOrEqualTo(8);
     }
 
     @Test
