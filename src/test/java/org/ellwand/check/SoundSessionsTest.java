@@ -41,7 +41,9 @@ class SoundSessionsTest {
         Session one = SoundSittings.of("0");
         assertThat(Checks.ALL)
                 .filteredOn(check -> exercised.contains(check.name()))
-                .allSatisfy(check -> assertThat(Inspecting.checked(check, List.of(one)).made()).isTrue());
+                .allSatisfy(check -> assertThat(
+                                Inspecting.checked(check, List.of(one)).made())
+                        .isTrue());
         return accused.entrySet().stream()
                 .map(e -> DynamicTest.dynamicTest(
                         e.getKey(), () -> assertThat(e.getValue()).isLessThanOrEqualTo(MOST)));

@@ -86,7 +86,8 @@ final class SoundSittings {
                 Optional.of(new Amount(30, Unit.SECOND, 0)),
                 Optional.of(new Amount(130, Unit.DB_SPL, 0)),
                 List.of("ebb", "flood"),
-                false);
+                false,
+                List.of());
     }
 
     private static double musicDb(double frequencyHz) {
