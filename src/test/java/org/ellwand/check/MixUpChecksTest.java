@@ -141,7 +141,7 @@ class MixUpChecksTest {
 
     @Test
     void twoSettingsSwappedInASession() {
-        Session swapped = renamed(SoundSittings.of("22"), r -> true);
+        Session swapped = renamed(chained(SoundSittings.of("22"), List.of()), r -> true);
         List<Finding> findings = Inspecting.by(new SettingOrder(), List.of(swapped, SOUND));
         assertThat(findings)
                 .hasSize(3)

@@ -32,6 +32,18 @@ class SoundSessionsTest {
                 accused.merge(check.name(), found ? 1 : 0, Integer::sum);
             }
         });
+        List<String> exercised = List.of(
+                new CalibrationCheck().name(),
+                new ShortAverage().name(),
+                new FieldDrift().name(),
+                new SignReversed().name(),
+                new SettingOrder().name());
+        Session one = SoundSittings.of("0");
+        assertThat(Checks.ALL)
+                .filteredOn(check -> exercised.contains(check.name()))
+                .allSatisfy(check -> assertThat(
+                                Inspecting.checked(check, List.of(one)).made())
+                        .isTrue());
         return accused.entrySet().stream()
                 .map(e -> DynamicTest.dynamicTest(
                         e.getKey(), () -> assertThat(e.getValue()).isLessThanOrEqualTo(MOST)));

@@ -1,10 +1,15 @@
 package org.ellwand.check;
 
 import java.util.List;
+import java.util.Optional;
 import java.util.function.DoubleUnaryOperator;
+import org.ellwand.amount.Amount;
+import org.ellwand.amount.Unit;
 import org.ellwand.demo.Bands;
 import org.ellwand.demo.Ear;
 import org.ellwand.demo.PlugBody;
+import org.ellwand.measurement.Chain;
+import org.ellwand.measurement.Reading;
 import org.ellwand.measurement.Session;
 import org.ellwand.measurement.SharedBy;
 import org.ellwand.statistics.NormalStream;
@@ -12,8 +17,8 @@ import org.ellwand.statistics.Seeds;
 
 /**
  * Invented sittings in which nothing went wrong: an ear drawn round the average one, a plug with two settings, three
- * insertions, two open-ear takes, field microphone, pink noise at three levels, music and quiet, and errors of the
- * sizes that the session declares.
+ * insertions, two open-ear takes, field microphone before and after, pink noise at three levels, music and quiet, a sheet of
+ * attenuation, a calibration, and errors of the sizes that the session declares.
  */
 final class SoundSittings {
     static final List<Double> LEVELS = List.of(62.0, 76.0, 94.0);
@@ -55,11 +60,34 @@ final class SoundSittings {
         LEVELS.forEach(made::pink);
         LEVELS.forEach(level -> outside(made, "pink-" + Math.round(level), f -> level - 13.2));
         outside(made, "reel-90", f -> MUSIC_DB - MUSIC_SUM_DB + musicDb(f));
+        LEVELS.forEach(level -> made.reading(
+                "device=field microphone, take=2, stimulus=pink-" + Math.round(level), read(f -> level - 13.2)));
         made.reading("device=open ear, stimulus=hush", read(f -> Double.NEGATIVE_INFINITY));
         for (int insertion = 1; insertion <= 3; insertion++) {
             inPlace(made, insertion);
         }
+        made.reading(
+                "device=Skerry, setting=flood, insertion=4, stimulus=pink-94",
+                Reading.Values.ATTENUATION,
+                MadeSession.THIRDS,
+                f -> Math.round(100 * (22 + READING_DB * draw.next())) / 100.0);
+        made.chain(chain());
         return made.session();
+    }
+
+    /** A calibrator that reads the same afterwards but for 0.1 dB, half a year old; half a minute for each level. */
+    private Chain chain() {
+        Chain.Calibration calibration = new Chain.Calibration(
+                Optional.of(new Amount(94, Unit.DB_SPL, 1)),
+                Optional.of(new Amount(94 + 0.1 * draw.next(), Unit.DB_SPL, 1)),
+                Optional.of("2025-12-11"));
+        return new Chain(
+                Optional.of(calibration),
+                Optional.of(new Amount(30, Unit.SECOND, 0)),
+                Optional.of(new Amount(130, Unit.DB_SPL, 0)),
+                List.of("ebb", "flood"),
+                false,
+                List.of());
     }
 
     private static double musicDb(double frequencyHz) {
