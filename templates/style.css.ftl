@@ -119,7 +119,7 @@ table.stack td[data-name]:not(:empty)::before{content:attr(data-name) ": ";color
 @page{size:A4;margin:18mm 16mm 20mm}
 @media print{
 :root{color-scheme:light;--paper:#fff;--ink:#000;--soft:#444;--rule:#bbb;--tint:#fff;--link:#000;}
-body{font-size:10pt;line-height:1.45}
+body{font-size:9.5pt;line-height:1.38}
 main,header.page,footer.page{max-width:none;padding:0}
 header.page{padding-top:0}
 nav,form,.skip{display:none!important}
@@ -138,17 +138,25 @@ code{overflow-wrap:anywhere}
 .tally b{font-size:12pt}
 .lead{font-size:11pt}
 a{text-decoration:none}
-h2{border:0;padding-top:0;margin-top:1.5rem}
+h2{border:0;padding-top:0;margin:1.2rem 0 .4rem}
+p,li{orphans:3;widows:3}
 h2.fresh{break-before:page;margin-top:0}
 h2,h3,h4{break-after:avoid}
 tr,blockquote{break-inside:avoid}
 .scroll{overflow:visible}
 .verdict.fail{print-color-adjust:exact;-webkit-print-color-adjust:exact}
 .figures{display:block}
-figure{display:inline-block;width:86mm;margin:0 2mm 5mm 0;vertical-align:top}
+figure{display:inline-block;width:86mm;margin:0 2mm 3mm 0;vertical-align:top}
 figure:only-child{width:120mm}
 figcaption{font-size:8.5pt}
 figure svg{max-height:215mm}
-dl{grid-template-columns:minmax(6rem,8rem) 1fr}
+dl{grid-template-columns:minmax(6rem,8rem) 1fr;gap:.15rem 1rem;margin:.4rem 0}
+figcaption{font-size:8pt;line-height:1.3;margin-top:.15rem}
+h3{margin:1rem 0 .3rem}
+h4{margin:.6rem 0 .15rem}
+p{margin:.3rem 0}
+blockquote,table,details{margin:.3rem 0}
+th,td{padding:.1rem .6rem .1rem 0;line-height:1.3}
+details table{max-width:28rem}
 
 }
