@@ -9,8 +9,6 @@
   <#return items[0..5]?join(between) + between + "and " + (items?size - 6) + " more">
 </#function>
 
-<#function cut text most><#return (text?length gt most)?then(text[0..<(most - 1)] + "…", text)></#function>
-
 <#-- Lines of at most so many characters; a longer word is a line by itself. -->
 <#function wrapped text most>
   <#local lines = []>

@@ -109,7 +109,7 @@
 <#list figure.yTicks as t><text x="${left - 7}" y="${t.at}" dy="4.5" text-anchor="end">${t.value}</text></#list>
 <#if say.xLabel(figure) != ""><text x="${rowed?then(right, (left + right) / 2)}" y="${bottom + axisAt + 20}" text-anchor="${rowed?then("end", "middle")}">${say.xLabel(figure)}</text></#if>
 <#if say.yLabel(figure) != ""><text x="12" y="18">${say.yLabel(figure)}</text></#if>
-<#if figure.panel != ""><text x="${figure.width?number - 12}" y="18" text-anchor="end" font-style="italic">${say.cut(figure.panel, 30)}</text></#if>
+<#if figure.panel != ""><text x="${figure.width?number - 12}" y="18" text-anchor="end" font-style="italic">${figure.panelLabel}</text></#if>
 <#list legend as words><text x="12" y="${bottom + legendAt + 17 * words?index}">${words}</text></#list>
 </g>
 </svg>

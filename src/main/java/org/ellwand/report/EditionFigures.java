@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import org.ellwand.amount.Interval;
 import org.ellwand.audit.ClaimAudit;
 import org.ellwand.audit.Judgement;
 import org.ellwand.audit.ProductAudit;
@@ -20,7 +21,8 @@ final class EditionFigures {
         for (ClaimAudit claim : product.claims()) {
             int place = ++number;
             claim.plain()
-                    .filter(plain -> plain.value().isPresent())
+                    .filter(plain ->
+                            plain.value().isPresent() && isLimited(plain.rule().limit()))
                     .ifPresent(plain -> topics.computeIfAbsent(kind(claim, plain.rule()), kind -> new ArrayList<>())
                             .add(new EditionFigure.Step(place, claim, plain)));
         }
@@ -28,6 +30,11 @@ final class EditionFigures {
                 .filter(EditionFigures::isSeveralEditions)
                 .map(steps -> new EditionFigure(steps).model())
                 .toList();
+    }
+
+    /** A claim of any value names none that could be drawn. */
+    private static boolean isLimited(Interval limit) {
+        return limit.hasLower() || limit.hasUpper();
     }
 
     private static boolean isSeveralEditions(List<EditionFigure.Step> steps) {

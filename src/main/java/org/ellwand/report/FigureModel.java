@@ -17,6 +17,8 @@ import org.ellwand.measurement.Session;
  * is there only where the audit holds its data.
  */
 final class FigureModel {
+    private static final int PANEL_CHARACTERS = 30;
+
     private final String id;
     private final String product;
     private final String claim;
@@ -95,10 +97,12 @@ final class FigureModel {
     }
 
     private void add(String suffix, Map<String, Object> shapes) {
+        String panel = shapes.getOrDefault("panel", "").toString();
         figures.add(Fields.of("id", id + suffix)
                 .and("product", product)
                 .and("claimId", claim)
                 .and("panel", "")
+                .and("panelLabel", Sheet.shortened(panel, PANEL_CHARACTERS))
                 .and(shapes)
                 .map());
     }
