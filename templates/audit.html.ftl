@@ -1,5 +1,17 @@
 <#ftl output_format="HTML">
 <#import "words.ftl" as w>
+<#macro figures list>
+<#if list?has_content>
+<div class="figures">
+<#list list as f>
+<figure>
+${f.svg?no_esc}
+<figcaption>${f.title}</figcaption>
+</figure>
+</#list>
+</div>
+</#if>
+</#macro>
 <#macro verdict word><span class="verdict ${word}">${word}</span></#macro>
 <#macro list items><ul><#list items as item><li>${item}</li></#list></ul></#macro>
 <#macro row name text><#if text != ""><dt>${name}</dt><dd>${text}</dd></#if></#macro>
@@ -114,14 +126,7 @@
 <dt>Disclosure</dt><dd><#if product.disclosure != "">${product.disclosure}<#else>none given</#if></dd>
 <dt>Ears, insertions</dt><dd>${w.sample(product.sample)}</dd>
 </dl>
-<#list product.figures as f>
-<figure>
-<div class="scroll" tabindex="0" role="group" aria-label="${f.title}">
-${f.svg?no_esc}
-</div>
-<figcaption>${f.alt}</figcaption>
-</figure>
-</#list>
+<@figures product.figures/>
 <#list product.claims as c>
 <article aria-labelledby="${c.anchor}">
 <h3 id="${c.anchor}"><span class="number">${c.number}</span> ${c.topic}</h3>
@@ -141,27 +146,20 @@ ${f.svg?no_esc}
 <#if w.curve(c.measured) != ""><dt>Over the bands</dt><dd>${w.curve(c.measured)}</dd></#if>
 </#if>
 <@row w.basis(c.sample) w.sample(c.sample)/>
-<#if c.notes?has_content><dt>Caveats</dt><dd><@list c.notes/></dd></#if>
+<#if c.notes?has_content><dt>Caveats</dt><dd><@list c.notes?map(note -> note.text)/></dd></#if>
 <#if c.findings?has_content><dt>Findings that touch it</dt><dd><ul><#list c.findings as f><li>${w.finding(f)}</li></#list></ul></dd></#if>
 <@row "Impression, not measured" c.impression/>
 <@row "Maker asked" c.asked/>
 <#if c.reply.text != ""><dt>Maker’s reply</dt><dd>${c.reply.text} <span class="soft">(${c.reply.dated})</span></dd></#if>
 </dl>
-<#list c.figures as f>
-<figure>
-<div class="scroll" tabindex="0" role="group" aria-label="${f.title}">
-${f.svg?no_esc}
-</div>
-<figcaption>${f.alt}</figcaption>
-</figure>
-</#list>
+<@figures c.figures/>
 <#if c.otherwise?has_content>
 <h4>The sentence read otherwise</h4>
 <table class="stack">
 <thead><tr><th scope="col">Name</th><th scope="col">Rule</th><th scope="col">Measured</th><th scope="col">Verdict</th><th scope="col">Probability</th></tr></thead>
 <tbody>
 <#list c.otherwise as o>
-<tr><td>${o.name}</td><td data-name="Rule">${w.rule(o)}<#if o.reasons?has_content><span class="soft under">${w.reasons(o.reasons)}</span></#if><#list o.notes as note><span class="soft under">${note}</span></#list></td><td data-name="Measured">${w.measured(o.measured)}</td><td data-name="Verdict"><@verdict o.verdict/></td><td class="n" data-name="Probability">${w.probability(o.probability)}</td></tr>
+<tr><td>${o.name}</td><td data-name="Rule">${w.rule(o)}<#if o.reasons?has_content><span class="soft under">${w.reasons(o.reasons)}</span></#if><#list o.notes as note><span class="soft under">${note.text}</span></#list></td><td data-name="Measured">${w.measured(o.measured)}</td><td data-name="Verdict"><@verdict o.verdict/></td><td class="n" data-name="Probability">${w.probability(o.probability)}</td></tr>
 </#list>
 </tbody>
 </table>
@@ -201,6 +199,7 @@ ${f.svg?no_esc}
 <@row "Date" s.measured/>
 <@row "Rig" s.rig/>
 <@row "Place" s.place/>
+<@row "Measuring chain" w.chain(s.chain)/>
 <#if s.resolution != "" || s.stimuli?has_content><dt>Ears, insertions</dt><dd>${w.sample(s.sample)}</dd>
 <#if s.resolution != ""><dt>Bands</dt><dd>${s.resolution}<#if s.levelsIn != "">, levels in ${s.levelsIn}</#if></dd></#if>
 <dt>Open ear</dt><dd>${w.openEar(s)}</dd>

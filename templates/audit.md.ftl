@@ -94,7 +94,7 @@ Probability: that the claim, as we read it, is true. U: expanded uncertainty (k 
 - ${w.basis(c.sample)}: ${w.sample(c.sample)}
 </#if>
 <#list c.notes as note>
-- Note: ${note}
+- Note: ${note.text}
 </#list>
 <#list c.findings as f>
 - Finding: ${w.finding(f)}
@@ -119,7 +119,7 @@ The sentence read otherwise:
 | Name | Rule | Measured | Verdict | Probability |
 | --- | --- | --- | --- | --- |
 <#list c.otherwise as o>
-| ${o.name} | ${w.rule(o)}<#if o.reasons?has_content>; ${w.reasons(o.reasons)}</#if><#list o.notes as note>; ${note}</#list> | ${w.measured(o.measured)} | **${o.verdict}** | ${w.probability(o.probability)} |
+| ${o.name} | ${w.rule(o)}<#if o.reasons?has_content>; ${w.reasons(o.reasons)}</#if><#list o.notes as note>; ${note.text}</#list> | ${w.measured(o.measured)} | **${o.verdict}** | ${w.probability(o.probability)} |
 </#list>
 
 </#if>
@@ -176,6 +176,9 @@ ${w.whatDecides()}
 </#if>
 <#if s.place != "">
 - Place: ${s.place}
+</#if>
+<#if w.chain(s.chain) != "">
+- Measuring chain: ${w.chain(s.chain)}
 </#if>
 <#if s.resolution != "" || s.stimuli?has_content>
 - Ears, insertions: ${w.sample(s.sample)}

@@ -1,8 +1,7 @@
 <#ftl output_format="undefined">
-:root{color-scheme:light dark;--paper:#fcfbf8;--ink:#24282c;--soft:#5b6268;--rule:#d9d6cc;--tint:#f2efe6;--link:#1f4e79;--claimed:#e9e4d6;--grid:#d3d5d6;
---s0:#0072b2;--s1:#d55e00;--s2:#8a4f7d;--s3:#00736b;--s4:#3f3f3f;--s5:#a66f00}
-@media (prefers-color-scheme:dark){:root{--paper:#17191c;--ink:#e2e0da;--soft:#a3a7aa;--rule:#3a3e42;--tint:#202327;--link:#9cc3e6;--claimed:#33312a;--grid:#3a3e42;
---s0:#6bb5e8;--s1:#f0995a;--s2:#cf9cc4;--s3:#62c2b4;--s4:#c9c9c9;--s5:#dcb25a}}
+<#import "figure-style.ftl" as look>
+:root{color-scheme:light dark;--paper:#fcfbf8;--ink:#24282c;--soft:#5b6268;--rule:#d9d6cc;--tint:#f2efe6;--link:#1f4e79;}
+@media (prefers-color-scheme:dark){:root{--paper:#17191c;--ink:#e2e0da;--soft:#a3a7aa;--rule:#3a3e42;--tint:#202327;--link:#9cc3e6;}}
 *{box-sizing:border-box}
 html{-webkit-text-size-adjust:100%;text-size-adjust:100%}
 body{margin:0;background:var(--paper);color:var(--ink);font:1.0625rem/1.6 Charter,"Bitstream Charter","Iowan Old Style","Source Serif 4",Georgia,"DejaVu Serif",serif;font-variant-numeric:lining-nums}
@@ -84,23 +83,16 @@ dd ul{margin:0;padding-left:1.1rem}
 .cautions{border:1.5px solid var(--ink);padding:.9rem 1.25rem;margin:1.75rem 0;max-width:50rem;break-inside:avoid}
 .cautions p,.cautions ul{margin:.2rem 0}
 .cautions ul{padding-left:1.1rem}
-figure{margin:1.5rem 0;break-inside:avoid}
-figure .scroll{margin:0}
-figure svg{display:block;max-width:100%;height:auto}
-figcaption{font-size:.9rem;max-width:42rem;margin-top:.3rem}
+.figures{display:grid;grid-template-columns:repeat(auto-fill,minmax(min(100%,26rem),1fr));gap:1.75rem 2rem;align-items:start;margin:1.5rem 0}
+figure{margin:0;min-width:0;break-inside:avoid}
+figure svg{display:block;width:100%;max-width:34rem;height:auto}
+figcaption{font-size:.85rem;line-height:1.45;max-width:34rem;margin-top:.3rem}
 code{font:.82em/1.5 ui-monospace,"DejaVu Sans Mono",Menlo,Consolas,monospace;overflow-wrap:anywhere}
 nav ul{list-style:none;padding:0;display:flex;flex-wrap:wrap;gap:.2rem 1.4rem;max-width:none;font-size:.95rem}
 footer.page{padding-bottom:4rem}
-svg rect.e-paper,svg path.e-paper{fill:var(--paper)}
-svg .e-claimed{fill:var(--claimed)}
-svg .e-swatch{stroke:var(--ink)}
-svg .e-grid{stroke:var(--grid)}
-svg text.e-ink,svg .e-ink text{fill:var(--ink)}
-svg g.e-ink line,svg rect.e-ink{stroke:var(--ink)}
-<#list 0..5 as i>
-svg .e-series-${i} polyline,svg .e-series-${i} line,svg .e-series-${i} path[stroke],svg .e-series-${i} rect{stroke:var(--s${i})}
-svg .e-series-${i} circle,svg .e-series-${i} polygon,svg .e-series-${i} path:not([stroke]){fill:var(--s${i})}
-</#list>
+<@look.darkRules/>
+svg .e-paper{fill:var(--paper)}
+svg text{font-variant-numeric:tabular-nums}
 @media screen and (max-width:60rem){
 .claims td{min-width:0}
 }
@@ -123,12 +115,11 @@ table.stack tbody tr[hidden]{display:none}
 table.stack tr{padding:.6rem 0;border-bottom:1px solid var(--rule)}
 table.stack td,table.stack tbody th{border:0;padding:.12rem 0}
 table.stack td[data-name]:not(:empty)::before{content:attr(data-name) ": ";color:var(--soft)}
-figure svg{min-width:36rem}
 }
 @page{size:A4;margin:18mm 16mm 20mm}
 @media print{
-:root{color-scheme:light;--paper:#fff;--ink:#000;--soft:#444;--rule:#bbb;--tint:#fff;--link:#000;--claimed:#e9e4d6;--grid:#d3d5d6;--s0:#0072b2;--s1:#d55e00;--s2:#8a4f7d;--s3:#00736b;--s4:#3f3f3f;--s5:#a66f00}
-body{font-size:10pt;line-height:1.45}
+:root{color-scheme:light;--paper:#fff;--ink:#000;--soft:#444;--rule:#bbb;--tint:#fff;--link:#000;}
+body{font-size:9.5pt;line-height:1.38}
 main,header.page,footer.page{max-width:none;padding:0}
 header.page{padding-top:0}
 nav,form,.skip{display:none!important}
@@ -147,13 +138,25 @@ code{overflow-wrap:anywhere}
 .tally b{font-size:12pt}
 .lead{font-size:11pt}
 a{text-decoration:none}
-h2{border:0;padding-top:0;margin-top:1.5rem}
+h2{border:0;padding-top:0;margin:1.2rem 0 .4rem}
+p,li{orphans:3;widows:3}
 h2.fresh{break-before:page;margin-top:0}
 h2,h3,h4{break-after:avoid}
 tr,blockquote{break-inside:avoid}
 .scroll{overflow:visible}
 .verdict.fail{print-color-adjust:exact;-webkit-print-color-adjust:exact}
-figure svg{max-height:85mm}
-dl{grid-template-columns:minmax(6rem,8rem) 1fr}
+.figures{display:block}
+figure{display:inline-block;width:86mm;margin:0 2mm 3mm 0;vertical-align:top}
+figure:only-child{width:120mm}
+figcaption{font-size:8.5pt}
+figure svg{max-height:215mm}
+dl{grid-template-columns:minmax(6rem,8rem) 1fr;gap:.15rem 1rem;margin:.4rem 0}
+figcaption{font-size:8pt;line-height:1.3;margin-top:.15rem}
+h3{margin:1rem 0 .3rem}
+h4{margin:.6rem 0 .15rem}
+p{margin:.3rem 0}
+blockquote,table,details{margin:.3rem 0}
+th,td{padding:.1rem .6rem .1rem 0;line-height:1.3}
+details table{max-width:28rem}
 
 }

@@ -69,6 +69,16 @@
   </#switch>
 </#function>
 
+<#-- What the session says of its measuring chain; empty where nothing. -->
+<#function chain c>
+  <#local parts = []>
+  <#if c.before != "" || c.after != ""><#local parts += ["a calibrator read " + [c.before + " before", c.after + " after"]?filter(part -> !part?starts_with(" "))?join(" and ")]></#if>
+  <#if c.dated != ""><#local parts += ["calibrator certified " + c.dated]></#if>
+  <#if c.averaging != ""><#local parts += ["levels averaged over " + c.averaging]></#if>
+  <#if c.overload != ""><#local parts += ["the chain follows up to " + c.overload]></#if>
+  <#return parts?join("; ")>
+</#function>
+
 <#function consequence key>
   <#switch key>
     <#case "noted"><#return "noted">
@@ -226,22 +236,7 @@
 
 <#-- Why -->
 
-<#function figure r name>
-  <#list r.figures as f><#if f.name == name><#return f.text></#if></#list>
-  <#return "">
-</#function>
-
-<#-- Two reasons give an uncertainty, which is printed in the unit of the limit; the others speak for themselves. -->
-<#function reason r>
-  <#switch r.key>
-    <#case "on-the-limit">
-      <#if figure(r, "u") == ""><#return r.text></#if>
-      <#return "on the limit: the value lies too near it for the uncertainty (u = " + figure(r, "u") + ")" + r.text?contains("insertions would not")?then(", and many more insertions would not settle it", "")>
-    <#case "too-wide">
-      <#return "uncertainty too wide for this tolerance (u = " + figure(r, "u") + "): no value could pass; u of at most " + figure(r, "needed") + " could">
-    <#default><#return r.text>
-  </#switch>
-</#function>
+<#function reason r><#return r.text></#function>
 
 <#function reasons list><#return list?map(r -> reason(r))?join("; ")></#function>
 
@@ -309,7 +304,7 @@
 </#function>
 
 <#-- What the sentences of an article do not say already. -->
-<#function caveats c><#return c.notes?filter(note -> !note?starts_with("differs under") && !note?starts_with("same under"))></#function>
+<#function caveats c><#return c.notes?filter(note -> note.key != "differs-under" && note.key != "same-under-all")></#function>
 
 <#function sentence p c>
   <#if c.measured.value == ""><#return said(p, c) + " " + outcome(c)></#if>

@@ -66,7 +66,7 @@ public final class LevelTrace {
     }
 
     /** The level at a time inside the trace. */
-    double levelDbAt(double t) {
+    public double levelDbAt(double t) {
         int after = firstAfter(t);
         if (after == 0 || (after == timeS.length && t > endS())) {
             throw new IllegalArgumentException(t + " s lies outside the trace");

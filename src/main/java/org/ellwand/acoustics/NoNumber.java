@@ -1,5 +1,7 @@
 package org.ellwand.acoustics;
 
+import java.util.Locale;
+
 /** Why a level trace gives no number. */
 public enum NoNumber {
     /** A fifth of the trace holds fewer than two samples, so that its mean would stand on what lies around it. */
@@ -20,6 +22,11 @@ public enum NoNumber {
 
     NoNumber(String text) {
         this.text = text;
+    }
+
+    /** {@code too-few-samples}. */
+    public String key() {
+        return name().toLowerCase(Locale.ROOT).replace('_', '-');
     }
 
     /** The reason in words, to follow a colon. */

@@ -69,6 +69,11 @@ public enum Unit {
         return dimension == Dimension.LEVEL || dimension == Dimension.LEVEL_A || dimension == Dimension.LEVEL_C;
     }
 
+    /** Levels differ by decibels without a reference. */
+    public Unit ofDifferences() {
+        return isLevel() ? DB : this;
+    }
+
     /** Converts a number of this unit into another unit of the same dimension. */
     public double convert(double value, Unit to) {
         if (to.dimension != dimension) {

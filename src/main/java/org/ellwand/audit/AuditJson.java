@@ -11,6 +11,7 @@ import java.util.Locale;
 import java.util.Optional;
 import org.ellwand.check.Finding;
 import org.ellwand.claim.Claim;
+import org.ellwand.words.Remark;
 import tools.jackson.databind.JsonNode;
 import tools.jackson.databind.node.ArrayNode;
 import tools.jackson.databind.node.ObjectNode;
@@ -67,7 +68,9 @@ public final class AuditJson {
         node.set("paraphrase", text(claim.paraphrase()));
         audited.plain().ifPresentOrElse(plain -> judged(node, plain), () -> unruled(node, audited));
         node.set("otherwise", list(audited.otherwise(), AuditJson::otherwise));
-        node.set("notes", notes(audited));
+        List<Remark> remarks = remarks(audited);
+        node.set("notes", texts(Remark.texts(remarks)));
+        node.set("remarks", list(remarks, JudgementJson::remark));
         return node;
     }
 
@@ -92,14 +95,15 @@ public final class AuditJson {
         node.set("rule", JudgementJson.rule(judgement.rule(), judgement.text()));
         JudgementJson.write(node, judgement);
         node.set("notes", texts(judgement.notes()));
+        node.set("remarks", list(judgement.remarks(), JudgementJson::remark));
         return node;
     }
 
     /** What is to be known of the claim, then of its plain rule. */
-    private static JsonNode notes(ClaimAudit audited) {
-        List<String> notes = new ArrayList<>(audited.notes());
-        audited.plain().ifPresent(plain -> notes.addAll(plain.notes()));
-        return texts(notes);
+    private static List<Remark> remarks(ClaimAudit audited) {
+        List<Remark> remarks = new ArrayList<>(audited.remarks());
+        audited.plain().ifPresent(plain -> remarks.addAll(plain.remarks()));
+        return remarks;
     }
 
     private static JsonNode finding(Finding finding) {

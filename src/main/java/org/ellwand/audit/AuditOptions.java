@@ -9,11 +9,12 @@ public record AuditOptions(int trials) {
     /** Trials where the user names none. */
     public static final int DEFAULT_TRIALS = 100_000;
 
-    private static final int FEWEST = 1000;
+    /** Fewer would say nothing of a tail. */
+    public static final int FEWEST_TRIALS = 1000;
 
     public AuditOptions {
-        if (trials < FEWEST) {
-            throw new IllegalArgumentException("at least " + FEWEST + " trials, not " + trials);
+        if (trials < FEWEST_TRIALS) {
+            throw new IllegalArgumentException("at least " + FEWEST_TRIALS + " trials, not " + trials);
         }
     }
 

@@ -7,6 +7,7 @@ import org.ellwand.check.Inspection;
 import org.ellwand.claim.Claim;
 import org.ellwand.claim.Product;
 import org.ellwand.claim.Rule;
+import org.ellwand.claim.Waiver;
 import org.ellwand.input.InputException;
 import org.ellwand.input.Problem;
 import org.ellwand.input.Problems;
@@ -15,6 +16,7 @@ import org.ellwand.quantity.CellQuantity;
 import org.ellwand.quantity.Quantities;
 import org.ellwand.quantity.Quantity;
 import org.ellwand.quantity.Rating;
+import org.ellwand.words.Remark;
 
 /** Holds every claim against the readings. */
 public final class Auditor {
@@ -91,13 +93,20 @@ public final class Auditor {
                 : new FigureJudge(options, product.name(), sessions, product.confidence()).judge(rule);
     }
 
-    private static List<String> notes(Claim claim, Optional<Judgement> plain, List<Judgement> otherwise) {
-        List<String> notes = new ArrayList<>(agreement(plain, otherwise));
-        claim.waiver().ifPresent(waiver -> notes.add(waiver.words()));
+    private static List<Remark> notes(Claim claim, Optional<Judgement> plain, List<Judgement> otherwise) {
+        List<Remark> notes = new ArrayList<>(agreement(plain, otherwise));
+        claim.waiver().ifPresent(waiver -> notes.add(waived(waiver)));
         return List.copyOf(notes);
     }
 
-    private static List<String> agreement(Optional<Judgement> plain, List<Judgement> otherwise) {
+    private static Remark waived(Waiver waiver) {
+        return Remark.of("waived")
+                .with("until", waiver.until().toString())
+                .with("owner", waiver.owner())
+                .with("reason", waiver.reason());
+    }
+
+    private static List<Remark> agreement(Optional<Judgement> plain, List<Judgement> otherwise) {
         if (plain.isEmpty() || otherwise.isEmpty()) {
             return List.of();
         }
@@ -108,7 +117,7 @@ public final class Auditor {
                 .toList();
         return List.of(
                 differing.isEmpty()
-                        ? "same under all " + (otherwise.size() + 1) + " rules"
-                        : "differs under: " + String.join(", ", differing));
+                        ? Remark.of("same-under-all").with("rules", otherwise.size() + 1)
+                        : Remark.of("differs-under").with("rules", differing));
     }
 }

@@ -2,7 +2,6 @@ package org.ellwand.audit;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
 import java.util.TreeSet;
 import java.util.stream.Collectors;
 import org.ellwand.acoustics.Band;
@@ -11,6 +10,7 @@ import org.ellwand.claim.Rule;
 import org.ellwand.measurement.Reading;
 import org.ellwand.measurement.SharedBy;
 import org.ellwand.pairing.Cell;
+import org.ellwand.words.Remark;
 
 /** Why nothing may be firmer than marginal: no firmer verdict for less honesty. */
 final class Caps {
@@ -23,8 +23,8 @@ final class Caps {
     }
 
     /** What is missing for a firm verdict about a subject. */
-    List<Reason> of(Subject subject) {
-        List<Reason> reasons = new ArrayList<>();
+    List<Remark> of(Subject subject) {
+        List<Remark> reasons = new ArrayList<>();
         if (!subject.isPopulation()) {
             insertion(subject, reasons);
             openEar(subject, reasons);
@@ -34,15 +34,11 @@ final class Caps {
     }
 
     /** Neither an insertion cause nor a second insertion, unless the insertion cancels. */
-    private void insertion(Subject subject, List<Reason> reasons) {
+    private void insertion(Subject subject, List<Remark> reasons) {
         boolean cancels = rule.between().isPresent() && subject.repeats().size() == 1;
         boolean single = subject.repeats().stream().anyMatch(r -> r.count() < 2 && !declaresInsertion(subject, r));
         if (single && !cancels) {
-            reasons.add(new Reason(
-                    "one-insertion",
-                    Map.of("insertions", subject.insertions()),
-                    "one insertion and no declared insertion uncertainty: measure another insertion, or declare a cause"
-                            + " shared by insertion"));
+            reasons.add(Remark.of("one-insertion").with("insertions", subject.insertions()));
         }
     }
 
@@ -56,7 +52,7 @@ final class Caps {
     }
 
     /** A paired quantity with neither a declared reading cause nor a second open-ear take. */
-    private void openEar(Subject subject, List<Reason> reasons) {
+    private void openEar(Subject subject, List<Remark> reasons) {
         if (!usesOpenEar || openEarCancels(subject)) {
             return;
         }
@@ -65,13 +61,7 @@ final class Caps {
                         && c.openEar().size() < 2);
         if (unknown) {
             boolean differences = subject.cells().stream().allMatch(c -> c.values() != Reading.Values.LEVELS);
-            reasons.add(new Reason(
-                    "one-open-ear-take",
-                    Map.of(),
-                    differences
-                            ? "no declared reading uncertainty: declare a cause shared by reading"
-                            : "one open-ear take and no declared reading uncertainty: take the open ear twice, or declare"
-                                    + " a cause shared by reading"));
+            reasons.add(Remark.of(differences ? "no-reading-uncertainty" : "one-open-ear-take"));
         }
     }
 
@@ -84,7 +74,7 @@ final class Caps {
                 && cells.get(0).values() == Reading.Values.LEVELS;
     }
 
-    private void population(Subject subject, List<Reason> reasons) {
+    private void population(Subject subject, List<Remark> reasons) {
         one(
                 subject,
                 reasons,
@@ -97,26 +87,21 @@ final class Caps {
                 SharedBy.UNIT);
     }
 
-    private void one(Subject subject, List<Reason> reasons, boolean asked, SharedBy sharedBy) {
+    private void one(Subject subject, List<Remark> reasons, boolean asked, SharedBy sharedBy) {
         Repeats.Kind kind = sharedBy == SharedBy.EAR ? Repeats.Kind.HEADS : Repeats.Kind.UNITS;
         boolean observed = subject.repeats().stream().anyMatch(r -> r.kind() == kind);
         boolean declared = subject.cells().stream().allMatch(c -> Surroundings.declares(c, sharedBy));
         if (asked && !observed && (!declared || Shared.of(rule).isPresent())) {
             String word = sharedBy == SharedBy.EAR ? "ear" : "unit";
-            reasons.add(new Reason(
-                    "one-" + word,
-                    Map.of(),
-                    "one " + word + " tells nothing of others: measure more"
-                            + (declared ? "" : ", or declare a cause shared by " + word)));
+            reasons.add(Remark.of("one-" + word + (declared ? "" : "-undeclared")));
         }
     }
 
     /** The bands that a rule asks for and nobody can judge. */
-    static Reason missing(List<Ready> missing) {
+    static Remark missing(List<Ready> missing) {
         TreeSet<Band> bands =
                 missing.stream().flatMap(m -> m.missing().stream()).collect(Collectors.toCollection(TreeSet::new));
         List<Double> hz = bands.stream().map(Band::nominalHz).toList();
-        String list = hz.stream().map(Numbers::plain).collect(Collectors.joining(", "));
-        return new Reason("missing-bands", Map.of("hz", hz), "missing bands: " + list + " Hz");
+        return Remark.of("missing-bands").with("hz", hz);
     }
 }

@@ -6,13 +6,17 @@ import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
 import java.util.stream.IntStream;
 import org.ellwand.acoustics.Weighting;
+import org.ellwand.amount.Dimension;
 import org.ellwand.amount.Interval;
+import org.ellwand.amount.Unit;
 import org.ellwand.claim.Rule;
 import org.ellwand.claim.Statistic;
+import org.ellwand.measurement.NumberReading;
 import org.ellwand.pairing.Cell;
 import org.ellwand.quantity.CellFormula;
 import org.ellwand.quantity.Computation;
@@ -55,7 +59,8 @@ final class CellRecord {
                 levels(true),
                 insertionCurves(),
                 brief.contributions(),
-                brief.series());
+                brief.series(),
+                brief.settled());
     }
 
     /** Without curves. */
@@ -79,7 +84,25 @@ final class CellRecord {
                 List.of(),
                 List.of(),
                 known ? contributions(estimates, deciding.local()) : List.of(),
-                series(estimates.computation));
+                series(estimates.computation),
+                settled());
+    }
+
+    /** Times that were read off traces; none where the number is another. */
+    private List<CellResult.Settled> settled() {
+        Unit unit = rule.limit().unit();
+        return ready.subject().cells().stream()
+                .flatMap(cell -> cell.insertions().stream()
+                        .flatMap(insertion -> insertion.takes().stream())
+                        .filter(NumberReading.class::isInstance)
+                        .map(NumberReading.class::cast)
+                        .filter(take -> unit.dimension() == Dimension.TIME
+                                && take.movedBy().equals(Optional.of(Unit.MILLISECOND)))
+                        .map(take -> new CellResult.Settled(
+                                cell.session().id(),
+                                take.place().file(),
+                                Unit.MILLISECOND.convert(take.number(), unit))))
+                .toList();
     }
 
     /** Only where every level has one number: of a series in each band the judged numbers themselves are the curve. */

@@ -20,6 +20,8 @@ import org.ellwand.measurement.Conditions;
  * @param insertionCurves each insertion's own curve, aligned with {@code bands}
  * @param contributions what makes up the uncertainty of {@code value}, largest first
  * @param series the numbers, lowest level first, in which {@code value} was looked for; empty where it was not
+ * @param settled the times that {@code value} is the mean of, each with the trace it was read off; empty where it is no
+ *     attack or release time. Neither this nor the series is written to {@code audit.json}
  */
 public record CellResult(
         Conditions conditions,
@@ -33,9 +35,10 @@ public record CellResult(
         List<Double> openEarDb,
         List<List<Double>> insertionCurves,
         List<Contribution> contributions,
-        List<AtLevel> series) {
+        List<AtLevel> series,
+        List<Settled> settled) {
 
-    /** Without a series. */
+    /** Without a series and traces. */
     public CellResult(
             Conditions conditions,
             int insertions,
@@ -60,6 +63,7 @@ public record CellResult(
                 openEarDb,
                 insertionCurves,
                 contributions,
+                List.of(),
                 List.of());
     }
 
@@ -70,4 +74,13 @@ public record CellResult(
      * @param value gain in dB, or level at the ear in dB(A)
      */
     public record AtLevel(double levelDb, double value) {}
+
+    /**
+     * When one trace had settled.
+     *
+     * @param session id of the trace's session
+     * @param file of the trace, relative to the audited folder
+     * @param value time from the step, unit of the limit
+     */
+    public record Settled(String session, String file, double value) {}
 }

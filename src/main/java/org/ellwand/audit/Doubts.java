@@ -2,7 +2,6 @@ package org.ellwand.audit;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.TreeSet;
@@ -16,6 +15,7 @@ import org.ellwand.claim.Rule;
 import org.ellwand.claim.Statistic;
 import org.ellwand.measurement.Reading;
 import org.ellwand.pairing.Cell;
+import org.ellwand.words.Remark;
 
 /**
  * What findings about the data leave of a verdict. A fault voids only what it could have caused: a leak hides attenuation, so
@@ -115,23 +115,19 @@ final class Doubts {
         return hz.isEmpty() || finding.bands().isEmpty() || finding.bands().contains(hz.getAsDouble());
     }
 
-    static Optional<Reason> reason(List<Finding> causing, Verdict without) {
+    static Optional<Remark> reason(List<Finding> causing, Verdict without) {
         if (causing.isEmpty()) {
             return Optional.empty();
         }
         String names = named(causing);
-        return Optional.of(new Reason(
-                "doubtful-data",
-                Map.of("checks", names, "without", without.word()),
-                "the data themselves are in doubt (" + names + "), which could have brought this about; without that"
-                        + " finding the verdict would be " + without.word()));
+        return Optional.of(Remark.of("doubtful-data").with("checks", names).with("without", without.word()));
     }
 
     /** What a row says where findings touch it and change nothing. */
-    static Optional<String> note(List<Finding> touching, List<Finding> causing) {
+    static Optional<Remark> note(List<Finding> touching, List<Finding> causing) {
         return touching.isEmpty() || !causing.isEmpty()
                 ? Optional.empty()
-                : Optional.of("the verdict does not depend on what was found about the data: " + named(touching));
+                : Optional.of(Remark.of("independent-of-findings").with("checks", named(touching)));
     }
 
     private static String named(List<Finding> findings) {

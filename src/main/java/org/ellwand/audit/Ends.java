@@ -2,6 +2,7 @@ package org.ellwand.audit;
 
 import org.ellwand.amount.Interval;
 import org.ellwand.statistics.NormalErrors;
+import org.ellwand.words.Remark;
 
 /**
  * The two ends of a limit as seen from one point: probabilities that the true number lies on the right side.
@@ -36,6 +37,13 @@ record Ends(double atLower, double atUpper, double holds) {
             return limit.lower();
         }
         return Math.abs(value - limit.upper()) < ROUNDING ? limit.upper() : value;
+    }
+
+    /** Nothing tells the spread: on which side the value lies is all that can be said. */
+    static Remark notStated(double value, Interval limit) {
+        boolean below = value < limit.lower() || !limit.hasUpper();
+        String side = limit.contains(onEnd(value, limit)) ? "inside" : below ? "below" : "above";
+        return Remark.of("uncertainty-not-stated-" + side).with("value", value);
     }
 
     private static boolean isExact(Points.One point) {

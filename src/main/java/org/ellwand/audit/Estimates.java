@@ -3,6 +3,7 @@ package org.ellwand.audit;
 import java.util.Arrays;
 import java.util.List;
 import org.ellwand.quantity.Computation;
+import org.ellwand.words.Remark;
 
 /**
  * The judged numbers of one subject and everything that moves them. Arrays run over the points of the subject.
@@ -25,7 +26,7 @@ final class Estimates {
     /** The numbers of each person or product, where there are several; by member and point. */
     final double[][] members;
     /** What was found about the repeats, in English. */
-    final List<String> notes;
+    final List<Remark> notes;
 
     Estimates(
             Computation computation,
@@ -37,7 +38,7 @@ final class Estimates {
             boolean[] observed,
             double[] centreShift,
             double[][] members,
-            List<String> notes) {
+            List<Remark> notes) {
         this.computation = computation;
         this.value = value;
         this.factors = factors;

@@ -7,7 +7,6 @@ import java.util.HashMap;
 import java.util.HashSet;
 import java.util.IdentityHashMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
 import java.util.stream.Collectors;
@@ -21,6 +20,7 @@ import org.ellwand.pairing.Cell;
 import org.ellwand.quantity.Computation;
 import org.ellwand.quantity.Formula;
 import org.ellwand.quantity.ReadingIndex;
+import org.ellwand.words.Remark;
 
 /**
  * Finds what moves the judged numbers of a subject: the effects of the declared causes, and the scatter of repeats where
@@ -78,7 +78,7 @@ final class Estimator {
         private Effects effect;
         private final Effects declaredEffect;
         private final List<Group> groups = new ArrayList<>();
-        private final List<String> notes = new ArrayList<>();
+        private final List<Remark> notes = new ArrayList<>();
         private double[][] members = new double[0][];
 
         Work(Subject subject, Computation computation, Formula.Task task) {
@@ -140,19 +140,13 @@ final class Estimator {
             return cell.insertions().stream().flatMap(i -> i.takes().stream()).anyMatch(member.readings()::contains);
         }
 
-        private String larger(Repeats repeats, int points) {
+        private Remark larger(Repeats repeats, int points) {
             return value.length == 1
-                    ? String.format(
-                            Locale.ROOT,
-                            "the %d insertions scatter more than declared: their observed scatter is used",
-                            repeats.count())
-                    : String.format(
-                            Locale.ROOT,
-                            "at %d of %d points the %d insertions scatter more than declared: their observed scatter is"
-                                    + " used there",
-                            points,
-                            value.length,
-                            repeats.count());
+                    ? Remark.of("more-scatter").with("insertions", repeats.count())
+                    : Remark.of("more-scatter-at-points")
+                            .with("points", points)
+                            .with("of", value.length)
+                            .with("insertions", repeats.count());
         }
 
         /** The judged numbers of each repeat by itself. */

@@ -5,6 +5,7 @@ import java.util.Optional;
 import org.ellwand.amount.Unit;
 import org.ellwand.measurement.Conditions;
 import org.ellwand.statistics.Errors;
+import org.ellwand.words.Remark;
 
 /**
  * A figure to be judged: of one condition, of a comparison, or of a mean.
@@ -15,4 +16,4 @@ import org.ellwand.statistics.Errors;
  * @param caps why nothing about it may be firmer than marginal
  */
 record FigureCell(
-        Conditions conditions, double value, Unit unit, Optional<Errors> errors, int count, List<Reason> caps) {}
+        Conditions conditions, double value, Unit unit, Optional<Errors> errors, int count, List<Remark> caps) {}

@@ -22,6 +22,7 @@ import org.ellwand.statistics.MixedErrors;
 import org.ellwand.statistics.NormalErrors;
 import org.ellwand.statistics.RatioErrors;
 import org.ellwand.statistics.Scatter;
+import org.ellwand.words.Remark;
 
 /** Makes the cells of a rule about a figure: repeats averaged, then compared, then averaged over ears or units. */
 final class FigureCells {
@@ -143,8 +144,7 @@ final class FigureCells {
         Conditions conditions = members.get(0).conditions().without(averaged);
         if (means.length == 1) {
             FigureCell one = cell(members.get(0));
-            Reason reason =
-                    new Reason("one-" + over, Map.of(), "one " + over + " tells nothing of others: measure more");
+            Remark reason = Remark.of("one-" + over);
             return new FigureCell(conditions, mean, one.unit(), one.errors(), members.size(), List.of(reason));
         }
         double squares = Arrays.stream(means).map(m -> (m - mean) * (m - mean)).sum();

@@ -3,7 +3,6 @@ package org.ellwand.audit;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.TreeSet;
@@ -17,6 +16,7 @@ import org.ellwand.measurement.Session;
 import org.ellwand.pairing.FigureSelection;
 import org.ellwand.statistics.Errors;
 import org.ellwand.statistics.NormalErrors;
+import org.ellwand.words.Remark;
 
 /**
  * Judges a rule about a single figure: value and standard uncertainty as declared; several figures of one condition are
@@ -38,7 +38,7 @@ final class FigureJudge {
     Judgement judge(Rule rule) throws InputException {
         List<FigureCell> cells = FigureCells.of(rule, new FigureSelection(product, sessions));
         if (cells.isEmpty()) {
-            Reason reason = new Reason("no-reading", Map.of(), "no reading under these conditions");
+            Remark reason = Remark.of("no-reading");
             return Judgements.untested(rule, reason, Misnamed.notes(rule, product, sessions));
         }
         refuseUnit(rule, cells);
@@ -83,7 +83,7 @@ final class FigureJudge {
     }
 
     private Judgement record(Rule rule, List<FigureCell> cells, List<Points.One> points, Decision decision) {
-        List<Reason> reasons = new ArrayList<>();
+        List<Remark> reasons = new ArrayList<>();
         Verdict verdict = decision.verdict();
         cells.forEach(c -> c.caps().stream().filter(r -> !reasons.contains(r)).forEach(reasons::add));
         if (!reasons.isEmpty()) {
@@ -108,11 +108,11 @@ final class FigureJudge {
                 notes(rule, cells, points, decision.point()));
     }
 
-    private List<String> notes(Rule rule, List<FigureCell> cells, List<Points.One> points, Points.One point) {
+    private List<Remark> notes(Rule rule, List<FigureCell> cells, List<Points.One> points, Points.One point) {
         if (point.errors() instanceof ShareErrors share) {
             return List.of(new Settling(rule.limit(), confidence).said(share));
         }
-        List<String> notes = new ArrayList<>(notes(rule, cells));
+        List<Remark> notes = new ArrayList<>(notes(rule, cells));
         if (!notes.isEmpty()) {
             Lot lot = new Lot(rule.limit(), confidence);
             for (int i = 0; i < cells.size(); i++) {
@@ -121,7 +121,7 @@ final class FigureJudge {
                         points.get(i),
                         Ends.margin(points.get(i), rule.limit()));
             }
-            notes.addAll(lot.statements());
+            notes.addAll(lot.remarks());
         }
         return notes;
     }
@@ -130,13 +130,7 @@ final class FigureJudge {
         Points.One worst = points.stream()
                 .min(Comparator.comparingDouble(p -> Ends.margin(p, rule.limit())))
                 .orElseThrow();
-        boolean inside = rule.limit().contains(Ends.onEnd(worst.value(), rule.limit()));
-        boolean below = worst.value() < rule.limit().lower() || !rule.limit().hasUpper();
-        Reason reason = new Reason(
-                "uncertainty-not-stated",
-                Map.of("value", worst.value()),
-                "uncertainty not stated: the value lies "
-                        + (inside ? "inside the limit" : below ? "below the limit" : "above the limit"));
+        Remark reason = Ends.notStated(worst.value(), rule.limit());
         return new Judgement(
                 rule,
                 RuleText.of(rule),
@@ -173,12 +167,12 @@ final class FigureJudge {
         return results;
     }
 
-    private static List<String> notes(Rule rule, List<FigureCell> cells) {
+    private static List<Remark> notes(Rule rule, List<FigureCell> cells) {
         if (rule.units().filter(Population.Each.class::isInstance).isEmpty()) {
             return List.of();
         }
         TreeSet<String> units = new TreeSet<>();
         cells.forEach(c -> units.add(c.conditions().get("unit").orElse("(unit)")));
-        return List.of("speaks of the units measured, not of the product: " + String.join(", ", units));
+        return List.of(Remark.of("units-not-product").with("names", units));
     }
 }

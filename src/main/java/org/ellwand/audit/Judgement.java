@@ -6,6 +6,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import org.ellwand.amount.Interval;
 import org.ellwand.claim.Rule;
+import org.ellwand.words.Remark;
 
 /**
  * What one rule came to.
@@ -21,7 +22,7 @@ import org.ellwand.claim.Rule;
  * @param upper upper end of that interval
  * @param reasons why the verdict is marginal or untested; empty for pass and fail
  * @param cells all cells, the deciding one first among equals of its conditions' order
- * @param notes what a reader must know: scaled open ears, scatter larger than declared, sizes declared 0 dB, …
+ * @param remarks what a reader must know: scaled open ears, scatter larger than declared, sizes declared 0 dB, …
  */
 public record Judgement(
         Rule rule,
@@ -34,9 +35,14 @@ public record Judgement(
         OptionalDouble standardUncertainty,
         OptionalDouble lower,
         OptionalDouble upper,
-        List<Reason> reasons,
+        List<Remark> reasons,
         List<CellResult> cells,
-        List<String> notes) {
+        List<Remark> remarks) {
+
+    /** The remarks in English. */
+    public List<String> notes() {
+        return Remark.texts(remarks);
+    }
 
     /** Of more cells than this, those that are {@link #leastProbable} alone keep their curves. */
     public static final int MANY_CELLS = 200;
@@ -70,7 +76,7 @@ public record Judgement(
                 upper,
                 reasons,
                 some,
-                notes);
+                remarks);
     }
 
     /** All reasons in one line; absent where there is none. */
@@ -78,6 +84,6 @@ public record Judgement(
         return reasons.isEmpty()
                 ? Optional.empty()
                 : Optional.of(
-                        String.join("; ", reasons.stream().map(Reason::text).toList()));
+                        String.join("; ", reasons.stream().map(Remark::text).toList()));
     }
 }

@@ -7,11 +7,16 @@ import static org.ellwand.audit.JsonForm.number;
 import static org.ellwand.audit.JsonForm.object;
 import static org.ellwand.audit.JsonForm.text;
 
+import java.util.Collection;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.function.Function;
 import org.ellwand.acoustics.Bound;
 import org.ellwand.amount.Interval;
 import org.ellwand.claim.Rule;
+import org.ellwand.words.Measure;
+import org.ellwand.words.Remark;
 import tools.jackson.databind.JsonNode;
 import tools.jackson.databind.node.ArrayNode;
 import tools.jackson.databind.node.ObjectNode;
@@ -40,7 +45,7 @@ final class JudgementJson {
         into.set("standardUncertainty", number(judgement.standardUncertainty()));
         into.set("interval", interval(judgement.lower(), judgement.upper()));
         into.set("reason", text(judgement.reason()));
-        into.set("reasons", list(judgement.reasons(), JudgementJson::reason));
+        into.set("reasons", list(judgement.reasons(), JudgementJson::remark));
         into.set("cells", list(judgement.cells(), JudgementJson::cell));
     }
 
@@ -64,10 +69,25 @@ final class JudgementJson {
         }
     }
 
-    private static JsonNode reason(Reason reason) {
-        ObjectNode node = NODES.objectNode().put("key", reason.key());
-        node.set("figures", object(reason.figures()));
-        return node.put("text", reason.text());
+    /** The key with its figures, and what they say in English. */
+    static JsonNode remark(Remark remark) {
+        ObjectNode node = NODES.objectNode().put("key", remark.key());
+        Map<String, Object> figures = new LinkedHashMap<>();
+        remark.figures().forEach((name, figure) -> figures.put(name, plain(figure)));
+        node.set("figures", object(figures));
+        return node.put("text", remark.text());
+    }
+
+    private static Object plain(Object figure) {
+        if (figure instanceof Measure measure) {
+            return measure.value();
+        }
+        if (figure instanceof Remark remark) {
+            return remark.text();
+        }
+        return figure instanceof Collection<?> several
+                ? several.stream().map(JudgementJson::plain).toList()
+                : figure;
     }
 
     private static JsonNode cell(CellResult cell) {

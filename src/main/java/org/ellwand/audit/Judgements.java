@@ -4,16 +4,17 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import org.ellwand.claim.Rule;
+import org.ellwand.words.Remark;
 
 /** Makes judgements that have no numbers. */
 final class Judgements {
     private Judgements() {}
 
-    static Judgement untested(Rule rule, Reason reason) {
+    static Judgement untested(Rule rule, Remark reason) {
         return untested(rule, reason, List.of());
     }
 
-    static Judgement untested(Rule rule, Reason reason, List<String> notes) {
+    static Judgement untested(Rule rule, Remark reason, List<Remark> notes) {
         return new Judgement(
                 rule,
                 RuleText.of(rule),

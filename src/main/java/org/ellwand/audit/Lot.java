@@ -6,9 +6,13 @@ import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import org.ellwand.amount.Interval;
 import org.ellwand.statistics.BinomialShare;
 import org.ellwand.statistics.NormalErrors;
+import org.ellwand.words.Figures;
+import org.ellwand.words.Measure;
+import org.ellwand.words.Remark;
 
 /**
  * What the units of a lot, measured one by one, say of the lot: yield, capability, the worst of them, and limits to test the
@@ -45,56 +49,69 @@ final class Lot {
         units.merge(unit, found, (a, b) -> b.margin() < a.margin() ? b : a);
     }
 
-    /** In words, one statement each; none where the units are too few. */
-    List<String> statements() {
-        return units.size() < FEWEST ? List.of() : List.of(share() + capability() + "; " + worst(), testLimits());
+    /** None where the units are too few. */
+    List<Remark> remarks() {
+        if (units.size() < FEWEST) {
+            return List.of();
+        }
+        List<Remark> facts = new ArrayList<>(List.of(share()));
+        capability().ifPresent(facts::add);
+        facts.add(worst());
+        return List.of(Remark.of("lot").with("facts", facts), testLimits());
     }
 
-    private String share() {
+    private Remark share() {
         int inside = (int) units.values().stream().filter(Unit::inside).count();
         double bound = new BinomialShare(units.size(), inside).shareAtLeast(confidence);
-        return inside + " of " + units.size() + " units lie inside the limit as measured, so that with "
-                + Numbers.rounded(100 * confidence, 1) + " % confidence at least "
-                + Numbers.rounded(Math.floor(1000 * bound) / 10, 1) + " % of the lot do";
+        return Remark.of("lot-yield")
+                .with("inside", inside)
+                .with("units", units.size())
+                .with("confidence", Figures.rounded(100 * confidence, 1))
+                .with("share", Figures.rounded(Math.floor(1000 * bound) / 10, 1));
     }
 
-    private String capability() {
+    private Optional<Remark> capability() {
         double[] values = units.values().stream().mapToDouble(Unit::value).toArray();
         double mean = Arrays.stream(values).average().orElseThrow();
         double squares = Arrays.stream(values).map(v -> (v - mean) * (v - mean)).sum();
         double deviation = Math.sqrt(squares / (values.length - 1));
         double distance = Math.min(mean - limit.lower(), limit.upper() - mean);
         return deviation == 0
-                ? ""
-                : "; capability " + Numbers.rounded(distance / (3 * deviation), 2) + " (mean "
-                        + Numbers.rounded(mean, 2) + ", standard deviation " + Numbers.rounded(deviation, 2) + ")";
+                ? Optional.empty()
+                : Optional.of(Remark.of("lot-capability")
+                        .with("capability", Figures.rounded(distance / (3 * deviation), 2))
+                        .with("mean", Figures.rounded(mean, 2))
+                        .with("deviation", Figures.rounded(deviation, 2)));
     }
 
-    private String worst() {
+    private Remark worst() {
         Map.Entry<String, Unit> worst = units.entrySet().stream()
                 .min(Comparator.comparingDouble(e -> e.getValue().margin()))
                 .orElseThrow();
-        return "worst unit " + worst.getKey() + " at "
-                + Numbers.rounded(worst.getValue().value(), 2) + symbol();
+        return Remark.of("lot-worst")
+                .with("unit", worst.getKey())
+                .with("value", measure(worst.getValue().value()));
     }
 
-    private String testLimits() {
+    private Remark testLimits() {
         double u = units.values().stream().mapToDouble(Unit::u).max().orElse(0);
         double guard = NormalErrors.z(confidence) * u;
-        List<String> ends = new ArrayList<>();
+        Remark limits = Remark.of("lot-test-" + ends(guard))
+                .with("guard", new Measure(guard, limit.unit().ofDifferences().symbol()));
         if (limit.hasLower()) {
-            ends.add("at least " + Numbers.rounded(limit.lower() + guard, 2) + symbol());
+            limits = limits.with("lower", measure(limit.lower() + guard));
         }
-        if (limit.hasUpper()) {
-            ends.add("at most " + Numbers.rounded(limit.upper() - guard, 2) + symbol());
-        }
-        boolean room = !(limit.upper() - limit.lower() < 2 * guard);
-        return "to accept a unit with the claim's confidence, measured as these were (guard band "
-                + Numbers.rounded(guard, 2) + symbol() + "): "
-                + (room ? String.join(" and ", ends) : "no value will do, the uncertainty is too wide for this limit");
+        return limit.hasUpper() ? limits.with("upper", measure(limit.upper() - guard)) : limits;
     }
 
-    private String symbol() {
-        return limit.unit().symbol().isEmpty() ? "" : " " + limit.unit().symbol();
+    private String ends(double guard) {
+        if (limit.upper() - limit.lower() < 2 * guard) {
+            return "none";
+        }
+        return limit.hasLower() && limit.hasUpper() ? "between" : limit.hasLower() ? "at-least" : "at-most";
+    }
+
+    private Measure measure(double value) {
+        return new Measure(value, limit.unit().symbol());
     }
 }

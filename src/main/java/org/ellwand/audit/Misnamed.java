@@ -11,6 +11,7 @@ import org.ellwand.measurement.Conditions;
 import org.ellwand.measurement.Figure;
 import org.ellwand.measurement.Reading;
 import org.ellwand.measurement.Session;
+import org.ellwand.words.Remark;
 
 /** Names in a rule that nothing measured bears: a slip of the pen must not pass for a reading that was never made. */
 final class Misnamed {
@@ -25,9 +26,9 @@ final class Misnamed {
     }
 
     /** One note for every such name, with the nearest name that was measured. */
-    static List<String> notes(Rule rule, String product, List<Session> sessions) {
+    static List<Remark> notes(Rule rule, String product, List<Session> sessions) {
         Misnamed misnamed = new Misnamed(sessions);
-        List<String> device = misnamed.unborne("device", "product", product);
+        List<Remark> device = misnamed.unborne("device", "product", product);
         if (!device.isEmpty()) {
             return device;
         }
@@ -38,11 +39,15 @@ final class Misnamed {
                 .toList();
     }
 
-    private List<String> unborne(String condition, String word, String name) {
+    private List<Remark> unborne(String condition, String word, String name) {
         TreeSet<String> borne = new TreeSet<>();
         measured.stream().map(c -> c.get(condition)).flatMap(Optional::stream).forEach(borne::add);
-        return borne.contains(name)
-                ? List.of()
-                : List.of("nothing was measured under " + word + " '" + name + "'" + Nearest.hint(name, borne));
+        if (borne.contains(name)) {
+            return List.of();
+        }
+        Remark unborne = Remark.of("not-measured-under").with("condition", word).with("name", name);
+        return List.of(Nearest.to(name, borne)
+                .map(nearest -> new Remark("not-measured-under-but", unborne.figures()).with("nearest", nearest))
+                .orElse(unborne));
     }
 }

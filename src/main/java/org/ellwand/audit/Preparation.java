@@ -25,6 +25,7 @@ import org.ellwand.quantity.CellQuantity;
 import org.ellwand.quantity.CurvePart;
 import org.ellwand.quantity.ReadingIndex;
 import org.ellwand.quantity.SpectralQuantity;
+import org.ellwand.words.Remark;
 
 /** The subjects of a rule made ready: readings numbered, bands sorted into those that serve and those that are missing. */
 final class Preparation {
@@ -36,7 +37,7 @@ final class Preparation {
     private final Surroundings surroundings = new Surroundings();
     private final List<Ready> ready = new ArrayList<>();
     private final List<Ready> bare = new ArrayList<>();
-    private final Set<String> dropped;
+    private final Set<Remark> dropped;
     private List<Factor> factors = List.of();
     private double[][] levelsDb = new double[0][];
 
@@ -58,7 +59,7 @@ final class Preparation {
         return List.copyOf(bare);
     }
 
-    List<String> dropped() {
+    List<Remark> dropped() {
         return List.copyOf(dropped);
     }
 
@@ -115,13 +116,14 @@ final class Preparation {
                 .collect(Collectors.toCollection(TreeSet::new));
         refuseFiner(subject, measured.first());
         if (rule.resolution().isEmpty() && measured.size() > 1) {
-            dropped.add("readings of different resolutions are to be compared: name a resolution");
+            dropped.add(Remark.of("unlike-resolutions"));
             return;
         }
         Ready made = bands(subject, rule.resolution().orElse(measured.first()), spectral);
         if (made.bands().isEmpty()) {
             bare.add(made);
-            dropped.add(nothing(subject, made) + " (" + subject.conditions() + ")");
+            dropped.add(Remark.of(nothing(subject, made))
+                    .with("conditions", subject.conditions().toString()));
         } else {
             ready.add(made);
         }
@@ -129,14 +131,11 @@ final class Preparation {
 
     private static String nothing(Subject subject, Ready made) {
         if (made.missing().stream().anyMatch(band -> made.bound(band) != Bound.MEASURED)) {
-            return "the bands of the rule lie too near the background to be more than bounds";
+            return "near-background";
         }
         boolean measured =
                 subject.formula().anyBands(made.resolution()).stream().anyMatch(made.missing()::contains);
-        return measured
-                ? "bands of the rule were measured, but not all bands of what they are held against (a reference, a"
-                        + " target, the open ear)"
-                : "no band of the rule was measured";
+        return measured ? "no-partner-bands" : "no-band";
     }
 
     private void refuseFiner(Subject subject, Resolution coarsest) throws InputException {

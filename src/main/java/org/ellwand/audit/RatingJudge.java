@@ -8,7 +8,6 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.SortedMap;
-import java.util.stream.Collectors;
 import org.ellwand.acoustics.AttenuationTable;
 import org.ellwand.acoustics.Bound;
 import org.ellwand.claim.Rule;
@@ -20,14 +19,15 @@ import org.ellwand.pairing.PanelSelection;
 import org.ellwand.quantity.Panel;
 import org.ellwand.quantity.Rating;
 import org.ellwand.quantity.RatingMethod;
+import org.ellwand.words.Figures;
+import org.ellwand.words.Remark;
 
 /**
  * Judges a rule about a rating by simple acceptance: a calculation from given numbers has no spread of its own, so the
  * probability is 1 or 0.
  */
 final class RatingJudge {
-    private static final String NO_CERTIFICATE =
-            "no certification: a rating is certified by a laboratory that followed the whole standard procedure";
+    private static final Remark NO_CERTIFICATE = Remark.of("no-certificate");
 
     private final PanelSelection selection;
     private final String product;
@@ -48,9 +48,8 @@ final class RatingJudge {
 
     private Judgement ofTable(Rule rule) throws InputException {
         AttenuationTable table = rating.table(rule);
-        List<String> notes = new ArrayList<>();
-        notes.add(
-                "worked out from the maker's own printed table: arithmetic on printed numbers, which measures nothing");
+        List<Remark> notes = new ArrayList<>();
+        notes.add(Remark.of("printed-table"));
         omitted(rule, table.byHz().keySet()).ifPresent(notes::add);
         return record(rule, rating.ofDb(rule, table), Conditions.of(Map.of()), 0, notes);
     }
@@ -69,17 +68,14 @@ final class RatingJudge {
             return Judgements.untested(rule, missing(missing, rule));
         }
         if (subjects.size() == 1) {
-            String text = "one subject has no standard deviation: a rating needs a panel";
-            return Judgements.untested(rule, new Reason("one-subject", Map.of(), text));
+            return Judgements.untested(rule, Remark.of("one-subject"));
         }
         return ofPanel(rule, panel, common(subjects));
     }
 
     private Judgement ofPanel(Rule rule, Panel panel, Conditions common) {
-        List<String> notes = new ArrayList<>();
-        notes.add("worked out from the attenuation of " + panel.subjects().size() + " subjects in " + panel.trials()
-                + " trials, those of a subject averaged first: it speaks of this panel, and how far another one would"
-                + " differ is not in the probability");
+        List<Remark> notes = new ArrayList<>();
+        notes.add(Remark.of("panel").with("subjects", panel.subjects().size()).with("trials", panel.trials()));
         omitted(rule, panel.frequenciesHz()).ifPresent(notes::add);
         return record(rule, rating.ofDb(rule, panel), common, panel.trials(), notes);
     }
@@ -94,25 +90,22 @@ final class RatingJudge {
                             + " own 'table', or the attenuation of each subject ('layout: attenuation'), or say"
                             + " 'untested because'");
         }
-        String text = "a rating needs the attenuation of each subject of a panel at the hearing threshold"
-                + " ('layout: attenuation'), or the maker's own printed table; there is neither under these conditions";
-        return Judgements.untested(
-                rule, new Reason("no-subjects", Map.of(), text), Misnamed.notes(rule, product, sessions));
+        return Judgements.untested(rule, Remark.of("no-subjects"), Misnamed.notes(rule, product, sessions));
     }
 
-    private Reason missing(List<Integer> missingHz, Rule rule) {
-        String list = missingHz.stream().map(hz -> "" + hz).collect(Collectors.joining(", "));
-        String text = "missing bands: " + list + " Hz; " + rating.method(rule).text()
-                + " takes them in every trial of every subject";
-        return new Reason("missing-bands", Map.of("hz", missingHz), text);
+    private Remark missing(List<Integer> missingHz, Rule rule) {
+        return Remark.of("missing-bands-of-method")
+                .with("hz", missingHz)
+                .with("method", rating.method(rule).text());
     }
 
-    private Optional<String> omitted(Rule rule, Set<Integer> frequenciesHz) {
+    private Optional<Remark> omitted(Rule rule, Set<Integer> frequenciesHz) {
         return rating.method(rule).frequenciesHz().stream()
                 .filter(hz -> !frequenciesHz.contains(hz))
                 .findFirst()
-                .map(hz -> "computed without " + hz + " Hz, which was not measured throughout and which "
-                        + rating.method(rule).text() + " lets be left out");
+                .map(hz -> Remark.of("computed-without")
+                        .with("hz", hz)
+                        .with("method", rating.method(rule).text()));
     }
 
     /** The conditions that all trials share. */
@@ -128,7 +121,7 @@ final class RatingJudge {
         return all.get(0).without(differing);
     }
 
-    private Judgement record(Rule rule, double valueDb, Conditions conditions, int trials, List<String> notes) {
+    private Judgement record(Rule rule, double valueDb, Conditions conditions, int trials, List<Remark> notes) {
         RatingMethod method = rating.method(rule);
         boolean met = method.meets(valueDb, rule.limit());
         OptionalDouble value = OptionalDouble.of(valueDb);
@@ -173,11 +166,9 @@ final class RatingJudge {
                 List.copyOf(notes));
     }
 
-    private static String compared(RatingMethod method, double valueDb) {
-        String value = "comes to " + Numbers.rounded(valueDb, 2) + " dB, in whole decibels "
-                + Numbers.plain(method.roundedDb(valueDb)) + " dB; compared as computed";
-        return method.isOpen(valueDb)
-                ? value + "; the method does not say which way an exact half goes, so it may go either"
-                : value;
+    private static Remark compared(RatingMethod method, double valueDb) {
+        return Remark.of(method.isOpen(valueDb) ? "compared-half" : "compared-as-computed")
+                .with("value", Figures.rounded(valueDb, 2))
+                .with("whole", Figures.plain(method.roundedDb(valueDb)));
     }
 }

@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.TreeMap;
@@ -21,6 +20,8 @@ import org.ellwand.measurement.Subtracted;
 import org.ellwand.pairing.Cell;
 import org.ellwand.pairing.Insertion;
 import org.ellwand.quantity.CellFormula;
+import org.ellwand.words.Measure;
+import org.ellwand.words.Remark;
 
 /**
  * How much attenuation a sound can show: the level of the open ear less the background with the product in place, less a
@@ -43,7 +44,7 @@ final class Revealing {
     }
 
     /** Why the rule cannot be judged by these subjects' sounds; empty where it can. */
-    Optional<Reason> reason(List<Ready> subjects) {
+    Optional<Remark> reason(List<Ready> subjects) {
         if (rule.between().isPresent()) {
             return Optional.empty();
         }
@@ -61,14 +62,13 @@ final class Revealing {
      */
     private record Shortfall(Amount level, double shownDb, double missingDb) {}
 
-    private Reason reason(Shortfall of) {
-        String unit = of.level().unit().symbol();
+    private Remark reason(Shortfall of) {
         double enough = Math.ceil(of.level().value() + of.missingDb());
-        String text =
-                "not measurable at this level: " + Numbers.plain(of.level().value()) + " " + unit
-                        + " shows at most " + Numbers.rounded(of.shownDb(), 1) + " dB above this background; "
-                        + Numbers.plain(enough) + " " + unit + " would do";
-        return new Reason("not-measurable", Map.of("shownDb", of.shownDb(), "levelNeeded", enough), text);
+        String unit = of.level().unit().symbol();
+        return Remark.of("not-measurable")
+                .with("level", new Measure(of.level().value(), unit))
+                .with("shownDb", Math.round(of.shownDb() * 10) / 10.0)
+                .with("levelNeeded", new Measure(enough, unit));
     }
 
     private Optional<Shortfall> shortfall(Cell cell, Ready ready) {

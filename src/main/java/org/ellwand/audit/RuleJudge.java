@@ -3,7 +3,6 @@ package org.ellwand.audit;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.TreeSet;
@@ -22,6 +21,8 @@ import org.ellwand.quantity.Outcome;
 import org.ellwand.quantity.Reach;
 import org.ellwand.quantity.SpectralQuantity;
 import org.ellwand.statistics.SeriesErrors;
+import org.ellwand.words.Measure;
+import org.ellwand.words.Remark;
 
 /** Judges one rule about a quantity of cells: readings, points, decision, record. */
 final class RuleJudge {
@@ -50,26 +51,26 @@ final class RuleJudge {
         Rule rule = quantity.completed(written);
         Preparation preparation = new Preparation(rule, quantity, Subjects.of(rule, quantity, product, sessions));
         if (preparation.ready().isEmpty()) {
-            Reason reason = tooSoft(rule, preparation.bare()).orElseGet(() -> nothing(preparation));
+            Remark reason = tooSoft(rule, preparation.bare()).orElseGet(() -> nothing(preparation));
             return Judgements.untested(written, reason, Misnamed.notes(rule, product, sessions));
         }
         Judgement judgement = new Work(written, rule, quantity, preparation).judgement();
         return judgement.verdict() == Verdict.MARGINAL
                 ? tooSoft(rule, preparation.ready())
-                        .map(reason -> Judgements.untested(written, reason, judgement.notes()))
+                        .map(reason -> Judgements.untested(written, reason, judgement.remarks()))
                         .orElse(judgement)
                 : judgement;
     }
 
     /** What no reading under these sounds can tell is untested, not marginal. */
-    private static Optional<Reason> tooSoft(Rule rule, List<Ready> subjects) {
+    private static Optional<Remark> tooSoft(Rule rule, List<Ready> subjects) {
         return Revealing.concerns(rule.quantity()) ? Revealing.of(rule).reason(subjects) : Optional.empty();
     }
 
-    private static Reason nothing(Preparation preparation) {
+    private static Remark nothing(Preparation preparation) {
         return preparation.dropped().isEmpty()
-                ? new Reason("no-reading", Map.of(), "no reading under these conditions")
-                : new Reason("no-usable-reading", Map.of(), String.join("; ", new TreeSet<>(preparation.dropped())));
+                ? Remark.of("no-reading")
+                : Remark.of("no-usable-reading").with("why", new TreeSet<>(preparation.dropped()));
     }
 
     private final class Work {
@@ -136,7 +137,7 @@ final class RuleJudge {
         Judgement judgement() {
             JointTail tail = new JointTail(evaluation.subjects(), options.trials());
             Decision decision = new Conclusion(statistic, limit, confidence, ready, evaluation, tail).decide();
-            List<Reason> reasons = new ArrayList<>();
+            List<Remark> reasons = new ArrayList<>();
             Verdict verdict = decision.verdict();
             if (lacksBands()) {
                 reasons.add(Caps.missing(ready));
@@ -170,16 +171,11 @@ final class RuleJudge {
         }
 
         /** Nothing tells the spread: on which side the value lies is all that can be said. */
-        private Reason notStated(Decision decision) {
-            double value = value(decision);
-            String side = limit.contains(Ends.onEnd(value, limit))
-                    ? "inside the limit"
-                    : value < limit.lower() || !limit.hasUpper() ? "below the limit" : "above the limit";
-            return new Reason(
-                    "uncertainty-not-stated", Map.of("value", value), "uncertainty not stated: the value lies " + side);
+        private Remark notStated(Decision decision) {
+            return Ends.notStated(value(decision), limit);
         }
 
-        private Reason settling(Decision decision) {
+        private Remark settling(Decision decision) {
             Estimates subject = evaluation.subjects().get(decision.point().subject());
             double square = 0;
             int at = decision.point().local();
@@ -205,7 +201,7 @@ final class RuleJudge {
             return limit;
         }
 
-        private Judgement record(Decision decision, List<Reason> reasons) {
+        private Judgement record(Decision decision, List<Remark> reasons) {
             Point point = PointRecord.of(decision.point(), limit, known);
             double correction = Extremes.isExtreme(statistic)
                     ? Extremes.correction(
@@ -265,17 +261,15 @@ final class RuleJudge {
         }
 
         /** What a sum lacks of its members. */
-        private Optional<Reason> lacking() {
-            TreeSet<String> lacking = new TreeSet<>();
+        private Optional<Remark> lacking() {
+            TreeSet<Remark> lacking = new TreeSet<>();
             ready.forEach(r ->
                     r.subject().cells().forEach(c -> quantity.lacking(c, rule).ifPresent(lacking::add)));
-            return lacking.isEmpty()
-                    ? Optional.empty()
-                    : Optional.of(new Reason("lacking", Map.of(), String.join("; ", lacking)));
+            return lacking.stream().findFirst();
         }
 
         /** What lies beyond a series lies beyond its end, and nothing tells how far. */
-        private Optional<Reason> beyondSeries(Decision decision) {
+        private Optional<Remark> beyondSeries(Decision decision) {
             Points.One point = decision.point();
             Reach reach = evaluation.reaches().get(point.subject());
             boolean open = switch (point.bound()) {
@@ -284,21 +278,16 @@ final class RuleJudge {
                     limit.lower() > reach.highest() || (limit.hasUpper() && limit.upper() > reach.highest());
                 case AT_MOST -> limit.upper() < reach.lowest() || (limit.hasLower() && limit.lower() < reach.lowest());
             };
-            String end = Numbers.plain(point.value()) + " " + limit.unit().symbol();
-            return open
-                    ? Optional.of(new Reason(
-                            "beyond-series",
-                            Map.of("value", point.value()),
-                            "what was measured ends at " + end + " and the limit lies beyond: measure further"))
-                    : Optional.empty();
+            Measure end = new Measure(point.value(), limit.unit().symbol());
+            return open ? Optional.of(Remark.of("beyond-series").with("value", end)) : Optional.empty();
         }
 
         private boolean lacksBands() {
             return ready.stream().anyMatch(r -> !r.missing().isEmpty());
         }
 
-        private List<String> notes(Decision decision, List<Reason> reasons) {
-            TreeSet<String> notes = new TreeSet<>();
+        private List<Remark> notes(Decision decision, List<Remark> reasons) {
+            TreeSet<Remark> notes = new TreeSet<>();
             if (decision.point().errors() instanceof ShareErrors share) {
                 notes.add(new Settling(limit, confidence).said(share));
             }
@@ -308,44 +297,49 @@ final class RuleJudge {
                 each.subject().cells().forEach(c -> notes.addAll(zeros(c)));
             }
             evaluation.subjects().forEach(e -> notes.addAll(e.notes));
-            preparation.dropped().forEach(d -> notes.add("not used: " + d));
+            preparation.dropped().forEach(d -> notes.add(Remark.of("not-used").with("why", d)));
             Doubts.note(touching, causing).ifPresent(notes::add);
             // Of a firm verdict no reason tells what was missing.
             if (reasons.isEmpty() && lacksBands()) {
-                notes.add(Caps.missing(ready).text());
+                notes.add(Caps.missing(ready));
             }
             if (rule.ears().filter(Population.Each.class::isInstance).isPresent()) {
-                notes.add("speaks of the ears measured, not of people: " + distinct("ear"));
+                notes.add(Remark.of("ears-not-people").with("names", distinct("ear")));
             }
             if (rule.units().filter(Population.Each.class::isInstance).isPresent()) {
-                notes.add("speaks of the units measured, not of the product: " + distinct("unit"));
+                notes.add(Remark.of("units-not-product").with("names", distinct("unit")));
                 notes.addAll(lot());
             }
             return List.copyOf(notes);
         }
 
         /** Of units that were measured each. */
-        private List<String> lot() {
+        private List<Remark> lot() {
             Lot lot = new Lot(limit, confidence);
             for (int s = 0; known && s < ready.size(); s++) {
                 String unit = ready.get(s).subject().conditions().get("unit").orElse("");
                 evaluation.points().of(s).forEach(p -> lot.add(unit, p, Ends.margin(p, limit)));
             }
-            return lot.statements();
+            return lot.remarks();
         }
 
-        private String distinct(String condition) {
+        private Object distinct(String condition) {
             TreeSet<String> values = new TreeSet<>();
             ready.forEach(r -> r.subject().cells().forEach(c -> values.add(c.part(condition))));
             return values.size() > MOST_NAMED
-                    ? values.size() + " of them, " + values.first() + " to " + values.last()
-                    : String.join(", ", values);
+                    ? Remark.of("many-names")
+                            .with("count", values.size())
+                            .with("first", values.first())
+                            .with("last", values.last())
+                    : List.copyOf(values);
         }
 
-        private static List<String> zeros(Cell cell) {
+        private static List<Remark> zeros(Cell cell) {
             return Surroundings.causes(cell.session(), cell.movedBy()).stream()
                     .filter(Cause::isZero)
-                    .map(c -> "declared as 0 dB in session " + cell.session().id() + ": " + c.name())
+                    .map(c -> Remark.of("declared-zero")
+                            .with("session", cell.session().id())
+                            .with("cause", c.name()))
                     .toList();
         }
     }

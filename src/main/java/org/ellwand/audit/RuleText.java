@@ -2,6 +2,7 @@ package org.ellwand.audit;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.Function;
 import org.ellwand.amount.Interval;
 import org.ellwand.amount.Unit;
 import org.ellwand.claim.BandChoice;
@@ -12,104 +13,155 @@ import org.ellwand.claim.Reference;
 import org.ellwand.claim.Rule;
 import org.ellwand.claim.Statistic;
 import org.ellwand.claim.Target;
+import org.ellwand.words.Figures;
+import org.ellwand.words.Remark;
+import org.ellwand.words.Sentences;
 
-/** A rule in one English line: {@code mean attenuation, flood, 125 Hz to 8 kHz, 90 to 100 dB SPL: 15 to 21 dB}. */
+/** A rule in one line: {@code mean attenuation, flood, 125 Hz to 8 kHz, 90 to 100 dB SPL: 15 to 21 dB}. */
 public final class RuleText {
     private RuleText() {}
 
+    /** In English. */
     public static String of(Rule rule) {
-        List<String> parts = new ArrayList<>();
-        parts.add(head(rule));
-        rule.between()
-                .ifPresent(b -> parts.add(
-                        b.first() + (rule.ratio() ? " against " : " less ") + b.second() + " (" + b.condition() + ")"));
-        rule.where().forEach((name, choice) -> parts.add(condition(name, choice)));
-        rule.bands().ifPresent(b -> parts.add(bands(b)));
-        rule.resolution().ifPresent(r -> parts.add(r.text() + " bands"));
-        rule.stimulus().ifPresent(parts::add);
-        rule.level().ifPresent(l -> parts.add(level(l)));
-        rule.reference().ifPresent(r -> parts.add("relative to " + reference(r)));
-        rule.target().ifPresent(t -> parts.add("against " + target(t)));
-        rule.ears().ifPresent(p -> parts.add(population(p, "ear")));
-        rule.units().ifPresent(p -> parts.add(population(p, "unit")));
-        rule.method().forEach((name, value) -> parts.add(name + " " + value));
-        return String.join(", ", parts) + ": " + interval(rule.limit());
+        return line(Remark.of("rule").with("parts", parts(rule)).with("limit", limit(rule.limit())));
     }
 
-    private static String head(Rule rule) {
-        String statistic = rule.statistic().map(RuleText::statistic).orElse("");
-        String weighting = rule.weighting().map(w -> w + "-weighted ").orElse("");
-        String of = rule.of().map(o -> " (" + o + ")").orElse("");
-        String frame = rule.quantity().equals("output level")
-                ? rule.referredToField() ? " referred to the field" : " at the eardrum"
-                : "";
-        String head = weighting + statistic + rule.quantity() + of + frame;
-        return rule.statistic().filter(s -> s == Statistic.EVERY_BAND).isPresent()
-                ? weighting + rule.quantity() + of + frame + " in every band"
-                : head;
-    }
-
-    /** {@code mean }, {@code spread of }. */
-    private static String statistic(Statistic statistic) {
-        boolean noun = statistic == Statistic.SPREAD || statistic == Statistic.SLOPE;
-        return statistic.text() + (noun ? " of " : " ");
-    }
-
-    private static String condition(String name, Choice choice) {
-        if (choice instanceof Choice.OneOf some) {
-            String names = String.join(" and ", some.names());
-            return name.equals("setting") ? names : name + " " + names;
-        }
-        return "all " + name + "s";
+    /** What the limit is a limit of, which stands before the colon. */
+    public static String subject(Rule rule, Sentences sentences) {
+        return sentences.of(parts(rule)).strip();
     }
 
     static String bands(BandChoice choice) {
-        if (choice instanceof BandChoice.Range range) {
-            Interval hz = range.hz();
-            if (!hz.hasUpper()) {
-                return "from " + Numbers.frequency(hz.lower());
-            }
-            return hz.hasLower()
-                    ? Numbers.frequency(hz.lower()) + " to " + Numbers.frequency(hz.upper())
-                    : "up to " + Numbers.frequency(hz.upper());
-        }
-        return "all bands measured";
+        return line(ofBands(choice));
     }
 
     static String level(LevelChoice choice) {
-        return choice instanceof LevelChoice.Range range ? interval(range.level()) : "all levels";
+        return line(ofLevel(choice));
     }
 
-    private static String reference(Reference reference) {
+    static String interval(Interval interval) {
+        return line(limit(interval));
+    }
+
+    private static String line(Remark remark) {
+        return remark.text().strip();
+    }
+
+    private static Remark parts(Rule rule) {
+        List<Remark> parts = new ArrayList<>();
+        parts.add(head(rule));
+        rule.between()
+                .ifPresent(b -> parts.add(Remark.of(rule.ratio() ? "rule-against" : "rule-less")
+                        .with("first", b.first())
+                        .with("second", b.second())
+                        .with("condition", b.condition())));
+        rule.where().forEach((name, choice) -> parts.add(condition(name, choice)));
+        rule.bands().map(RuleText::ofBands).ifPresent(parts::add);
+        rule.resolution().ifPresent(r -> parts.add(Remark.of("rule-resolution").with("resolution", r.text())));
+        rule.stimulus().ifPresent(s -> parts.add(Remark.of("rule-stimulus").with("stimulus", s)));
+        rule.level().map(RuleText::ofLevel).ifPresent(parts::add);
+        rule.reference().map(RuleText::reference).ifPresent(parts::add);
+        rule.target().map(RuleText::target).ifPresent(parts::add);
+        rule.ears().ifPresent(p -> parts.add(population(p, "ear")));
+        rule.units().ifPresent(p -> parts.add(population(p, "unit")));
+        rule.method()
+                .forEach((name, value) ->
+                        parts.add(Remark.of("rule-method").with("name", name).with("value", value)));
+        return joined(parts, "rule-part-and-part");
+    }
+
+    private static Remark joined(List<Remark> parts, String with) {
+        return parts.stream()
+                .reduce((first, second) -> Remark.of(with).with("first", first).with("second", second))
+                .orElseThrow();
+    }
+
+    private static Remark head(Rule rule) {
+        Remark head = Remark.of(rule.statistic().map(RuleText::key).orElse("rule-number"))
+                .with("quantity", rule.quantity());
+        if (rule.weighting().isPresent()) {
+            head = head.with(
+                    "weighting",
+                    Remark.of("rule-weighted")
+                            .with("weighting", rule.weighting().get()));
+        }
+        if (rule.of().isPresent()) {
+            head = head.with("of", Remark.of("rule-of").with("of", rule.of().get()));
+        }
+        return rule.quantity().equals("output level")
+                ? head.with("frame", Remark.of(rule.referredToField() ? "rule-in-field" : "rule-at-eardrum"))
+                : head;
+    }
+
+    private static String key(Statistic statistic) {
+        return "rule-" + statistic.text().replace(' ', '-');
+    }
+
+    private static Remark condition(String name, Choice choice) {
+        if (choice instanceof Choice.OneOf some) {
+            List<Remark> names = some.names().stream()
+                    .map(one -> Remark.of("rule-setting").with("names", one))
+                    .toList();
+            Remark joined = joined(names, "rule-name-and-name");
+            return name.equals("setting")
+                    ? joined
+                    : Remark.of("rule-condition").with("name", name).with("names", joined);
+        }
+        return Remark.of("rule-all").with("name", name);
+    }
+
+    private static Remark ofBands(BandChoice choice) {
+        if (choice instanceof BandChoice.Range range) {
+            Interval hz = range.hz();
+            Remark bands =
+                    Remark.of(!hz.hasUpper() ? "rule-bands-from" : hz.hasLower() ? "rule-bands" : "rule-bands-up-to");
+            return bands.with("lower", Figures.frequency(hz.lower())).with("upper", Figures.frequency(hz.upper()));
+        }
+        return Remark.of("rule-all-bands");
+    }
+
+    private static Remark ofLevel(LevelChoice choice) {
+        return choice instanceof LevelChoice.Range range ? limit(range.level()) : Remark.of("rule-all-levels");
+    }
+
+    private static Remark reference(Reference reference) {
         if (reference instanceof Reference.MeanOf mean) {
-            return "its mean over " + bands(new BandChoice.Range(mean.hz()));
+            return Remark.of("rule-relative-to-mean").with("bands", ofBands(new BandChoice.Range(mean.hz())));
         }
-        return Numbers.frequency(((Reference.At) reference).frequencyHz());
+        return Remark.of("rule-relative")
+                .with("reference", Figures.frequency(((Reference.At) reference).frequencyHz()));
     }
 
-    private static String target(Target target) {
-        return target instanceof Target.Sheet sheet ? sheet.file() : "the open ear";
+    private static Remark target(Target target) {
+        return target instanceof Target.Sheet sheet
+                ? Remark.of("rule-against-sheet").with("file", sheet.file())
+                : Remark.of("rule-against-open-ear");
     }
 
-    private static String population(Population population, String of) {
+    private static Remark population(Population population, String of) {
         if (population instanceof Population.Share share) {
-            return Numbers.plain(share.percent()) + " % of " + of + "s";
+            return Remark.of("rule-share-of-" + of + "s").with("percent", Figures.plain(share.percent()));
         }
-        return population instanceof Population.Mean ? "mean over " + of + "s" : "each " + of;
+        return Remark.of(population instanceof Population.Mean ? "rule-mean-over-" + of + "s" : "rule-each-" + of);
     }
 
     /** {@code 15 to 21 dB}, {@code at least 15 dB}, {@code below 90 dB SPL}. */
-    static String interval(Interval interval) {
+    private static Remark limit(Interval interval) {
         String unit = interval.unit() == Unit.NONE ? "" : " " + interval.unit().symbol();
+        Function<Double, String> end = value -> Figures.plain(clean(value)) + unit;
         if (!interval.hasUpper()) {
-            return (interval.lowerOpen() ? "above " : "at least ") + Numbers.plain(clean(interval.lower())) + unit;
+            return Remark.of(interval.lowerOpen() ? "limit-above" : "limit-at-least")
+                    .with("lower", end.apply(interval.lower()));
         }
         if (!interval.hasLower()) {
-            return (interval.upperOpen() ? "below " : "at most ") + Numbers.plain(clean(interval.upper())) + unit;
+            return Remark.of(interval.upperOpen() ? "limit-below" : "limit-at-most")
+                    .with("upper", end.apply(interval.upper()));
         }
         return interval.lower() == interval.upper()
-                ? Numbers.plain(clean(interval.lower())) + unit
-                : Numbers.plain(clean(interval.lower())) + " to " + Numbers.plain(clean(interval.upper())) + unit;
+                ? Remark.of("limit-exactly").with("lower", end.apply(interval.lower()))
+                : Remark.of("limit-between")
+                        .with("lower", Figures.plain(clean(interval.lower())))
+                        .with("upper", end.apply(interval.upper()));
     }
 
     /** Sums such as 0.1 + 0.2 are printed as people write them. */

@@ -14,6 +14,7 @@ import org.ellwand.input.Problem;
 import org.ellwand.measurement.Conditions;
 import org.ellwand.measurement.Reading;
 import org.ellwand.measurement.Session;
+import org.ellwand.words.Remark;
 
 /**
  * What an audit is narrowed to. An empty set narrows nothing.
@@ -156,7 +157,7 @@ public record Scope(Set<String> products, Set<String> editions, Set<String> firm
 
     /** The audit with a note at every claim, where the scope left out readings: nobody is to take it for a whole one. */
     public Audit noted(Audit audit) {
-        List<String> notes = notes();
+        List<Remark> notes = notes();
         if (notes.isEmpty()) {
             return audit;
         }
@@ -170,9 +171,9 @@ public record Scope(Set<String> products, Set<String> editions, Set<String> firm
         return new Audit(audit.inputs(), noted, audit.sessions(), audit.findings());
     }
 
-    private static ClaimAudit noted(ClaimAudit claim, List<String> notes) {
-        List<String> more = new ArrayList<>(notes);
-        more.addAll(claim.notes());
+    private static ClaimAudit noted(ClaimAudit claim, List<Remark> notes) {
+        List<Remark> more = new ArrayList<>(notes);
+        more.addAll(claim.remarks());
         return new ClaimAudit(claim.claim(), claim.plain(), claim.otherwise(), List.copyOf(more));
     }
 
@@ -192,17 +193,17 @@ public record Scope(Set<String> products, Set<String> editions, Set<String> firm
         }
     }
 
-    private List<String> notes() {
-        List<String> notes = new ArrayList<>();
+    private List<Remark> notes() {
+        List<Remark> notes = new ArrayList<>();
         note("sessions", sessions, notes);
         note("firmwares", firmwares, notes);
         return notes;
     }
 
-    private static void note(String what, Set<String> names, List<String> notes) {
+    private static void note(String what, Set<String> names, List<Remark> notes) {
         if (!names.isEmpty()) {
-            String list = String.join(", ", names.stream().sorted().toList());
-            notes.add("other " + what + " than " + list + " were left out of this audit on request");
+            notes.add(Remark.of("left-out-" + what)
+                    .with("names", names.stream().sorted().toList()));
         }
     }
 }

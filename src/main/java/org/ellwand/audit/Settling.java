@@ -1,8 +1,10 @@
 package org.ellwand.audit;
 
-import java.util.Map;
 import org.ellwand.amount.Interval;
 import org.ellwand.statistics.NormalErrors;
+import org.ellwand.words.Figures;
+import org.ellwand.words.Measure;
+import org.ellwand.words.Remark;
 
 /**
  * Which kind of marginal it is, and what would settle it: more insertions, a smaller uncertainty, or nothing within reason
@@ -32,53 +34,39 @@ final class Settling {
      * @param insertionPart standard uncertainty that more insertions would divide by √n
      * @param insertions how many there are
      */
-    Reason of(Points.One point, double insertionPart, int insertions) {
+    Remark of(Points.One point, double insertionPart, int insertions) {
         double u = point.errors().standardUncertainty();
         if (point.errors() instanceof ShareErrors share) {
-            return new Reason(
-                    "share-open",
-                    Map.of("measured", share.count()),
-                    "too few were measured for this share: " + said(share));
+            return Remark.of("share-open").with("measured", share.count()).with("said", said(share));
         }
         if (isTooWide(u)) {
             double needed = (limit.upper() - limit.lower()) / 2 / NormalErrors.z((1 + confidence) / 2);
-            return new Reason(
-                    "too-wide",
-                    Map.of("u", u, "needed", needed),
-                    "uncertainty too wide for this tolerance (u = " + Numbers.rounded(u, 2) + unit()
-                            + "): no value could pass; u of at most " + Numbers.rounded(needed, 2) + unit()
-                            + " could");
+            return Remark.of("too-wide").with("u", measure(u)).with("needed", measure(needed));
         }
         for (int n = insertions + 1; n <= MOST_INSERTIONS; n++) {
             double fewer = insertionPart * insertionPart * (1 - (double) insertions / n);
             if (isSettled(point.value(), Math.sqrt(Math.max(0, u * u - fewer)))) {
-                return new Reason(
-                        "too-few-insertions",
-                        Map.of("insertions", insertions, "needed", n),
-                        "too few insertions: were the value to stay, " + n + " insertions instead of " + insertions
-                                + " would settle it");
+                return Remark.of("too-few-insertions")
+                        .with("insertions", insertions)
+                        .with("needed", n);
             }
         }
-        return new Reason(
-                "on-the-limit",
-                Map.of("u", u),
-                "on the limit: the value lies too near it for the uncertainty (u = " + Numbers.rounded(u, 2) + unit()
-                        + ")"
-                        + (insertionPart > 0
-                                ? ", and up to " + MOST_INSERTIONS + " insertions would not settle it"
-                                : ""));
+        return insertionPart > 0
+                ? Remark.of("on-the-limit-however-many").with("u", measure(u)).with("insertions", MOST_INSERTIONS)
+                : Remark.of("on-the-limit").with("u", measure(u));
     }
 
     /** What can be said of a share. */
-    String said(ShareErrors share) {
+    Remark said(ShareErrors share) {
         double percent = 100 * share.shareAtLeast(limit, confidence);
-        return "of " + share.count() + " measured, it can be said with " + Numbers.rounded(100 * confidence, 1)
-                + " % confidence that at least " + Numbers.rounded(Math.floor(10 * percent) / 10, 1)
-                + " % of all lie inside the limit";
+        return Remark.of("share-said")
+                .with("measured", share.count())
+                .with("confidence", Figures.rounded(100 * confidence, 1))
+                .with("share", Figures.rounded(Math.floor(10 * percent) / 10, 1));
     }
 
-    private String unit() {
-        return limit.unit().symbol().isEmpty() ? "" : " " + limit.unit().symbol();
+    private Measure measure(double value) {
+        return new Measure(value, limit.unit().ofDifferences().symbol());
     }
 
     private boolean isTooWide(double u) {

@@ -27,12 +27,13 @@ import org.ellwand.pairing.Selected;
 import org.ellwand.pairing.Selection;
 import org.ellwand.quantity.CellQuantity;
 import org.ellwand.quantity.Formula;
+import org.ellwand.words.Remark;
 
 /** Builds the subjects of a rule: cells or pairs of them, averaged over ears and units where the rule says so. */
 final class Subjects {
     private final Rule rule;
     private final CellQuantity quantity;
-    private final NavigableSet<String> dropped = new TreeSet<>();
+    private final NavigableSet<Remark> dropped = new TreeSet<>();
 
     private Subjects(Rule rule, CellQuantity quantity) {
         this.rule = rule;
@@ -45,7 +46,7 @@ final class Subjects {
      * @param subjects in order of their conditions
      * @param dropped why readings that met the conditions cannot be used
      */
-    record Built(List<Subject> subjects, List<String> dropped) {}
+    record Built(List<Subject> subjects, List<Remark> dropped) {}
 
     static Built of(Rule rule, CellQuantity quantity, String product, List<Session> sessions) throws InputException {
         Subjects subjects = new Subjects(rule, quantity);
@@ -74,7 +75,7 @@ final class Subjects {
     }
 
     private boolean isUsable(Joined joined) {
-        Optional<String> reason = quantity.unusable(joined, rule);
+        Optional<Remark> reason = quantity.unusable(joined, rule);
         reason.ifPresent(dropped::add);
         return reason.isEmpty();
     }

@@ -22,7 +22,8 @@ final class Checks {
             new DecimalShift(),
             new Copies(),
             new SignReversed(),
-            new CalibrationCheck());
+            new CalibrationCheck(),
+            new RecordingCheck());
 
     private Checks() {}
 }

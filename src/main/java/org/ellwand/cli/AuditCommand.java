@@ -17,9 +17,9 @@ import org.ellwand.audit.Verdict;
 import org.ellwand.report.JunitXml;
 import org.ellwand.report.ReportFolder;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
-import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 
@@ -33,8 +33,6 @@ import picocli.CommandLine.Spec;
             "  ellwand audit yard --fail-on fail --junit verdicts.xml"
         })
 final class AuditCommand implements Callable<Integer> {
-    private static final int FEWEST_TRIALS = 1000;
-    private static final int MOST_TRIALS = 10_000_000;
 
     private final AuditSteps steps;
     private final Progress progress;
@@ -85,12 +83,8 @@ final class AuditCommand implements Callable<Integer> {
     @Option(names = "--junit", paramLabel = "FILE", description = "Verdicts as test results for a build server.")
     private Optional<Path> junit = Optional.empty();
 
-    @Option(
-            names = "--trials",
-            paramLabel = "N",
-            defaultValue = "100000",
-            description = "Monte Carlo trials (default: ${DEFAULT-VALUE}).")
-    private int trials;
+    @Mixin
+    private TrialsOption trials = new TrialsOption();
 
     @Option(
             names = "--dated",
@@ -106,28 +100,17 @@ final class AuditCommand implements Callable<Integer> {
 
     @Override
     public Integer call() throws Exception {
-        checkOptions();
+        DateOption.check(spec, "--dated", dated);
         AuditedFolder.check(folder);
         Path place = out.orElse(folder.resolve("report"));
         ReportFolder report = ReportFolder.at(place, folder);
         Optional<JunitFile> results = JunitFile.at(junit, report.path(), folder);
-        Audit audit = progress.during("judging the claims ...", () -> steps.audit(folder, scope(), trials));
+        Audit audit = progress.during("judging the claims ...", () -> steps.audit(folder, scope(), trials.number()));
         write(report, results, audit);
         say(place, audit);
         return failOn.filter(condition -> condition.isMetBy(audit, today())).isPresent()
                 ? ExitCode.CONDITION_MET
                 : ExitCode.DONE;
-    }
-
-    private void checkOptions() {
-        if (trials < FEWEST_TRIALS || trials > MOST_TRIALS) {
-            throw usage("--trials takes " + FEWEST_TRIALS + " to " + MOST_TRIALS + ", not " + trials);
-        }
-        DateOption.check(spec, "--dated", dated);
-    }
-
-    private ParameterException usage(String text) {
-        return new ParameterException(spec.commandLine(), text);
     }
 
     /** The day that decides whether a waiver still holds: the one asked for, else this one. It changes no report. */

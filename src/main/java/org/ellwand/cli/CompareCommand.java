@@ -31,6 +31,7 @@ import org.ellwand.report.ReportFolder;
 import org.ellwand.report.TemplateWriter;
 import picocli.CommandLine.ArgGroup;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.ParameterException;
@@ -79,8 +80,8 @@ final class CompareCommand implements Callable<Integer> {
             description = "Where the comparison goes, replacing an earlier one (default: comparison/ here).")
     private Path out = Path.of("comparison");
 
-    @Option(names = "--trials", paramLabel = "N", defaultValue = "100000", description = "Monte Carlo trials.")
-    private int trials;
+    @Mixin
+    private TrialsOption trials = new TrialsOption();
 
     @Option(names = "--dated", paramLabel = "DATE", description = "Prints this date, as 2026-09-01 (default: none).")
     private Optional<String> dated = Optional.empty();
@@ -173,7 +174,7 @@ final class CompareCommand implements Callable<Integer> {
         }
         AuditedFolder.check(from);
         return AuditRecordReader.read(
-                AuditJson.write(FolderContents.read(from).judged(scope, trials)), from.toString());
+                AuditJson.write(FolderContents.read(from).judged(scope, trials.number())), from.toString());
     }
 
     private SortedMap<String, byte[]> files(Comparison comparison) throws InputException {

@@ -64,6 +64,7 @@ public final class Main implements Callable<Integer> {
         return List.of(
                 new AuditCommand(new FolderSteps(), progress),
                 new AskCommand(progress),
+                new BandsCommand(progress),
                 new CompareCommand(progress),
                 new CompletionCommand(),
                 new InspectCommand(progress),
@@ -74,7 +75,8 @@ public final class Main implements Callable<Integer> {
                         () -> ClaimsSchema.text(Quantities.forms(), Set.of()),
                         "session",
                         SessionSchema::text)),
-                new StartCommand(Example.builtIn()));
+                new StartCommand(Example.builtIn()),
+                new StimulusCommand());
     }
 
     /** Runs one command line and gives its exit code. */

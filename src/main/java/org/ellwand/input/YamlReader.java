@@ -9,7 +9,9 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Iterator;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -56,6 +58,9 @@ public final class YamlReader {
 
     private static String text(Path folder, String relative) throws InputException {
         try {
+            if (Files.size(folder.resolve(relative)) > 4L * LONGEST) {
+                throw tooLong(relative);
+            }
             byte[] bytes = Files.readAllBytes(folder.resolve(relative));
             String text = StandardCharsets.UTF_8
                     .newDecoder()
@@ -74,7 +79,7 @@ public final class YamlReader {
     /** Reads YAML text; {@code file} is what places name. */
     public static YamlNode parse(String text, String file) throws InputException {
         if (text.length() > LONGEST) {
-            throw new InputException(Place.ofFile(file), "longer than " + LONGEST + " characters: split the file");
+            throw tooLong(file);
         }
         refuseTab(text, file);
         LoadSettings settings =
@@ -89,6 +94,10 @@ public final class YamlReader {
             throw new InputException(
                     Place.ofFile(file), "not readable as YAML: " + plain(String.valueOf(e.getMessage())));
         }
+    }
+
+    private static InputException tooLong(String file) {
+        return new InputException(Place.ofFile(file), "longer than " + LONGEST + " characters: split the file");
     }
 
     private static String plain(String message) {
@@ -180,15 +189,16 @@ public final class YamlReader {
     private YamlNode mapping(int depth) throws InputException {
         Place place = here();
         current = events.next();
-        List<YamlNode.Entry> entries = new ArrayList<>();
+        Map<String, YamlNode.Entry> entries = new LinkedHashMap<>();
         while (current.getEventId() != Event.ID.MappingEnd) {
-            entries.add(entry(depth, entries));
+            YamlNode.Entry entry = entry(depth, entries);
+            entries.put(entry.key(), entry);
         }
         current = events.next();
-        return new YamlNode.Mapping(entries, place);
+        return new YamlNode.Mapping(List.copyOf(entries.values()), place);
     }
 
-    private YamlNode.Entry entry(int depth, List<YamlNode.Entry> before) throws InputException {
+    private YamlNode.Entry entry(int depth, Map<String, YamlNode.Entry> before) throws InputException {
         Place place = here();
         if (!(node(depth + 1) instanceof YamlNode.Scalar key) || key.text().isEmpty()) {
             throw new InputException(place, "a key is text");
@@ -196,13 +206,12 @@ public final class YamlReader {
         if (key.text().equals("<<")) {
             throw new InputException(place, "a merge key ('<<') is not accepted: write the values out");
         }
-        for (YamlNode.Entry earlier : before) {
-            if (earlier.key().equals(key.text())) {
-                throw new InputException(
-                        place,
-                        "'" + key.text() + "' stands here a second time (first in line "
-                                + earlier.keyPlace().line() + ")");
-            }
+        YamlNode.Entry earlier = before.get(key.text());
+        if (earlier != null) {
+            throw new InputException(
+                    place,
+                    "'" + key.text() + "' stands here a second time (first in line "
+                            + earlier.keyPlace().line() + ")");
         }
         return new YamlNode.Entry(key.text(), place, node(depth + 1));
     }

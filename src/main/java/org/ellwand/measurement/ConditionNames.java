@@ -37,6 +37,14 @@ final class ConditionNames {
             "ignore",
             "columns",
             "step",
+            "channel",
+            "from",
+            "to",
+            "times from",
+            "stimulus file",
+            "gives",
+            "weighting",
+            "time constant",
             "of",
             "value");
 

@@ -12,6 +12,7 @@ import java.util.TreeMap;
 import java.util.TreeSet;
 import org.ellwand.acoustics.Resolution;
 import org.ellwand.amount.Unit;
+import org.ellwand.input.YamlNode;
 
 /** One session file as it is being read. */
 final class SessionDraft {
@@ -32,6 +33,8 @@ final class SessionDraft {
             "averaging",
             "overload",
             "data",
+            "calibrator",
+            "recordings",
             "traces",
             "figures");
     static final Map<String, Boolean> OPEN_EAR = words("measured", false, "scaled", true);
@@ -101,11 +104,16 @@ final class SessionDraft {
         needForHarmonics(entries, uncertainty);
         CurveReader curves = new CurveReader(filler, conditions, resolution, levelsIn, problems);
         entries.forEach(curves::read);
+        RecordingReader recordings = new RecordingReader(filler, conditions, files, resolution, problems);
+        recordings.read(id, keys);
+        dataFiles.addAll(recordings.dataFiles());
+        List<CurveReading> readings = joined(curves.readings(), recordings.readings());
         Optional<Boolean> switched = keys.choice("settings switched", SWITCHED);
         if (!keys.has("settings switched")) {
-            new SwitchCheck(keys.placeOfKey("data"), problems).check(curves.readings());
+            new SwitchCheck(keys.placeOfKey(keys.has("data") ? "data" : "recordings"), problems).check(readings);
         }
-        List<Trace> traces = new TraceReader(filler, conditions, files, dataFiles, levelsIn).read(keys);
+        List<Trace> traces =
+                joined(new TraceReader(filler, conditions, files, dataFiles, levelsIn).read(keys), recordings.traces());
         List<Figure> figures = new FigureReader(filler, conditions).read(keys);
         return new Session(
                 id,
@@ -120,12 +128,28 @@ final class SessionDraft {
                 switched.orElse(false),
                 declared,
                 uncertainty,
-                curves.readings(),
+                readings,
                 traces,
-                curves.harmonics(),
+                joined(curves.harmonics(), recordings.harmonics()),
                 figures,
                 List.copyOf(dataFiles),
-                ChainReader.read(keys));
+                ChainReader.read(keys).with(recordings.notes()));
+    }
+
+    private static <T> List<T> joined(List<T> first, List<T> second) {
+        List<T> all = new ArrayList<>(first);
+        all.addAll(second);
+        return List.copyOf(all);
+    }
+
+    /** Whether a recording gives band levels, as it does unless it says otherwise. */
+    private boolean recordsBands() {
+        return keys.list("recordings").stream()
+                .anyMatch(entry -> entry instanceof YamlNode.Mapping mapping
+                        && mapping.get("gives")
+                                .map(gives -> gives instanceof YamlNode.Scalar word
+                                        && word.text().equals("bands"))
+                                .orElse(true));
     }
 
     private List<DataEntry> entries() {
@@ -156,13 +180,14 @@ final class SessionDraft {
     }
 
     private void needForCurves(List<DataEntry> entries) {
-        if (keys.has("data")) {
+        if (keys.has("data") || keys.has("recordings")) {
             keys.need("uncertainty", UncertaintyReader.NEEDED);
         }
-        if (entries.stream().anyMatch(entry -> !entry.isHarmonics())) {
+        boolean recorded = recordsBands();
+        if (recorded || entries.stream().anyMatch(entry -> !entry.isHarmonics())) {
             keys.need("resolution", "expected one of " + String.join(", ", RESOLUTIONS.keySet()));
         }
-        if (entries.stream().anyMatch(DataEntry::isLevels)) {
+        if (recorded || entries.stream().anyMatch(DataEntry::isLevels)) {
             keys.need("levels in", "write 'dB SPL' where the bands carry no frequency weighting");
             keys.need("stimuli", "say what sounds the levels were measured under");
         }

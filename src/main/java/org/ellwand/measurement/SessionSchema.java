@@ -58,9 +58,13 @@ public final class SessionSchema {
         put(session, "averaging", pattern("\\+?(\\d+(\\.\\d+)?|\\.\\d+)" + TIME));
         put(session, "overload", pattern(LEVEL));
         put(session, "data", oneOrMore(entry()));
+        put(session, "calibrator", calibrator());
+        put(session, "recordings", oneOrMore(recording()));
         put(session, "traces", oneOrMore(trace()));
         put(session, "figures", oneOrMore(figure()));
-        session.putObject("dependentRequired").putArray("data").add("uncertainty");
+        ObjectNode needs = session.putObject("dependentRequired");
+        needs.putArray("data").add("uncertainty");
+        needs.putArray("recordings").add("uncertainty").add("calibrator");
         return session;
     }
 
@@ -141,13 +145,68 @@ public final class SessionSchema {
         return entry;
     }
 
-    private ObjectNode trace() {
-        ObjectNode trace = withConditions(TraceReader.KEYS, List.of("file"));
+    private static ObjectNode calibrator() {
+        ObjectNode calibrator = mapping(CalibratorReader.KEYS, List.of("file", "level"));
+        put(calibrator, "level", pattern(NUMBER + "\\s*dB SPL"));
+        put(calibrator, "frequency", pattern(NUMBER + "\\s*k?Hz"));
+        put(calibrator, "channel", pattern("[1-9]\\d{0,6}"));
+        return calibrator;
+    }
+
+    /** One shape for each of what a recording gives; bands where it does not say. */
+    private ObjectNode recording() {
+        ObjectNode recording = NODES.objectNode();
+        recording.put("type", "object");
+        recording.putArray("required").add("file");
+        put(recording, "gives", words(RecordingKeys.GIVES.keySet()));
+        ArrayNode shapes = recording.putArray("allOf");
+        RecordingKeys.GIVES.forEach((word, gives) -> {
+            ObjectNode shape = shapes.addObject();
+            ObjectNode when = shape.putObject("if");
+            put(when, "gives", words(List.of(word)));
+            if (gives != RecordingKeys.Gives.BANDS) {
+                when.putArray("required").add("gives");
+            }
+            shape.set("then", recording(gives));
+        });
+        return recording;
+    }
+
+    private ObjectNode recording(RecordingKeys.Gives gives) {
+        List<String> keys = RecordingKeys.ownKeys(gives);
+        ObjectNode recording = withConditions(
+                keys,
+                switch (gives) {
+                    case BANDS -> List.of();
+                    case TRACE -> List.of("time constant");
+                    case HARMONICS -> List.of("fundamental");
+                });
+        put(recording, "channel", pattern("[1-9]\\d{0,6}"));
+        put(recording, "from", pattern(NUMBER + TIME));
+        put(recording, "times from", words(RecordingFiles.TIMES_FROM.keySet()));
+        put(recording, "to", pattern(NUMBER + TIME));
+        if (gives == RecordingKeys.Gives.TRACE) {
+            put(recording, "step", step());
+            put(recording, "weighting", words(RecordingKeys.WEIGHTINGS.keySet()));
+            put(recording, "time constant", pattern("fast|slow|" + NUMBER + TIME));
+        }
+        if (gives == RecordingKeys.Gives.HARMONICS) {
+            put(recording, "fundamental", pattern(NUMBER + "\\s*k?Hz"));
+        }
+        return recording;
+    }
+
+    private static ObjectNode step() {
         ObjectNode step = mapping(TraceReader.STEP_KEYS, TraceReader.STEP_KEYS);
         put(step, "at", pattern(NUMBER + TIME));
         put(step, "from", pattern(LEVEL));
         put(step, "to", pattern(LEVEL));
-        put(trace, "step", step);
+        return step;
+    }
+
+    private ObjectNode trace() {
+        ObjectNode trace = withConditions(TraceReader.KEYS, List.of("file"));
+        put(trace, "step", step());
         put(trace, "header line", pattern("[1-9]\\d{0,6}"));
         return trace;
     }

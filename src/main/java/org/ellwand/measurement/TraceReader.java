@@ -74,7 +74,7 @@ final class TraceReader {
     }
 
     /** What tells two traces of the same conditions apart. */
-    private static String kind(Optional<Step> step) {
+    static String kind(Optional<Step> step) {
         return step.map(s -> "trace of a step from " + s.from().value() + " to " + s.to().value())
                 .orElse("trace without a step");
     }
@@ -87,7 +87,7 @@ final class TraceReader {
         return sheet;
     }
 
-    private static Optional<Step> step(Keys keys) {
+    static Optional<Step> step(Keys keys) {
         keys.onlyKnown("a step", STEP_KEYS);
         keys.need("at", "give the time of the step");
         keys.need("from", "give the level before the step");
@@ -112,7 +112,7 @@ final class TraceReader {
         }
     }
 
-    private static void checkStepInside(Step step, List<Double> timeS, Keys keys) {
+    static void checkStepInside(Step step, List<Double> timeS, Keys keys) {
         double at = step.at().in(Unit.SECOND);
         if (timeS.size() < 2 || at <= timeS.get(0) || at >= timeS.get(timeS.size() - 1)) {
             String span = timeS.isEmpty() ? "nowhere" : timeS.get(0) + " s to " + timeS.get(timeS.size() - 1) + " s";

@@ -7,6 +7,7 @@ import org.ellwand.measurement.Conditions;
 import org.ellwand.measurement.Reading;
 import org.ellwand.measurement.Session;
 import org.ellwand.measurement.Stimulus;
+import org.ellwand.words.Remark;
 
 /**
  * What one number is computed from: readings that are equal in every condition but insertion and take.
@@ -27,7 +28,7 @@ public record Cell(
         List<Reading> openEar,
         List<Reading> field,
         double openEarShiftDb,
-        List<String> notes) {
+        List<Remark> notes) {
     public Cell {
         insertions = List.copyOf(insertions);
         openEar = List.copyOf(openEar);

@@ -10,6 +10,7 @@ import java.util.Set;
 import org.ellwand.amount.Amount;
 import org.ellwand.measurement.Conditions;
 import org.ellwand.measurement.Stimulus;
+import org.ellwand.words.Remark;
 
 /** Puts together the cells that one number is computed from. */
 final class Joiner {
@@ -31,7 +32,7 @@ final class Joiner {
     }
 
     /** Each cell measured in quiet, with the one of the lowest level that differs from it in the sound alone. */
-    static List<Joined> quietAndLowest(List<Cell> quiet, List<Cell> sounding, Set<String> dropped) {
+    static List<Joined> quietAndLowest(List<Cell> quiet, List<Cell> sounding, Set<Remark> dropped) {
         List<Joined> joined = new ArrayList<>();
         for (Cell cell : quiet) {
             Conditions same = cell.conditions().without(SOUND);
@@ -39,8 +40,8 @@ final class Joiner {
                     .filter(c -> c.conditions().without(SOUND).equals(same))
                     .min(Comparator.comparingDouble(Joiner::level));
             if (lowest.isEmpty()) {
-                dropped.add("no insertion gain to refer the noise to the open ear by, in session "
-                        + cell.session().id());
+                dropped.add(Remark.of("no-gain-for-noise")
+                        .with("session", cell.session().id()));
             }
             lowest.ifPresent(low -> joined.add(new Joined(same, List.of(referred(cell, low), low))));
         }

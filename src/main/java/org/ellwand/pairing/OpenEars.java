@@ -11,6 +11,7 @@ import org.ellwand.amount.Amount;
 import org.ellwand.measurement.Reading;
 import org.ellwand.measurement.Session;
 import org.ellwand.measurement.Stimulus;
+import org.ellwand.words.Remark;
 
 /**
  * Finds the open ear, and the field microphone, that belong to a reading in place. A session's are gathered once, by their
@@ -50,7 +51,7 @@ public final class OpenEars {
      * @param shiftDb to be added to its levels
      * @param note says so, where it was shifted
      */
-    public record Partner(List<Reading> takes, List<Reading> field, double shiftDb, Optional<String> note) {}
+    public record Partner(List<Reading> takes, List<Reading> field, double shiftDb, Optional<Remark> note) {}
 
     /** The open ear under the same sound, or, where the session says so, under the same kind of sound and shifted. */
     public Optional<Partner> of(Reading inPlace) {
@@ -120,12 +121,10 @@ public final class OpenEars {
         return Optional.empty();
     }
 
-    private String note(Stimulus measured, double shiftDb) {
-        return String.format(
-                Locale.ROOT,
-                "open ear measured under %s and shifted by %+.1f dB (session %s)",
-                measured.id(),
-                shiftDb,
-                session.id());
+    private Remark note(Stimulus measured, double shiftDb) {
+        return Remark.of("scaled-open-ear")
+                .with("stimulus", measured.id())
+                .with("shift", String.format(Locale.ROOT, "%+.1f", shiftDb))
+                .with("session", session.id());
     }
 }

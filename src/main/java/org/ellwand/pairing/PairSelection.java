@@ -20,6 +20,7 @@ import org.ellwand.input.InputException;
 import org.ellwand.measurement.Conditions;
 import org.ellwand.measurement.Reading;
 import org.ellwand.measurement.Stimulus;
+import org.ellwand.words.Remark;
 
 /** Pairs of cells that differ in the compared condition only; within a session where possible, else across sessions. */
 public final class PairSelection {
@@ -39,13 +40,13 @@ public final class PairSelection {
      * @param pairs in order of their conditions
      * @param dropped why readings that met the conditions cannot be used
      */
-    public record Found(List<Pair> pairs, List<String> dropped) {}
+    public record Found(List<Pair> pairs, List<Remark> dropped) {}
 
     public Found select(Rule rule) throws InputException {
         Between between = rule.between().orElseThrow();
         Selected first = side(rule, between, between.first());
         Selected second = side(rule, between, between.second());
-        SortedSet<String> dropped = new TreeSet<>(first.dropped());
+        SortedSet<Remark> dropped = new TreeSet<>(first.dropped());
         dropped.addAll(second.dropped());
         List<Pair> pairs = new ArrayList<>();
         Map<Alike, List<Joined>> others = new HashMap<>();

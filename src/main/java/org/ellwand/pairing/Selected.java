@@ -1,6 +1,7 @@
 package org.ellwand.pairing;
 
 import java.util.List;
+import org.ellwand.words.Remark;
 
 /**
  * What a rule's selection came to.
@@ -8,7 +9,7 @@ import java.util.List;
  * @param joined in order of their conditions
  * @param dropped why readings that met the conditions cannot be used, sorted, each once
  */
-public record Selected(List<Joined> joined, List<String> dropped) {
+public record Selected(List<Joined> joined, List<Remark> dropped) {
     public Selected {
         joined = List.copyOf(joined);
         dropped = List.copyOf(dropped);

@@ -15,6 +15,7 @@ import org.ellwand.input.InputException;
 import org.ellwand.measurement.Conditions;
 import org.ellwand.measurement.Reading;
 import org.ellwand.measurement.Session;
+import org.ellwand.words.Remark;
 
 /** From a rule to the cells it speaks of. */
 public final class Selection {
@@ -46,7 +47,7 @@ public final class Selection {
     }
 
     Selected select(Rule rule, Filter filter) throws InputException {
-        SortedSet<String> dropped = new TreeSet<>();
+        SortedSet<Remark> dropped = new TreeSet<>();
         List<Joined> joined = switch (need.joining()) {
             case ALONE ->
                 cells(rule, filter, need.openEar(), dropped).stream()
@@ -62,7 +63,7 @@ public final class Selection {
         return new Selected(joined, List.copyOf(dropped));
     }
 
-    private List<Cell> cells(Rule rule, Filter filter, boolean openEar, Set<String> dropped) throws InputException {
+    private List<Cell> cells(Rule rule, Filter filter, boolean openEar, Set<Remark> dropped) throws InputException {
         List<Cell> cells = new ArrayList<>();
         List<Conditions> matched = new ArrayList<>();
         for (Session session : sessions) {
@@ -79,7 +80,7 @@ public final class Selection {
         return cells;
     }
 
-    private Map<Conditions, List<Reading>> group(Session session, Filter filter, Set<String> dropped) {
+    private Map<Conditions, List<Reading>> group(Session session, Filter filter, Set<Remark> dropped) {
         Map<Conditions, List<Reading>> groups = new LinkedHashMap<>();
         need.source().collect(session, c -> filter.meets(session, c), reading -> add(reading, groups), dropped::add);
         return groups;
@@ -98,15 +99,15 @@ public final class Selection {
             Conditions key,
             List<Reading> readings,
             boolean needsOpenEar,
-            Set<String> dropped) {
+            Set<Remark> dropped) {
         Reading first = readings.get(0);
         Optional<OpenEars.Partner> partner = ears.of(first);
         boolean differences = first.values() != Reading.Values.LEVELS;
         if (needsOpenEar && !differences && partner.isEmpty()) {
-            dropped.add("no open-ear reading of the same ear and stimulus in session " + session.id());
+            dropped.add(Remark.of("no-open-ear").with("session", session.id()));
             return Optional.empty();
         }
-        List<String> notes = new ArrayList<>();
+        List<Remark> notes = new ArrayList<>();
         if (needsOpenEar && !differences) {
             partner.flatMap(OpenEars.Partner::note).ifPresent(notes::add);
         }

@@ -6,6 +6,7 @@ import org.ellwand.measurement.Conditions;
 import org.ellwand.measurement.HarmonicReading;
 import org.ellwand.measurement.Reading;
 import org.ellwand.measurement.Session;
+import org.ellwand.words.Remark;
 
 /** Where a quantity takes the readings in place from: the curves of a session, its harmonics, its traces. */
 public interface Source {
@@ -25,5 +26,5 @@ public interface Source {
      * @param dropped is told why a wanted one cannot be used
      */
     void collect(
-            Session session, Predicate<Conditions> wanted, Consumer<? super Reading> found, Consumer<String> dropped);
+            Session session, Predicate<Conditions> wanted, Consumer<? super Reading> found, Consumer<Remark> dropped);
 }

@@ -13,7 +13,6 @@ import org.ellwand.audit.CellResult;
 import org.ellwand.audit.ClaimAudit;
 import org.ellwand.audit.Judgement;
 import org.ellwand.audit.Point;
-import org.ellwand.audit.Reason;
 import org.ellwand.audit.Verdict;
 import org.ellwand.claim.Claim;
 import org.ellwand.claim.Product;
@@ -25,6 +24,7 @@ import org.ellwand.measurement.Uncertainty;
 import org.ellwand.quantity.Quantities;
 import org.ellwand.quantity.SpectralQuantity;
 import org.ellwand.statistics.NormalErrors;
+import org.ellwand.words.Remark;
 
 /** Works out for the claims of a product what a firm verdict needs, with the judge's own uncertainty. */
 final class Outlooks {
@@ -41,7 +41,8 @@ final class Outlooks {
     private static final int TRIALS = 10_000;
 
     /** Reasons that a further sitting alone takes away. */
-    private static final Set<String> OF_SIZE = Set.of("too-few-insertions", "on-the-limit", "too-wide");
+    private static final Set<String> OF_SIZE =
+            Set.of("too-few-insertions", "on-the-limit", "on-the-limit-however-many", "too-wide");
 
     private final Product product;
     private final List<Session> sessions;
@@ -70,7 +71,7 @@ final class Outlooks {
         if (plain.verdict() == Verdict.UNTESTED) {
             return first(audited, rule.get());
         }
-        boolean ofSize = plain.reasons().stream().map(Reason::key).allMatch(OF_SIZE::contains);
+        boolean ofSize = plain.reasons().stream().map(Remark::key).allMatch(OF_SIZE::contains);
         return ofSize && plain.standardUncertainty().isPresent()
                 ? marginal(audited, plain)
                 : new Outlook(

@@ -8,6 +8,7 @@ import org.ellwand.pairing.Cell;
 import org.ellwand.pairing.Joined;
 import org.ellwand.pairing.Joining;
 import org.ellwand.pairing.Source;
+import org.ellwand.words.Remark;
 
 /** A quantity that is computed from the readings of cells. */
 public interface CellQuantity extends Quantity {
@@ -42,17 +43,17 @@ public interface CellQuantity extends Quantity {
     default void check(Rule rule) throws InputException {}
 
     /** What a reader must know of how the number was found. */
-    default List<String> notes(List<Cell> cells, Rule rule) {
+    default List<Remark> notes(List<Cell> cells, Rule rule) {
         return List.of();
     }
 
     /** Why cells that meet the rule's conditions cannot be used; empty where they can. */
-    default Optional<String> unusable(Joined joined, Rule rule) {
+    default Optional<Remark> unusable(Joined joined, Rule rule) {
         return Optional.empty();
     }
 
     /** What a cell lacks of what the rule sums over, in the words of reports; empty where nothing. */
-    default Optional<String> lacking(Cell cell, Rule rule) {
+    default Optional<Remark> lacking(Cell cell, Rule rule) {
         return Optional.empty();
     }
 

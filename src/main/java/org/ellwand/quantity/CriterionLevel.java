@@ -11,6 +11,7 @@ import org.ellwand.claim.Rule;
 import org.ellwand.claim.Statistic;
 import org.ellwand.pairing.Joined;
 import org.ellwand.pairing.Joining;
+import org.ellwand.words.Remark;
 
 /**
  * Criterion level: the level of the test sound at which the A-weighted output level reaches a criterion, 85 dB(A) in the
@@ -53,7 +54,7 @@ final class CriterionLevel implements SpectralQuantity {
     }
 
     @Override
-    public Optional<String> unusable(Joined joined, Rule rule) {
+    public Optional<Remark> unusable(Joined joined, Rule rule) {
         return SpectralQuantity.super
                 .unusable(joined, rule)
                 .or(() -> LevelSeries.tooShort(joined, rule.limit().unit(), LEAST_LEVELS));

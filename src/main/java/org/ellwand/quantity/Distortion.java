@@ -16,6 +16,7 @@ import org.ellwand.measurement.Reading;
 import org.ellwand.pairing.Cell;
 import org.ellwand.pairing.Joined;
 import org.ellwand.pairing.Source;
+import org.ellwand.words.Remark;
 
 /** Harmonic distortion, of the fundamental: {@link HarmonicDistortion}. Every tone that was measured is a cell of its own. */
 final class Distortion implements CellQuantity {
@@ -41,23 +42,25 @@ final class Distortion implements CellQuantity {
     }
 
     @Override
-    public Optional<String> unusable(Joined joined, Rule rule) {
+    public Optional<Remark> unusable(Joined joined, Rule rule) {
         boolean fundamental = readings(joined.first())
                 .allMatch(r -> DistortionFormula.harmonics(r).orders().contains(1));
         return fundamental && !there(joined.first(), rule).isEmpty()
                 ? Optional.empty()
-                : Optional.of("the fundamental or all of its harmonics are missing in session "
-                        + joined.first().session().id());
+                : Optional.of(Remark.of("no-harmonics")
+                        .with("session", joined.first().session().id()));
     }
 
     @Override
-    public Optional<String> lacking(Cell cell, Rule rule) {
+    public Optional<Remark> lacking(Cell cell, Rule rule) {
         List<Integer> there = there(cell, rule);
         String missing = asked(rule)
                 .filter(order -> !there.contains(order))
                 .map(order -> Integer.toString(order))
                 .collect(Collectors.joining(", "));
-        return missing.isEmpty() ? Optional.empty() : Optional.of("missing harmonics: " + missing);
+        return missing.isEmpty()
+                ? Optional.empty()
+                : Optional.of(Remark.of("missing-harmonics").with("orders", missing));
     }
 
     @Override

@@ -11,6 +11,7 @@ import org.ellwand.claim.Statistic;
 import org.ellwand.pairing.Cell;
 import org.ellwand.pairing.Joined;
 import org.ellwand.pairing.Joining;
+import org.ellwand.words.Remark;
 
 /**
  * Equivalent input noise: the output level in quiet, each band less the insertion gain at the lowest level measured (so:
@@ -52,11 +53,11 @@ final class EquivalentInputNoise implements SpectralQuantity {
     }
 
     @Override
-    public List<String> notes(List<Cell> cells, Rule rule) {
+    public List<Remark> notes(List<Cell> cells, Rule rule) {
         return cells.stream()
                 .flatMap(cell -> cell.stimulus().stream())
                 .filter(sound -> !sound.isQuiet())
-                .map(sound -> "referred to the open ear by the insertion gain under " + sound.id())
+                .map(sound -> Remark.of("referred-by-gain").with("stimulus", sound.id()))
                 .distinct()
                 .toList();
     }

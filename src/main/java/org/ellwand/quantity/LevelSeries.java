@@ -7,6 +7,7 @@ import java.util.Optional;
 import org.ellwand.amount.Unit;
 import org.ellwand.pairing.Cell;
 import org.ellwand.pairing.Joined;
+import org.ellwand.words.Remark;
 
 /**
  * The cells of one kind of stimulus in order of their levels.
@@ -35,16 +36,18 @@ record LevelSeries(List<Cell> cells, List<Double> level) {
     }
 
     /** Why too few levels are no series; empty where there are enough. */
-    static Optional<String> tooShort(Joined joined, Unit unit, int least) {
+    static Optional<Remark> tooShort(Joined joined, Unit unit, int least) {
         long levels = joined.cells().stream()
                 .flatMap(cell -> levelOf(cell, unit).stream())
                 .distinct()
                 .count();
-        String session = joined.first().session().id();
         return levels >= least
                 ? Optional.empty()
-                : Optional.of("session " + session + " has " + levels + (levels == 1 ? " level" : " levels") + " in "
-                        + unit.symbol() + " of the same stimulus and conditions, and a series needs " + least);
+                : Optional.of(Remark.of("short-series")
+                        .with("session", joined.first().session().id())
+                        .with("levels", levels)
+                        .with("unit", unit.symbol())
+                        .with("least", least));
     }
 
     /** The places of a series of the same length, each with its number of one band. */

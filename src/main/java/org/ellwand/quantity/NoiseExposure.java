@@ -13,6 +13,7 @@ import org.ellwand.claim.Rule;
 import org.ellwand.claim.Statistic;
 import org.ellwand.pairing.Cell;
 import org.ellwand.pairing.Joined;
+import org.ellwand.words.Remark;
 
 /**
  * Noise dose and permissible duration: what an exposure rule makes of the A-weighted output level. Formulas and their
@@ -80,11 +81,9 @@ final class NoiseExposure implements SpectralQuantity {
     }
 
     @Override
-    public List<String> notes(List<Cell> cells, Rule rule) {
-        String where =
-                rule.referredToField() ? "" : "; the level is that at the eardrum, and the rule is one for the field";
-        return List.of("arithmetic of " + Settings.text(rule, "exposure")
-                + " on the sound that was measured: no statement about a workplace, where local law decides" + where);
+    public List<Remark> notes(List<Cell> cells, Rule rule) {
+        return List.of(Remark.of(rule.referredToField() ? "exposure-arithmetic" : "exposure-at-eardrum")
+                .with("rule", Settings.text(rule, "exposure")));
     }
 
     private record Stage(DoubleUnaryOperator ofLevel) implements StagedFormula.Stage {

@@ -1,7 +1,6 @@
 package org.ellwand.quantity;
 
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import org.ellwand.amount.Dimension;
@@ -12,6 +11,7 @@ import org.ellwand.input.InputException;
 import org.ellwand.pairing.Cell;
 import org.ellwand.pairing.Joined;
 import org.ellwand.pairing.Joining;
+import org.ellwand.words.Remark;
 
 /**
  * Onset level: the level of the test sound at which the insertion gain has fallen by a stated drop below its value at the
@@ -60,7 +60,7 @@ final class OnsetLevel implements SpectralQuantity {
     }
 
     @Override
-    public Optional<String> unusable(Joined joined, Rule rule) {
+    public Optional<Remark> unusable(Joined joined, Rule rule) {
         return SpectralQuantity.super
                 .unusable(joined, rule)
                 .or(() -> LevelSeries.tooShort(joined, rule.limit().unit(), LEAST_LEVELS));
@@ -75,9 +75,9 @@ final class OnsetLevel implements SpectralQuantity {
     }
 
     @Override
-    public List<String> notes(List<Cell> cells, Rule rule) {
+    public List<Remark> notes(List<Cell> cells, Rule rule) {
         long levels = cells.stream().map(c -> c.part("stimulus")).distinct().count();
-        return List.of(String.format(Locale.ROOT, "onset looked for among %d levels of the test sound", levels));
+        return List.of(Remark.of("onset-levels").with("levels", levels));
     }
 
     /** From gains, level by level, to the onset in each band (or of the one number). */

@@ -13,6 +13,7 @@ import org.ellwand.measurement.CurveReading;
 import org.ellwand.measurement.Reading;
 import org.ellwand.pairing.Cell;
 import org.ellwand.pairing.Joined;
+import org.ellwand.words.Remark;
 
 /** A quantity that is computed, band by band, from spectra. */
 public interface SpectralQuantity extends CellQuantity {
@@ -71,16 +72,16 @@ public interface SpectralQuantity extends CellQuantity {
 
     /** Differences cannot be summed as energies, nor be turned back into levels. */
     @Override
-    default Optional<String> unusable(Joined joined, Rule rule) {
+    default Optional<Remark> unusable(Joined joined, Rule rule) {
         return joined.cells().stream()
                 .flatMap(cell -> unusable(cell, rule).stream())
                 .findFirst();
     }
 
-    private Optional<String> unusable(Cell cell, Rule rule) {
-        String session = "session " + cell.session().id();
+    private Optional<Remark> unusable(Cell cell, Rule rule) {
+        String session = cell.session().id();
         if (parts(rule).stream().anyMatch(p -> p.field() != 0) && cell.field().isEmpty()) {
-            return Optional.of("no field-microphone reading of the same stimulus in " + session);
+            return Optional.of(Remark.of("no-field-reading").with("session", session));
         }
         boolean serves = cell.values() == Reading.Values.LEVELS
                 || (!formula(cell, rule).parts().isEmpty()
@@ -90,7 +91,7 @@ public interface SpectralQuantity extends CellQuantity {
                                 .isEmpty());
         return serves
                 ? Optional.empty()
-                : Optional.of("the readings of " + session + " are differences already, and this needs levels");
+                : Optional.of(Remark.of("differences-only").with("session", session));
     }
 
     private static Resolution resolutionOf(Cell cell) {

@@ -16,6 +16,7 @@ import org.ellwand.measurement.Trace;
 import org.ellwand.pairing.Cell;
 import org.ellwand.pairing.Joined;
 import org.ellwand.pairing.Source;
+import org.ellwand.words.Remark;
 
 /**
  * Gain steadiness: {@link GainSteadiness} of a trace in place and one of the open ear, of the same session, ear and
@@ -46,12 +47,12 @@ final class SteadinessQuantity implements CellQuantity {
     }
 
     private static Optional<TraceNumber> steadiness(
-            Session session, Trace inPlace, double withinDb, Consumer<String> dropped) {
+            Session session, Trace inPlace, double withinDb, Consumer<Remark> dropped) {
         Optional<Trace> open = session.traces().stream()
                 .filter(trace -> isPartner(trace, inPlace))
                 .findFirst();
         if (open.isEmpty()) {
-            dropped.accept("no open-ear trace of the same ear, programme and weighting in session " + session.id());
+            dropped.accept(Remark.of("no-open-ear-trace").with("session", session.id()));
         }
         return open.map(trace -> GainSteadiness.percent(inPlace.levels(), trace.levels(), withinDb));
     }
@@ -77,7 +78,7 @@ final class SteadinessQuantity implements CellQuantity {
     }
 
     @Override
-    public List<String> notes(List<Cell> cells, Rule rule) {
-        return List.of("pauses of the programme count as frames like any other: noise is compared there");
+    public List<Remark> notes(List<Cell> cells, Rule rule) {
+        return List.of(Remark.of("pauses-count"));
     }
 }

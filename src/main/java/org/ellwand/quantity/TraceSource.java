@@ -11,6 +11,7 @@ import org.ellwand.measurement.Reading;
 import org.ellwand.measurement.Session;
 import org.ellwand.measurement.Trace;
 import org.ellwand.pairing.Source;
+import org.ellwand.words.Remark;
 
 /**
  * Numbers read off the traces of sessions.
@@ -24,20 +25,22 @@ record TraceSource(Predicate<Trace> suited, Reader number, double factor, Option
     /** Reads a number off a trace. */
     interface Reader {
         /** The number; absent, with its reason told, where there is none. */
-        Optional<TraceNumber> of(Session session, Trace trace, Consumer<String> dropped);
+        Optional<TraceNumber> of(Session session, Trace trace, Consumer<Remark> dropped);
     }
 
     @Override
     public void collect(
-            Session session, Predicate<Conditions> wanted, Consumer<? super Reading> found, Consumer<String> dropped) {
+            Session session, Predicate<Conditions> wanted, Consumer<? super Reading> found, Consumer<Remark> dropped) {
         session.traces().stream()
                 .filter(suited)
                 .filter(trace -> wanted.test(trace.conditions()))
                 .forEach(trace -> number.of(session, trace, dropped).ifPresent(n -> add(trace, n, found, dropped)));
     }
 
-    private void add(Trace trace, TraceNumber read, Consumer<? super Reading> found, Consumer<String> dropped) {
-        read.reason().ifPresent(why -> dropped.accept(trace.place().file() + ": " + why.text()));
+    private void add(Trace trace, TraceNumber read, Consumer<? super Reading> found, Consumer<Remark> dropped) {
+        read.reason()
+                .ifPresent(why -> dropped.accept(
+                        Remark.of(why.key()).with("file", trace.place().file())));
         read.value()
                 .ifPresent(value ->
                         found.accept(new NumberReading(conditions(trace), factor * value, movedBy, trace.place())));

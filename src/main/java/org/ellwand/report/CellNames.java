@@ -55,10 +55,15 @@ final class CellNames {
 
     /** What tells this cell from the others: {@code pink-94}, {@code pink-94, left}; {@code measured} for the only one. */
     String shortName(CellResult cell) {
-        String name = telling.stream()
+        String name = tellingName(cell);
+        return name.isEmpty() ? "measured" : name;
+    }
+
+    /** The same, and empty for the only one. */
+    String tellingName(CellResult cell) {
+        return telling.stream()
                 .flatMap(condition -> cell.conditions().get(condition).stream())
                 .collect(Collectors.joining(", "));
-        return name.isEmpty() ? "measured" : name;
     }
 
     /** What all cells have in common. */

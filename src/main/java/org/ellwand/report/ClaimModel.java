@@ -9,19 +9,24 @@ import org.ellwand.audit.CellResult;
 import org.ellwand.audit.ClaimAudit;
 import org.ellwand.audit.Judgement;
 import org.ellwand.audit.ProductAudit;
+import org.ellwand.audit.RuleText;
 import org.ellwand.check.Finding;
 import org.ellwand.claim.Claim;
 import org.ellwand.claim.Reply;
+import org.ellwand.words.Remark;
+import org.ellwand.words.Sentences;
 
 /** A claim as templates see it. An absent text is empty. The maker's words come as they may be printed, never else. */
 final class ClaimModel {
     private final Audit audit;
+    private final Sentences sentences;
     private final ProductAudit product;
     private final ClaimAudit audited;
     private final Claim claim;
     private final Optional<Judgement> plain;
 
-    ClaimModel(Audit audit, ProductAudit product, ClaimAudit audited) {
+    ClaimModel(Audit audit, ProductAudit product, ClaimAudit audited, Sentences sentences) {
+        this.sentences = sentences;
         this.audit = audit;
         this.product = product;
         this.audited = audited;
@@ -54,7 +59,9 @@ final class ClaimModel {
     }
 
     private Map<String, Object> rule() {
-        return Fields.of("rule", plain.map(RuleModel::subject).orElse(""))
+        return Fields.of(
+                        "rule",
+                        plain.map(p -> RuleText.subject(p.rule(), sentences)).orElse(""))
                 .and("quantity", plain.map(p -> p.rule().quantity()).orElse(""))
                 .and("printedTable", plain.map(p -> !p.rule().table().isEmpty()).orElse(false))
                 .and("limit", plain.map(p -> shown(p).limitModel()).orElse(Shown.noLimit()))
@@ -83,7 +90,8 @@ final class ClaimModel {
                 .and("sample", sample())
                 .and(
                         "reasons",
-                        plain.map(p -> RuleModel.reasons(p.reasons(), shown(p))).orElse(noRule()))
+                        plain.map(p -> RemarkModel.of(p.reasons(), sentences, shown(p)))
+                                .orElse(noRule()))
                 .and("notes", notes())
                 .and("cells", plain.map(p -> RuleModel.cells(p, confidence)).orElse(List.of()))
                 .and("cellsInAll", plain.map(p -> p.cells().size()).orElse(0))
@@ -95,8 +103,8 @@ final class ClaimModel {
 
     private List<Object> otherwise(double confidence) {
         return audited.otherwise().stream()
-                .map(other -> (Object)
-                        RuleModel.otherwise(other, plain.map(Judgement::rule).orElse(other.rule()), confidence))
+                .map(other -> (Object) RuleModel.otherwise(
+                        other, plain.map(Judgement::rule).orElse(other.rule()), confidence, sentences))
                 .toList();
     }
 
@@ -106,18 +114,17 @@ final class ClaimModel {
 
     /** The auditor's own reason why there is no rule. */
     private List<Object> noRule() {
-        return claim.untestedBecause()
-                .map(text -> (Object) Fields.of("key", "no-rule")
-                        .and("text", text)
-                        .and("figures", List.of())
-                        .map())
-                .map(List::of)
-                .orElse(List.of());
+        List<Remark> because = claim.untestedBecause().stream()
+                .map(text -> Remark.of("no-rule").with("because", text))
+                .toList();
+        return RemarkModel.of(because, sentences);
     }
 
-    private List<String> notes() {
-        List<String> ofRule = plain.map(Judgement::notes).orElse(List.of());
-        return Stream.concat(ofRule.stream(), audited.notes().stream()).toList();
+    private List<Object> notes() {
+        List<Object> ofRule =
+                plain.map(p -> RemarkModel.of(p.remarks(), sentences, shown(p))).orElse(List.of());
+        return Stream.concat(ofRule.stream(), RemarkModel.of(audited.remarks(), sentences).stream())
+                .toList();
     }
 
     List<Finding> findings() {

@@ -1,6 +1,5 @@
 package org.ellwand.report;
 
-import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
@@ -10,27 +9,32 @@ import org.ellwand.audit.Judgement;
 import org.ellwand.audit.Point;
 import org.ellwand.check.Finding;
 
-/** A quantity against frequency: each cell's mean curve with its interval, its insertions, and the claimed range. */
+/**
+ * A quantity against frequency: each cell's mean curve with its interval, its insertions, and the claimed range. Where
+ * there are many cells, their means alone.
+ */
 final class CurveFigure {
-    /** Room for the names of the curves, px. */
-    private static final double NAMES_PX = 190;
-
-    private static final double BELOW_PX = 86;
-    private static final double LINE_PX = 15;
-    private static final int NAME_CHARACTERS = 22;
+    static final int NAME_CHARACTERS = 16;
+    /** With more curves than that, intervals and insertions would hide each other. */
+    static final int FEW = 4;
 
     private final Judgement judgement;
     private final List<CellResult> cells;
     private final List<Finding> findings;
-    private final CellNames names;
+    private final CurveNames names;
     private final Frame frame;
 
-    CurveFigure(Judgement judgement, List<Finding> findings) {
+    /**
+     * One of the sibling figures of a rule, on axes that all of them share.
+     *
+     * @param cells those shown here
+     */
+    CurveFigure(Judgement judgement, List<CellResult> cells, List<Finding> findings, CurveNames names, Frame frame) {
         this.judgement = judgement;
-        this.cells = judgement.cells().stream().filter(CurveFigure::isCurve).toList();
+        this.cells = cells;
         this.findings = findings;
-        this.names = new CellNames(judgement.cells());
-        this.frame = CurveScale.of(judgement, Wording.curveComparesWithLimit(judgement.rule()));
+        this.names = names;
+        this.frame = frame;
     }
 
     static boolean isCurve(CellResult cell) {
@@ -38,43 +42,28 @@ final class CurveFigure {
     }
 
     Map<String, Object> model() {
-        return Fields.of("kind", "curve")
-                .and("width", Frame.px(frame.right() + NAMES_PX))
-                .and("height", Frame.px(frame.bottom() + BELOW_PX))
-                .and("plot", FigureParts.plot(frame))
-                .and("xLabel", "Frequency")
-                .and("yLabel", Wording.axis(judgement.rule(), FigureParts.curveUnit(judgement.rule())))
-                .and("xTicks", xTicks())
-                .and("yTicks", yTicks())
-                .and("claimed", claimed())
+        Shown shown = Shown.of(judgement.rule(), judgement.rule());
+        boolean compares = Wording.curveComparesWithLimit(judgement.rule());
+        return FigureParts.of("curve", frame)
+                .and("about", FigureParts.about(judgement.rule(), FigureParts.curveUnit(judgement.rule())))
+                .and("xTicks", FrequencyTicks.x(frame))
+                .and("yTicks", FrequencyTicks.y(frame))
+                .and(
+                        "claimed",
+                        compares ? List.of(FigureParts.claimedAcross(frame, judgement.rule(), shown)) : List.of())
+                .and("claim", shown.limitModel())
                 .and("series", series())
-                .and("rows", List.of())
-                .and("legend", legend())
+                .and("shows", shows())
                 .map();
     }
 
-    private List<Object> xTicks() {
-        return Ticks.octaves().stream()
-                .filter(hz -> Math.log10(hz) >= frame.fromX() && Math.log10(hz) <= frame.toX())
-                .map(hz -> FigureParts.tick(frame.x(Math.log10(hz)), Numbers.hertz(hz)))
-                .toList();
-    }
-
-    private List<Object> yTicks() {
-        double step = frame.toY() - frame.fromY() > 45 ? 10 : 5;
-        return Ticks.between(frame.fromY(), frame.toY(), step).stream()
-                .map(level -> FigureParts.tick(frame.y(level), Numbers.plain(level)))
-                .toList();
-    }
-
-    private List<Object> claimed() {
-        return Wording.curveComparesWithLimit(judgement.rule())
-                ? List.of(FigureParts.claimedAcross(frame, judgement.rule()))
-                : List.of();
+    private boolean isFew() {
+        return cells.size() <= FEW;
     }
 
     private List<Object> series() {
-        List<Double> labels = labelHeights();
+        List<Double> labels =
+                LabelColumn.placed(cells.stream().map(this::endY).toList(), frame.top(), frame.bottom(), Sheet.LINE);
         return IntStream.range(0, cells.size())
                 .mapToObj(i -> series(i, labels.get(i)))
                 .toList();
@@ -84,14 +73,33 @@ final class CurveFigure {
         CellResult cell = cells.get(index);
         List<Point> bands = curve(cell);
         return Fields.of("number", index)
-                .and("name", FigureParts.shortened(names.shortName(cell), NAME_CHARACTERS))
-                .and("areas", CurveShapes.areas(frame, bands))
-                .and("thin", CurveShapes.thin(frame, cell))
+                .and("name", names.name(cell))
+                .and("areas", isFew() ? CurveShapes.areas(frame, bands) : List.of())
+                .and("thin", isFew() ? CurveShapes.thin(frame, cell) : List.of())
                 .and("lines", CurveShapes.lines(frame, bands))
                 .and("markers", CurveShapes.markers(frame, bands))
                 .and("arrows", CurveShapes.arrows(frame, cell, findings, judgement.rule()))
-                .and("nameX", Frame.px(frame.right() + 26))
-                .and("nameY", Frame.px(labelY))
+                .and("label", label(bands.get(bands.size() - 1), cells.size() == 1 ? "" : names.label(cell), labelY))
+                .and("lowest", end(bands, Comparator.comparingDouble(Point::value)))
+                .and("highest", end(bands, Comparator.comparingDouble((Point band) -> -band.value())))
+                .map();
+    }
+
+    /** A name beside the end of its curve. */
+    private Object label(Point end, String text, double y) {
+        return Fields.of("text", text)
+                .and("x", Frame.px(frame.right() + Sheet.GAP))
+                .and("y", Frame.px(y))
+                .and("fromX", Frame.px(frame.x(Math.log10(end.hz().orElseThrow()))))
+                .and("fromY", Frame.px(frame.y(end.value())))
+                .map();
+    }
+
+    private static Object end(List<Point> bands, Comparator<Point> order) {
+        Point point = bands.stream().min(order).orElseThrow();
+        return Fields.of("value", Numbers.fixed(point.value(), 1))
+                .and("hz", Numbers.plain(point.hz().orElseThrow()))
+                .and("bound", FigureParts.bound(point.bound()))
                 .map();
     }
 
@@ -102,40 +110,36 @@ final class CurveFigure {
                 .toList();
     }
 
-    /** Names stand beside the ends of their curves, pushed apart where they would touch. */
-    private List<Double> labelHeights() {
-        List<Integer> downwards = IntStream.range(0, cells.size())
-                .boxed()
-                .sorted(Comparator.comparing(this::endY))
-                .toList();
-        Double[] heights = new Double[cells.size()];
-        double free = frame.top();
-        for (int index : downwards) {
-            heights[index] = Math.max(endY(index), free);
-            free = heights[index] + LINE_PX;
-        }
-        return List.of(heights);
-    }
-
-    private double endY(int index) {
-        List<Point> bands = curve(cells.get(index));
+    private double endY(CellResult cell) {
+        List<Point> bands = curve(cell);
         return frame.y(bands.get(bands.size() - 1).value());
     }
 
-    private List<Object> legend() {
-        List<Object> lines = new ArrayList<>();
-        boolean several = cells.stream().anyMatch(cell -> cell.insertionCurves().size() > 1);
+    private Map<String, Object> shows() {
+        boolean thin = isFew()
+                && cells.stream().anyMatch(cell -> cell.insertionCurves().size() > 1);
         boolean banded = cells.stream()
-                .anyMatch(cell -> cell.bands().stream()
-                        .anyMatch(
-                                band -> band.lower().isPresent() && band.upper().isPresent()));
-        String mean = several ? "Heavy line: mean of the insertions; thin lines: each insertion. " : "";
-        lines.add(mean + (banded ? "Tinted: 95 % interval of the measured value." : "The spread is not known."));
-        if (cells.stream()
+                .flatMap(cell -> cell.bands().stream())
+                .anyMatch(band -> band.lower().isPresent() && band.upper().isPresent());
+        return Fields.of("repeats", thin ? repeats() : "")
+                .and("interval", banded ? isFew() ? "drawn" : "left out" : "unknown")
+                .and("bounds", hasArrows())
+                .and("dbPerDecade", Numbers.plain(CurveScale.dbPerDecade(frame)))
+                .map();
+    }
+
+    private boolean hasArrows() {
+        return cells.stream()
                 .anyMatch(cell -> !CurveShapes.arrows(frame, cell, findings, judgement.rule())
-                        .isEmpty())) {
-            lines.add("Arrow: only a bound was measured; the true value lies in this direction.");
-        }
-        return lines;
+                        .isEmpty());
+    }
+
+    /** Whose curves the thin lines are: a mean over ears or units is made of theirs. */
+    private String repeats() {
+        boolean ears =
+                judgement.rule().ears().filter(p -> p.isBeyondTheMeasured()).isPresent();
+        boolean units =
+                judgement.rule().units().filter(p -> p.isBeyondTheMeasured()).isPresent();
+        return ears ? "head" : units ? "unit" : "insertion";
     }
 }

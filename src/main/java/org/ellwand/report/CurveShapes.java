@@ -3,6 +3,7 @@ package org.ellwand.report;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
@@ -55,12 +56,23 @@ final class CurveShapes {
     static List<Object> arrows(Frame frame, CellResult cell, List<Finding> findings, Rule rule) {
         List<Object> arrows = new ArrayList<>();
         for (Point band : cell.bands()) {
-            findings.stream()
-                    .filter(finding -> bounds(finding, cell, band))
-                    .findFirst()
-                    .ifPresent(finding -> arrows.add(arrow(frame, band, pointsUp(finding, rule))));
+            if (band.hz().isPresent()) {
+                pointsUp(band, cell, findings, rule).ifPresent(up -> arrows.add(arrow(frame, band, up)));
+            }
         }
         return arrows;
+    }
+
+    private static Optional<Boolean> pointsUp(Point band, CellResult cell, List<Finding> findings, Rule rule) {
+        return switch (band.bound()) {
+            case AT_LEAST -> Optional.of(true);
+            case AT_MOST -> Optional.of(false);
+            case MEASURED ->
+                findings.stream()
+                        .filter(finding -> bounds(finding, cell, band))
+                        .findFirst()
+                        .map(finding -> pointsUp(finding, rule));
+        };
     }
 
     private static boolean bounds(Finding finding, CellResult cell, Point band) {

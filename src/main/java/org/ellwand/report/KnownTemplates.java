@@ -5,6 +5,8 @@ import freemarker.cache.FileTemplateLoader;
 import freemarker.cache.MultiTemplateLoader;
 import freemarker.cache.TemplateLoader;
 import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.charset.CharacterCodingException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
@@ -13,6 +15,7 @@ import java.util.stream.Stream;
 import org.ellwand.input.InputException;
 import org.ellwand.input.Place;
 import org.ellwand.input.Problem;
+import org.ellwand.words.Sentences;
 
 /** Where templates come from: the user's folder first, then those that ship with the program. */
 final class KnownTemplates {
@@ -25,7 +28,10 @@ final class KnownTemplates {
             "comparison.html.ftl",
             "comparison.md.ftl",
             "correction.md.ftl",
+            "figure-style.ftl",
+            "figure-words.ftl",
             "figure.svg.ftl",
+            "figure.txt.ftl",
             "letter-questions.ftl",
             "letter.html.ftl",
             "letter.md.ftl",
@@ -47,6 +53,22 @@ final class KnownTemplates {
         // This loader refuses links that leave its folder.
         TemplateLoader users = new FileTemplateLoader(folder.get().toFile());
         return new MultiTemplateLoader(new TemplateLoader[] {users, builtIn});
+    }
+
+    /** The sentences of remarks; a file of the user's replaces single ones. */
+    static Sentences sentences(Optional<Path> folder) throws InputException {
+        Optional<Path> file = folder.map(f -> f.resolve(Sentences.FILE)).filter(Files::isRegularFile);
+        if (file.isEmpty()) {
+            return Sentences.english();
+        }
+        String name = "templates/" + Sentences.FILE;
+        try {
+            return Sentences.english().with(name, Files.readString(file.get()));
+        } catch (CharacterCodingException e) {
+            throw new InputException(Place.ofFile(name), "is not UTF-8 text");
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
     }
 
     /** A misspelt name would otherwise be passed over in silence. */

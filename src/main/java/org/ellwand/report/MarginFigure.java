@@ -5,7 +5,7 @@ import java.util.DoubleSummaryStatistics;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.stream.Collectors;
+import org.ellwand.acoustics.Bound;
 import org.ellwand.amount.Interval;
 import org.ellwand.amount.Unit;
 import org.ellwand.audit.ClaimAudit;
@@ -18,97 +18,71 @@ import org.ellwand.audit.ProductAudit;
  * (to the right of zero) or outside, with U.
  */
 final class MarginFigure {
-    private static final double LEFT = 250;
-    private static final double TOP = 36;
-    private static final double WIDTH = 390;
     private static final double ROW_PX = 26;
-    private static final double RIGHT_PX = 30;
-    private static final double BELOW_PX = 86;
-    private static final int NAME_CHARACTERS = 34;
+    private static final int NAME_CHARACTERS = 24;
+    /** What number and verdict add to a claim's name. */
+    private static final double MORE_PX = Sheet.textPx("00. : marginal");
     /** One claim alone has its own figure. */
     private static final int FEWEST = 2;
 
     private final List<Row> rows;
     private final Frame frame;
 
-    private record Row(String name, double marginDb, double expandedDb) {}
+    private record Row(int number, ClaimAudit claim, double marginDb, double expandedDb, Bound bound) {
+        String label() {
+            return Sheet.shortened(claim.claim().id(), NAME_CHARACTERS);
+        }
+    }
 
     private MarginFigure(List<Row> rows) {
         this.rows = rows;
         this.frame = frame();
     }
 
-    /** The model of the figure; absent where there are too few claims in decibels. */
-    static Optional<Map<String, Object>> of(String id, ProductAudit product) {
+    /** The shapes of the figure; absent where there are too few claims in decibels. */
+    static Optional<Map<String, Object>> of(ProductAudit product) {
         List<Row> rows = new ArrayList<>();
         int number = 0;
         for (ClaimAudit claim : product.claims()) {
-            number++;
-            String name =
-                    number + ". " + claim.claim().id() + ": " + claim.verdict().word();
-            claim.plain().flatMap(plain -> row(name, plain)).ifPresent(rows::add);
+            int place = ++number;
+            claim.plain().flatMap(plain -> row(place, claim, plain)).ifPresent(rows::add);
         }
-        if (rows.size() < FEWEST) {
-            return Optional.empty();
-        }
-        String title = product.product().name() + ": how far inside or outside what was claimed";
-        return Optional.of(Fields.of("id", id)
-                .and("title", title)
-                .and("alt", title + ", in dB: " + alt(rows) + ". Claimed: 0 dB or more.")
-                .and(new MarginFigure(rows).model())
-                .map());
+        return rows.size() < FEWEST ? Optional.empty() : Optional.of(new MarginFigure(rows).model());
     }
 
-    private static Optional<Row> row(String name, Judgement plain) {
+    private static Optional<Row> row(int number, ClaimAudit claim, Judgement plain) {
         Interval limit = plain.rule().limit();
         boolean decibels = limit.unit() == Unit.DB || limit.unit().isLevel();
         Optional<Point> point = plain.point();
         if (!decibels || point.isEmpty() || plain.standardUncertainty().isEmpty()) {
             return Optional.empty();
         }
-        double value = point.get().value();
-        double margin = Math.min(value - limit.lower(), limit.upper() - value);
-        return Optional.of(new Row(
-                FigureParts.shortened(name, NAME_CHARACTERS),
-                margin,
-                2 * plain.standardUncertainty().getAsDouble()));
-    }
-
-    private static String alt(List<Row> rows) {
-        return rows.stream()
-                .map(row -> row.name() + " " + Numbers.fixed(row.marginDb(), 1) + " ± "
-                        + Numbers.fixed(row.expandedDb(), 1))
-                .collect(Collectors.joining("; "));
+        double above = point.get().value() - limit.lower();
+        double below = limit.upper() - point.get().value();
+        Bound bound = above <= below ? point.get().bound() : point.get().bound().negated();
+        double expanded =
+                bound == Bound.MEASURED ? 2 * plain.standardUncertainty().getAsDouble() : 0;
+        return Optional.of(new Row(number, claim, Math.min(above, below), expanded, bound));
     }
 
     private Map<String, Object> model() {
-        return Fields.of("kind", "range")
-                .and("width", Frame.px(frame.right() + RIGHT_PX))
-                .and("height", Frame.px(frame.bottom() + BELOW_PX))
-                .and("plot", FigureParts.plot(frame))
-                .and("xLabel", "distance from the nearest end of what was claimed (dB)")
-                .and("yLabel", "")
-                .and(
-                        "xTicks",
-                        Ticks.between(frame.fromX(), frame.toX(), Ticks.step(frame.toX() - frame.fromX(), 4)).stream()
-                                .map(value -> FigureParts.tick(frame.x(value), Numbers.plain(value)))
-                                .toList())
-                .and("yTicks", List.of())
-                .and("claimed", List.of(claimed()))
-                .and("series", List.of())
+        return FigureParts.of("margin", frame)
+                .and("xTicks", FigureParts.xTicks(frame, 1, 4))
+                .and("claimed", List.of(inside()))
                 .and("rows", shapes())
-                .and("legend", List.of("Dot: the number that decides; bar: U (k = 2). Right of zero it lies inside."))
+                .and(
+                        "shows",
+                        Fields.of("bounds", rows.stream().anyMatch(row -> row.bound() != Bound.MEASURED))
+                                .map())
                 .map();
     }
 
-    private Object claimed() {
+    private Object inside() {
         return Fields.of("from", Frame.px(frame.x(0)))
+                .and("to", Frame.px(frame.right()))
                 .and("size", Frame.px(frame.right() - frame.x(0)))
                 .and("hasFrom", true)
                 .and("hasTo", false)
-                .and("to", Frame.px(frame.right()))
-                .and("label", "inside what was claimed")
-                .and("labelAt", FigureParts.above(frame))
                 .map();
     }
 
@@ -116,12 +90,18 @@ final class MarginFigure {
         List<Object> shapes = new ArrayList<>();
         for (Row row : rows) {
             shapes.add(Fields.of("number", 0)
-                    .and("name", row.name())
-                    .and("y", Frame.px(frame.top() + 6 + ROW_PX * (shapes.size() + 0.5)))
+                    .and("claimNumber", row.number())
+                    .and("name", row.claim().claim().id())
+                    .and("label", row.label())
+                    .and("verdict", row.claim().verdict().word())
+                    .and("y", Frame.px(frame.top() + ROW_PX * (shapes.size() + 0.5)))
                     .and("x", Frame.px(frame.x(row.marginDb())))
                     .and("from", Frame.px(frame.x(row.marginDb() - row.expandedDb())))
                     .and("to", Frame.px(frame.x(row.marginDb() + row.expandedDb())))
                     .and("hasBar", row.expandedDb() > 0)
+                    .and("bound", FigureParts.bound(row.bound()))
+                    .and("value", Numbers.fixed(row.marginDb(), 1))
+                    .and("expanded", row.expandedDb() > 0 ? Numbers.fixed(row.expandedDb(), 1) : "")
                     .map());
         }
         return shapes;
@@ -138,6 +118,11 @@ final class MarginFigure {
         double step = Ticks.step(shown.getMax() - shown.getMin(), 4);
         double from = Math.floor(shown.getMin() / step) * step;
         double to = Math.ceil(shown.getMax() / step) * step;
-        return new Frame(LEFT, TOP, WIDTH, rows.size() * ROW_PX + 12, from, to, 0, 1);
+        double left = Sheet.GAP
+                + 6
+                + MORE_PX
+                + Sheet.widestPx(rows.stream().map(Row::label).toList());
+        return new Frame(
+                left, Sheet.LOW_TOP, Sheet.WIDTH - left - 2 * Sheet.RIGHT, rows.size() * ROW_PX, from, to, 0, 1);
     }
 }

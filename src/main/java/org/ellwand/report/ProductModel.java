@@ -12,14 +12,17 @@ import org.ellwand.claim.Edition;
 import org.ellwand.claim.Product;
 import org.ellwand.claim.Sample;
 import org.ellwand.input.InputException;
+import org.ellwand.words.Sentences;
 
 /** A product as templates see it. */
 final class ProductModel {
     private final Audit audit;
+    private final Sentences sentences;
     private final ProductAudit audited;
     private final Product product;
 
-    ProductModel(Audit audit, ProductAudit audited) {
+    ProductModel(Audit audit, ProductAudit audited, Sentences sentences) {
+        this.sentences = sentences;
         this.audit = audit;
         this.audited = audited;
         this.product = audited.product();
@@ -42,15 +45,15 @@ final class ProductModel {
                         "editions",
                         product.editions().stream().map(ProductModel::edition).toList())
                 .and("claims", claims)
-                .and("figures", figures.draw(anchor, audited))
+                .and("figures", figures.draw(anchor, audited, audit.sessions()))
                 .and("topics", TopicModel.ofProduct(audited))
                 .and("cautions", Cautions.of(counted(), audit.sessions()))
                 .map();
     }
 
     private Object claim(int number, String anchor, ClaimAudit claim, FigureDrawer figures) throws InputException {
-        ClaimModel model = new ClaimModel(audit, audited, claim);
-        List<Object> drawn = figures.draw(anchor, product.name(), claim, model.findings());
+        ClaimModel model = new ClaimModel(audit, audited, claim, sentences);
+        List<Object> drawn = figures.draw(anchor, product.name(), claim, model.findings(), audit.sessions());
         return model.model(number, anchor, drawn);
     }
 

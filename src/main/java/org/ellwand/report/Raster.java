@@ -4,7 +4,9 @@ import com.github.weisj.jsvg.SVGDocument;
 import com.github.weisj.jsvg.parser.LoaderContext;
 import com.github.weisj.jsvg.parser.SVGLoader;
 import com.github.weisj.jsvg.view.FloatSize;
+import java.awt.Font;
 import java.awt.Graphics2D;
+import java.awt.GraphicsEnvironment;
 import java.awt.RenderingHints;
 import java.awt.image.BufferedImage;
 import java.io.ByteArrayInputStream;
@@ -12,17 +14,38 @@ import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
+import java.util.List;
+import java.util.Locale;
+import java.util.Set;
+import java.util.regex.Pattern;
 import javax.imageio.ImageIO;
 
 /** Turns an SVG figure into a PNG of twice its size. Nothing of it is loaded where no PNG is wanted. */
 final class Raster {
     private static final int SCALE = 2;
 
+    private static final Pattern FAMILY = Pattern.compile("font-family=\"[^\"]*\"");
+    /** Without serifs, in the order of preference; what Java itself calls so comes last and is always there. */
+    private static final List<String> FAMILIES =
+            List.of("Helvetica Neue", "Helvetica", "Arial", "Liberation Sans", "Noto Sans", "DejaVu Sans", "FreeSans");
+
     private Raster() {}
+
+    /** A family that this machine has: a list of families, as browsers take one, may end at a font with serifs here. */
+    private static String family() {
+        Set<String> installed =
+                Set.of(GraphicsEnvironment.getLocalGraphicsEnvironment().getAvailableFontFamilyNames(Locale.ROOT));
+        return FAMILIES.stream().filter(installed::contains).findFirst().orElse(Font.SANS_SERIF);
+    }
+
+    /** For the light scheme, and in one family. */
+    static String plain(String svg, String family) {
+        return FAMILY.matcher(FigureDrawer.unstyled(svg)).replaceAll("font-family=\"" + family + "\"");
+    }
 
     static byte[] png(String path, String svg) {
         try {
-            return draw(svg);
+            return draw(plain(svg, family()));
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         } catch (RuntimeException | LinkageError | InternalError e) {

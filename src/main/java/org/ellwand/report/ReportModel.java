@@ -7,12 +7,14 @@ import org.ellwand.audit.Audit;
 import org.ellwand.audit.ProductAudit;
 import org.ellwand.input.InputException;
 import org.ellwand.measurement.Session;
+import org.ellwand.words.Sentences;
 
 /** All that the page templates see. {@code templates/README.md} documents it, and a test holds the two together. */
 final class ReportModel {
     private ReportModel() {}
 
-    static Map<String, Object> of(Audit audit, ReportOptions options, FigureDrawer figures) throws InputException {
+    static Map<String, Object> of(Audit audit, ReportOptions options, FigureDrawer figures, Sentences sentences)
+            throws InputException {
         Slugs anchors = new Slugs();
         // Anchors of the pages themselves.
         List.of(
@@ -30,7 +32,7 @@ final class ReportModel {
                 .forEach(anchors::of);
         List<Object> products = new ArrayList<>();
         for (ProductAudit product : audit.products()) {
-            products.add(new ProductModel(audit, product).model(anchors, figures));
+            products.add(new ProductModel(audit, product, sentences).model(anchors, figures));
         }
         return Clean.map(Fields.of("dated", options.dated().orElse(""))
                 .and("products", products)

@@ -56,7 +56,7 @@ public final class ReportWriter {
     }
 
     Map<String, Object> model(Audit audit, ReportOptions options, FigureDrawer figures) throws InputException {
-        Map<String, Object> model = new LinkedHashMap<>(ReportModel.of(audit, options, figures));
+        Map<String, Object> model = new LinkedHashMap<>(ReportModel.of(audit, options, figures, templates.sentences()));
         model.put("script", PageScript.of(templates));
         return model;
     }

@@ -7,6 +7,7 @@ import java.util.TreeMap;
 import org.ellwand.audit.Audit;
 import org.ellwand.audit.ClaimAudit;
 import org.ellwand.audit.ProductAudit;
+import org.ellwand.words.Sentences;
 
 /** What an audit found, claim by claim, for texts that are no report of it. */
 public final class ResultModel {
@@ -37,7 +38,7 @@ public final class ResultModel {
                         claim.plain()
                                 .map(plain -> MeasuredModel.of(plain, plain.rule()))
                                 .orElse(MeasuredModel.none()))
-                .and("sample", new ClaimModel(audit, product, claim).sample())
+                .and("sample", new ClaimModel(audit, product, claim, Sentences.english()).sample())
                 .and("reason", claim.reason().orElse(""))
                 .map();
     }

@@ -3,13 +3,13 @@ package org.ellwand.report;
 import java.util.List;
 import java.util.Map;
 import java.util.OptionalDouble;
-import java.util.TreeMap;
 import java.util.stream.Collectors;
 import org.ellwand.audit.CellResult;
 import org.ellwand.audit.Contribution;
 import org.ellwand.audit.Judgement;
-import org.ellwand.audit.Reason;
+import org.ellwand.audit.RuleText;
 import org.ellwand.claim.Rule;
+import org.ellwand.words.Sentences;
 
 /** A rule and what it came to: the other fair interpretations, the cells, and what the uncertainty is made of. */
 final class RuleModel {
@@ -18,16 +18,17 @@ final class RuleModel {
     private RuleModel() {}
 
     /** One of the other fair interpretations. */
-    static Map<String, Object> otherwise(Judgement judgement, Rule plain, double confidence) {
+    static Map<String, Object> otherwise(Judgement judgement, Rule plain, double confidence, Sentences sentences) {
+        Shown shown = Shown.of(judgement.rule(), plain);
         return Fields.of("name", judgement.rule().name())
-                .and("rule", subject(judgement))
-                .and("limit", Shown.of(judgement.rule(), plain).limitModel())
+                .and("rule", RuleText.subject(judgement.rule(), sentences))
+                .and("limit", shown.limitModel())
                 .and("changes", Phrases.pairs(judgement.rule().assumed()))
                 .and("verdict", judgement.verdict().word())
                 .and("probability", probability(judgement, confidence))
                 .and("measured", MeasuredModel.of(judgement, plain))
-                .and("reasons", reasons(judgement.reasons(), Shown.of(judgement.rule(), plain)))
-                .and("notes", judgement.notes())
+                .and("reasons", RemarkModel.of(judgement.reasons(), sentences, shown))
+                .and("notes", RemarkModel.of(judgement.remarks(), sentences, shown))
                 .map();
     }
 
@@ -37,41 +38,6 @@ final class RuleModel {
                         .and("text", pair.getValue())
                         .map())
                 .toList();
-    }
-
-    /** The rule in one line, without its limit, which ends the line behind a colon. */
-    static String subject(Judgement judgement) {
-        String text = judgement.text();
-        int end = text.lastIndexOf(": ");
-        return end < 0 ? text : text.substring(0, end);
-    }
-
-    static List<Object> reasons(List<Reason> reasons, Shown shown) {
-        return reasons.stream()
-                .map(reason -> (Object) Fields.of("key", reason.key())
-                        .and("text", reason.text())
-                        .and("figures", figures(reason, shown))
-                        .map())
-                .toList();
-    }
-
-    /** In the order of their names. */
-    private static List<Object> figures(Reason reason, Shown shown) {
-        return new TreeMap<>(reason.figures())
-                .entrySet().stream()
-                        .map(figure -> (Object) Fields.of("name", figure.getKey())
-                                .and("text", figure(reason.key(), figure.getKey(), figure.getValue(), shown))
-                                .map())
-                        .toList();
-    }
-
-    /** An uncertainty is printed in the unit of the limit. */
-    private static String figure(String key, String name, Object value, Shown shown) {
-        if (!(value instanceof Double number)) {
-            return value.toString();
-        }
-        boolean spread = name.equals("u") || (key.equals("too-wide") && name.equals("needed"));
-        return spread ? shown.uncertainty(OptionalDouble.of(number), 1) : Numbers.plain(number);
     }
 
     static List<Object> cells(Judgement judgement, double confidence) {

@@ -3,9 +3,11 @@ package org.ellwand.report;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
 import org.ellwand.acoustics.Resolution;
 import org.ellwand.amount.Unit;
 import org.ellwand.measurement.Cause;
+import org.ellwand.measurement.Chain;
 import org.ellwand.measurement.Session;
 import org.ellwand.measurement.Stimulus;
 import org.ellwand.measurement.Uncertainty;
@@ -33,7 +35,28 @@ final class SessionModel {
                                 .toList())
                 .and("uncertainty", uncertainty(session))
                 .and("causes", causes(session))
+                .and("chain", chain(session.chain()))
                 .and("dataFiles", session.dataFiles())
+                .map();
+    }
+
+    private static Object chain(Chain chain) {
+        Optional<Chain.Calibration> calibration = chain.calibration();
+        return Fields.of(
+                        "before",
+                        calibration
+                                .flatMap(Chain.Calibration::before)
+                                .map(Phrases::amount)
+                                .orElse(""))
+                .and(
+                        "after",
+                        calibration
+                                .flatMap(Chain.Calibration::after)
+                                .map(Phrases::amount)
+                                .orElse(""))
+                .and("dated", calibration.flatMap(Chain.Calibration::dated).orElse(""))
+                .and("averaging", chain.averaging().map(Phrases::amount).orElse(""))
+                .and("overload", chain.overload().map(Phrases::amount).orElse(""))
                 .map();
     }
 

@@ -87,7 +87,7 @@ record Shown(Unit unit, double factor, Interval limit) {
 
     /** Levels differ by decibels without a reference. */
     private Unit ofDifferences() {
-        return unit.isLevel() ? Unit.DB : unit;
+        return unit.ofDifferences();
     }
 
     private static int decimals(String number) {

@@ -19,6 +19,7 @@ import java.util.Map;
 import java.util.Optional;
 import org.ellwand.input.InputException;
 import org.ellwand.input.Place;
+import org.ellwand.words.Sentences;
 
 /**
  * Fills templates. They see maps, lists, texts and numbers and nothing else: no class, no file outside their folder, no
@@ -26,9 +27,11 @@ import org.ellwand.input.Place;
  */
 final class Templates {
     private final Configuration configuration;
+    private final Sentences sentences;
 
-    private Templates(Configuration configuration) {
+    private Templates(Configuration configuration, Sentences sentences) {
         this.configuration = configuration;
+        this.sentences = sentences;
     }
 
     /** @param folder the user's templates; they stand in for the built-in ones of the same name */
@@ -47,13 +50,18 @@ final class Templates {
         configuration.setRegisteredCustomOutputFormats(List.of(MarkdownFormat.INSTANCE));
         configuration.setTemplateExceptionHandler(TemplateFault::rethrow);
         configuration.setLogTemplateExceptions(false);
-        return new Templates(configuration);
+        return new Templates(configuration, KnownTemplates.sentences(folder));
     }
 
     private static void secure(Configuration configuration) {
         configuration.setObjectWrapper(new SimpleObjectWrapper(Configuration.VERSION_2_3_34));
         configuration.setNewBuiltinClassResolver(TemplateClassResolver.ALLOWS_NOTHING_RESOLVER);
         configuration.setAPIBuiltinEnabled(false);
+    }
+
+    /** What remarks say: the built-in sentences, and the user's where he has some. */
+    Sentences sentences() {
+        return sentences;
     }
 
     /** Reads a template ahead of its use. One that is at fault says so when it is used: there may be nothing to write. */

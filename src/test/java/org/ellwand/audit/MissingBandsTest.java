@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import org.ellwand.acoustics.Resolution;
 import org.ellwand.measurement.Session;
 import org.ellwand.measurement.SharedBy;
+import org.ellwand.words.Remark;
 import org.junit.jupiter.api.Test;
 
 /** 30 dB were taken off at 1 and 2 kHz; 4 kHz was never measured. */
@@ -27,7 +28,7 @@ class MissingBandsTest {
     void everyBandIsNotShownByTwo() {
         Judgement judged = judge("statistic: every band, limit: at least 15 dB");
         assertThat(judged.verdict()).isEqualTo(Verdict.MARGINAL);
-        assertThat(judged.reasons()).extracting(Reason::text).containsExactly(MISSING);
+        assertThat(judged.reasons()).extracting(Remark::text).containsExactly(MISSING);
         assertThat(judged.notes()).doesNotContain(MISSING);
     }
 

@@ -7,13 +7,14 @@ import org.ellwand.acoustics.Bound;
 import org.ellwand.amount.Interval;
 import org.ellwand.amount.Unit;
 import org.ellwand.statistics.NormalErrors;
+import org.ellwand.words.Remark;
 import org.junit.jupiter.api.Test;
 
 /** A value 1.5 u below the least that was claimed, all of its uncertainty from three insertions: Φ(−1.5) = 0.067. */
 class SettlingTest {
     private static final Interval LIMIT = Interval.atLeast(20, Unit.DB);
 
-    private static Reason reason(int points) {
+    private static Remark reason(int points) {
         Points.One point = new Points.One(
                 0,
                 0,

@@ -11,6 +11,7 @@ import org.ellwand.measurement.Session;
 import org.ellwand.measurement.SharedBy;
 import org.ellwand.statistics.NoncentralT;
 import org.ellwand.statistics.ToleranceFactor;
+import org.ellwand.words.Remark;
 import org.junit.jupiter.api.Test;
 
 /** Shares of people, from one ear a head, one insertion each. */
@@ -89,7 +90,7 @@ class SharesTest {
         Judgement judged = Bench.judge(RULE + "at least 5 dB", one);
         assertThat(judged.verdict()).isEqualTo(Verdict.MARGINAL);
         assertThat(judged.reasons())
-                .extracting(Reason::text)
+                .extracting(Remark::text)
                 .containsExactly("one ear tells nothing of others: measure more");
     }
 

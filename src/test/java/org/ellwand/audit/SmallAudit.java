@@ -15,6 +15,8 @@ import org.ellwand.claim.Rule;
 import org.ellwand.claim.Statistic;
 import org.ellwand.input.Place;
 import org.ellwand.measurement.Conditions;
+import org.ellwand.words.Measure;
+import org.ellwand.words.Remark;
 
 /** An audit made by hand, with one claim of every kind; product, maker and figures are invented. */
 public final class SmallAudit {
@@ -45,7 +47,12 @@ public final class SmallAudit {
 
     private static ClaimAudit claim(Claim claim) {
         return switch (claim.id()) {
-            case "flood" -> new ClaimAudit(claim, Optional.of(pass()), List.of(otherwise()), List.of("1 rule differs"));
+            case "flood" ->
+                new ClaimAudit(
+                        claim,
+                        Optional.of(pass()),
+                        List.of(otherwise()),
+                        List.of(Remark.of("differs-under").with("rules", "strict")));
             case "flood-letter" -> new ClaimAudit(claim, Optional.of(fail()), List.of(), List.of());
             default -> new ClaimAudit(claim, Optional.empty(), List.of(), List.of());
         };
@@ -163,7 +170,8 @@ public final class SmallAudit {
     }
 
     private static Judgement otherwise() {
-        Reason reason = new Reason("on-the-limit", Map.of("insertions", 3, "limitDb", 20.0), "on the limit");
+        Remark reason =
+                Remark.of("on-the-limit-however-many").with("insertions", 3).with("u", new Measure(0.8, "dB"));
         return judgement(rule("strict", 20, 21), Verdict.MARGINAL, 0.62, -0.0, List.of(reason), List.of());
     }
 
@@ -172,7 +180,7 @@ public final class SmallAudit {
             Verdict verdict,
             double probability,
             double value,
-            List<Reason> reasons,
+            List<Remark> reasons,
             List<CellResult> cells) {
         return new Judgement(
                 rule,
@@ -187,6 +195,6 @@ public final class SmallAudit {
                 OptionalDouble.of(19.5),
                 reasons,
                 cells,
-                List.of("speaks of the ear measured"));
+                List.of(Remark.of("ears-not-people").with("names", "crew-01-left")));
     }
 }

@@ -229,6 +229,8 @@ class SoundChecksTest {
     void whatIsMissingIsNotChecked() {
         Session empty = new MadeSession("yard").session();
         assertThat(Checks.ALL)
+                // A session of sheets lacks no recordings.
+                .filteredOn(c -> !(c instanceof RecordingCheck))
                 .allSatisfy(c ->
                         assertThat(Inspecting.checked(c, List.of(empty)).made()).isFalse());
         assertThat(Inspection.of(List.of(empty)).notChecked())

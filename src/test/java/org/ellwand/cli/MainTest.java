@@ -28,8 +28,18 @@ class MainTest {
 
     @Test
     void everyCommandHasAnExample() {
-        for (String command :
-                List.of("ask", "audit", "compare", "completion", "inspect", "manual", "plan", "schema", "start")) {
+        for (String command : List.of(
+                "ask",
+                "audit",
+                "bands",
+                "compare",
+                "completion",
+                "inspect",
+                "manual",
+                "plan",
+                "schema",
+                "start",
+                "stimulus")) {
             List<Object> all = Main.commands(new java.io.PrintWriter(java.io.Writer.nullWriter()));
             assertThat(CommandLineRun.of(all, command, "--help").out())
                     .contains("Example: ")

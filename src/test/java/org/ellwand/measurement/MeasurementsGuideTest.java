@@ -9,6 +9,7 @@ import java.util.List;
 import java.util.regex.MatchResult;
 import java.util.regex.Pattern;
 import org.ellwand.input.InputException;
+import org.ellwand.sound.RecordingNote;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -67,6 +68,28 @@ class MeasurementsGuideTest {
                 .extracting(trace -> trace.step().isPresent())
                 .containsExactly(true, false, false);
         assertThat(session.figures()).hasSize(1);
+    }
+
+    @Test
+    void theSessionWithRecordingsIsRead() throws IOException, InputException {
+        double[] pink = Wavs.marked(Wavs.noise(12));
+        Session session = new Folder(path)
+                .with("measurements/yard-crew-10.yaml", blocks().get(3))
+                .with("measurements/cal.wav", Wavs.bytes(Wavs.tone(1000, 0.1, 3)))
+                .with("measurements/open.wav", Wavs.bytes(new double[pink.length], pink))
+                .with("measurements/flood.wav", Wavs.bytes(new double[pink.length], pink))
+                .with("measurements/pink.wav", Wavs.bytes(pink))
+                .with("measurements/step.wav", Wavs.bytes(Wavs.tone(1000, 0.1, 3)))
+                .with("measurements/tone.wav", Wavs.bytes(Wavs.tone(500, 0.1, 3)))
+                .only();
+        assertThat(session.readings()).hasSize(2);
+        assertThat(session.traces()).hasSize(1);
+        assertThat(session.harmonics()).hasSize(1);
+        assertThat(session.chain().recorded())
+                .extracting(note -> note.note().kind())
+                .containsOnly(RecordingNote.Kind.SHORT);
+        assertThat(guide()).contains("gives: trace", "gives: harmonics");
+        assertThat(CalibratorReader.KEYS).allSatisfy(key -> assertThat(guide()).contains(key));
     }
 
     @Test

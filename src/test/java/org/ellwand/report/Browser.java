@@ -21,6 +21,8 @@ import java.util.concurrent.TimeUnit;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
+import tools.jackson.databind.JsonNode;
+import tools.jackson.databind.json.JsonMapper;
 
 /** A headless Chromium, spoken to over its debugging socket. Only what the tests of the page need. */
 final class Browser implements AutoCloseable {
@@ -98,6 +100,25 @@ final class Browser implements AutoCloseable {
                 i++) {
             Thread.sleep(50);
         }
+    }
+
+    /** What a promise comes to, as text. */
+    String await(String promise) throws InterruptedException {
+        String answer = send(
+                "Runtime.evaluate",
+                "{\"awaitPromise\":true,\"expression\":" + JsonMapper.shared().writeValueAsString(promise) + "}");
+        JsonNode value = JsonMapper.shared().readTree(answer).at("/result/result/value");
+        if (value.isMissingNode()) {
+            throw new IllegalStateException(answer);
+        }
+        return value.asString();
+    }
+
+    /** {@code light} or {@code dark}. */
+    void colours(String scheme) throws InterruptedException {
+        send(
+                "Emulation.setEmulatedMedia",
+                "{\"features\":[{\"name\":\"prefers-color-scheme\",\"value\":\"" + scheme + "\"}]}");
     }
 
     /** What an expression comes to, as text. */

@@ -92,7 +92,7 @@ class HostileTextTest {
                 assertThat(svg.getAttribute("role")).isEqualTo("img");
                 assertThat(svg.getElementsByTagName("title").getLength()).isEqualTo(1);
                 assertThat(svg.getElementsByTagName("desc").item(0).getTextContent())
-                        .contains("Claimed: ");
+                        .containsIgnoringCase("claimed");
                 assertThat(file.getValue())
                         .as(file.getKey())
                         .doesNotContain("NaN")
@@ -105,9 +105,10 @@ class HostileTextTest {
     void aFigureHasOctaveTicksATrueMinusAndArrowsWhereOnlyABoundWasMeasured() throws Exception {
         Map<String, String> texts = ReportWriterTest.texts();
         assertThat(words(texts.get("figures/skerry-tide-flood.svg")))
-                .contains("125 Hz", "250 Hz", "500 Hz", "1 kHz", "2 kHz", "4 kHz", "8 kHz")
-                .contains("Frequency", "Attenuation (dB)", "left", "right")
-                .contains("claimed: 15 to 21 dB, mean of the bands")
+                .contains("125", "250", "500", "1k", "2k", "4k", "8k")
+                .contains("Frequency (Hz)", "Attenuation (dB)", "left", "right")
+                .contains("claimed: 15 to 21\u00a0dB, mean of the bands");
+        assertThat(String.join(" ", words(texts.get("figures/skerry-tide-flood.svg"))))
                 .contains("Arrow: only a bound was measured; the true value lies in this direction.");
         assertThat(words(texts.get("figures/skerry-tide-sum.svg"))).contains("\u22125");
     }

@@ -22,6 +22,7 @@ import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 
 /** The demo's report as a reader sees it. Needs Chromium; where there is none the tests are skipped and say so. */
@@ -36,6 +37,22 @@ class PageInBrowserTest {
             + " && !(e.closest('thead') && getComputedStyle(e.closest('thead')).position === 'absolute')"
             + " && e.getClientRects().length && e.getBoundingClientRect().right > innerWidth + 1)"
             + ".slice(0, 5).map(e => e.outerHTML.slice(0, 80)).join(' ')";
+
+    /** Texts of figures that leave their figure. */
+    private static final String LOST = "[...document.querySelectorAll('figure svg')].flatMap(svg => {"
+            + " const box = svg.getBoundingClientRect(); return [...svg.querySelectorAll('text')].filter(t => {"
+            + " const b = t.getBoundingClientRect(); return b.left < box.left - 0.5 || b.right > box.right + 0.5"
+            + " || b.top < box.top - 0.5 || b.bottom > box.bottom + 0.5; }).map(t => svg.getAttribute('aria-labelledby')"
+            + " + ': ' + t.textContent); }).slice(0, 5).join('; ')";
+
+    /** Pairs of texts in a figure that lie on each other by more than the room above and below letters. */
+    private static final String ON_EACH_OTHER = "[...document.querySelectorAll('figure svg')].flatMap(svg => {"
+            + " const boxes = [...svg.querySelectorAll('text')].map(t => [t, t.getBoundingClientRect()]);"
+            + " const high = svg.getBoundingClientRect().width / 500 * 3; return boxes.flatMap(([t, a], i) =>"
+            + " boxes.slice(i + 1).filter(([u, b]) => a.right > b.left + 1 && b.right > a.left + 1"
+            + " && a.bottom > b.top + high && b.bottom > a.top + high).map(([u]) =>"
+            + " svg.getAttribute('aria-labelledby') + ': ' + t.textContent + ' / ' + u.textContent)); })"
+            + ".slice(0, 5).join('; ')";
 
     /** Not a folder that the test must empty: the browser's children may write to its profile a little longer. */
     private static final Path FOLDER = Path.of("target/page-in-browser").toAbsolutePath();
@@ -139,6 +156,28 @@ class PageInBrowserTest {
         assertThat(browser().evaluate(CLIPPED)).isEmpty();
     }
 
+    @ParameterizedTest
+    @ValueSource(ints = {390, 1280})
+    void noTextOfAFigureIsLostOrHidden(int width) throws InterruptedException {
+        browser().size(width, 900);
+        assertThat(browser().evaluate("document.querySelectorAll('figure svg text').length"))
+                .matches("\\d{3,}");
+        assertThat(browser().evaluate(LOST)).isEmpty();
+        assertThat(browser().evaluate(ON_EACH_OTHER)).isEmpty();
+    }
+
+    /** 9 px on a telephone, less what a scroll bar takes, and 8 px (6 pt) on paper, where two figures stand beside each other. */
+    @Test
+    void lettersOfFiguresAreLargeEnough() throws InterruptedException {
+        String smallest = "Math.min(...[...document.querySelectorAll('figure svg')]"
+                + ".map(svg => 13 * svg.getBoundingClientRect().width / 500)).toFixed(1)";
+        browser().size(390, 900);
+        assertThat(Double.parseDouble(browser().evaluate(smallest))).isGreaterThanOrEqualTo(8.9);
+        browser().medium("print");
+        browser().size(PAPER_PX, 900);
+        assertThat(Double.parseDouble(browser().evaluate(smallest))).isGreaterThanOrEqualTo(8);
+    }
+
     @Test
     void paperClipsNothingAndShowsEveryClaimWhateverTheFilter() throws InterruptedException {
         input("input[type=search]", "no such word");
@@ -155,6 +194,22 @@ class PageInBrowserTest {
                         .evaluate("[...document.querySelectorAll('#claim-table tbody tr')]"
                                 + ".filter(r => r.getClientRects().length).length"))
                 .isEqualTo("35");
+    }
+
+    /** The rules of axe-core, a library of accessibility checks (WCAG 2 and good practice). */
+    @ParameterizedTest
+    @CsvSource({"light, 1280", "dark, 1280", "light, 390"})
+    void nobodyIsShutOut(String colours, int width) throws InterruptedException, IOException {
+        Path axe = Path.of("target/axe/package/axe.min.js");
+        assumeTrue(Files.exists(axe), "no " + axe + ": .ci/run puts it there");
+        browser().colours(colours);
+        browser().size(width, 900);
+        browser().await(Files.readString(axe) + "; 'there'");
+        String found = browser()
+                .await(
+                        "axe.run(document, {resultTypes: ['violations']}).then(r => (r.passes.length > 20 ? '' : 'nothing was looked at') + r.violations.map(v =>"
+                                + " v.impact + ' ' + v.id + ' ' + v.nodes.length + ': ' + v.nodes[0].html.slice(0, 120)).join('\\n'))");
+        assertThat(found).isEmpty();
     }
 
     @Test

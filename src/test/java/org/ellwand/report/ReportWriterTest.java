@@ -38,6 +38,7 @@ class ReportWriterTest {
                         "audit.md",
                         "figures/skerry-tide-battery.svg",
                         "figures/skerry-tide-flood.svg",
+                        "figures/skerry-tide-flood_value.svg",
                         "figures/skerry-tide-letter-flood.svg",
                         "figures/skerry-tide-step.svg",
                         "figures/skerry-tide-sum.svg",
@@ -92,7 +93,7 @@ class ReportWriterTest {
                 .render(SampleAudit.audit(), png)
                 .get("figures/skerry-tide-sum.png");
         BufferedImage read = ImageIO.read(new ByteArrayInputStream(image));
-        assertThat(read.getWidth()).isEqualTo(2 * 670);
+        assertThat(read.getWidth()).isEqualTo(2 * 500);
         assertThat(read.getRGB(2, 2) & 0xFFFFFF).isEqualTo(0xFFFFFF);
     }
 
@@ -136,8 +137,8 @@ class ReportWriterTest {
                         "- Measured: 17.9 dB; U = 1.0 dB (k = 2); 95 % interval 16.9 to 18.9 dB; left, the least favourable of 2")
                 .contains("noise alone makes this value read 0.4 dB too high on average")
                 .contains(
-                        "| strict | attenuation in every band, flood: 16 to 20 dB; on the limit: the value lies too near it"
-                                + " for the uncertainty (u = 1.1 dB); ")
+                        "| strict | attenuation in every band, flood, 125 Hz to 8 kHz, 90 to 100 dB SPL: 16 to 20 dB; on the"
+                                + " limit: the value lies too near it for the uncertainty (u = 1.1 dB); ")
                 .contains("- Impression, not measured: It felt like less.")
                 .contains("Typical probe tube: sizes of common practice, without a source.")
                 .contains("The size of the uncertainty is not known.")

@@ -11,7 +11,6 @@ import org.ellwand.audit.CellResult;
 import org.ellwand.audit.ClaimAudit;
 import org.ellwand.audit.Judgement;
 import org.ellwand.audit.ProductAudit;
-import org.ellwand.audit.Reason;
 import org.ellwand.audit.Verdict;
 import org.ellwand.check.Finding;
 import org.ellwand.claim.Claim;
@@ -21,6 +20,8 @@ import org.ellwand.claim.Reply;
 import org.ellwand.claim.Rule;
 import org.ellwand.claim.Sample;
 import org.ellwand.claim.Statistic;
+import org.ellwand.words.Measure;
+import org.ellwand.words.Remark;
 
 /** An audit made by hand with every kind of verdict and with texts that mean harm. Product and figures are invented. */
 final class SampleAudit {
@@ -84,7 +85,9 @@ final class SampleAudit {
 
     private static ClaimAudit audited(
             String id, Edition edition, String quote, Judgement plain, List<Judgement> otherwise) {
-        List<String> notes = otherwise.isEmpty() ? List.of() : List.of("differs under: strict (marginal)");
+        List<Remark> notes = otherwise.isEmpty()
+                ? List.of()
+                : List.of(Remark.of("differs-under").with("rules", "strict (marginal)"));
         return new ClaimAudit(
                 claim(id, edition, quote, Optional.of(plain.rule())), Optional.of(plain), otherwise, notes);
     }
@@ -244,7 +247,7 @@ final class SampleAudit {
                     OptionalDouble.empty(),
                     OptionalDouble.empty(),
                     OptionalDouble.empty(),
-                    List.of(new Reason("no-reading", Map.of(), "no reading under these conditions")),
+                    List.of(Remark.of("no-reading")),
                     List.of(),
                     List.of());
         }
@@ -268,7 +271,8 @@ final class SampleAudit {
                 double u,
                 double probability,
                 List<CellResult> cells) {
-            Reason reason = new Reason("on-the-limit", Map.of("u", u), "on the limit: the value lies too near it");
+            Remark reason = Remark.of("on-the-limit")
+                    .with("u", new Measure(u, rule.limit().unit().symbol()));
             boolean everyBand =
                     rule.statistic().filter(s -> s == Statistic.EVERY_BAND).isPresent();
             return new Judgement(
@@ -285,7 +289,7 @@ final class SampleAudit {
                     OptionalDouble.of(value + 1.96 * u),
                     verdict == Verdict.MARGINAL ? List.of(reason) : List.of(),
                     cells,
-                    List.of("speaks of the ears measured"));
+                    List.of(Remark.of("ears-not-people").with("names", List.of("crew-01-left", "crew-02-left"))));
         }
     }
 }

@@ -1,0 +1,44 @@
+package org.ellwand.sound;
+
+import java.util.List;
+
+/** A sound to play and record: half a second of silence, the sync mark, half a second of silence, and parts. */
+public final class Programme {
+    private final List<Part> parts;
+    private final int rateHz;
+    private final double[] samples;
+
+    Programme(List<Part> parts, int rateHz, double[] samples) {
+        this.parts = List.copyOf(parts);
+        this.rateHz = rateHz;
+        this.samples = samples;
+    }
+
+    /**
+     * A stretch of sound to measure.
+     *
+     * @param what it is
+     * @param fromS after the mark's beginning
+     * @param toS its end
+     */
+    public record Part(String what, double fromS, double toS) {}
+
+    public List<Part> parts() {
+        return parts;
+    }
+
+    /** Its samples, full scale ±1. */
+    double[] samples() {
+        return samples.clone();
+    }
+
+    /** The largest sample, full scale 1. */
+    public double peak() {
+        return PinkNoise.peak(samples);
+    }
+
+    /** The programme as a WAV file of 24 bits. */
+    public byte[] wav() {
+        return WavWriter.bytes(SampleFormat.PCM_24, rateHz, samples);
+    }
+}

@@ -1,0 +1,65 @@
+package org.ellwand.sound;
+
+import java.util.Locale;
+import org.ellwand.acoustics.Band;
+import org.ellwand.acoustics.Weighting;
+
+/** Levels as the sheets that a session names: a curve in rows, and a trace. */
+public final class SoundSheets {
+    private SoundSheets() {}
+
+    /** A sheet of {@code layout: rows}: one band a row; the level of a band that was not measured stays empty. */
+    public static String curve(SoundLevels levels) {
+        StringBuilder sheet = new StringBuilder("frequency (Hz),level (dB SPL)\n");
+        for (int i = 0; i < levels.bands().size(); i++) {
+            Band band = levels.bands().get(i);
+            double levelDb = levels.levelDb().get(i);
+            double hz = band.nominalHz();
+            sheet.append(hz == Math.rint(hz) ? Long.toString((long) hz) : Double.toString(hz))
+                    .append(',');
+            if (levels.isLongEnough(band) && Double.isFinite(levelDb)) {
+                sheet.append(number(levelDb, 2));
+            }
+            sheet.append('\n');
+        }
+        return sheet.toString();
+    }
+
+    /** Gain in dB and coherence, one band a row. */
+    public static String transfer(Transfer transfer) {
+        StringBuilder sheet = new StringBuilder("frequency (Hz),gain (dB),coherence\n");
+        for (int i = 0; i < transfer.bands().size(); i++) {
+            sheet.append(hz(transfer.bands().get(i)))
+                    .append(',')
+                    .append(number(transfer.gainDb().get(i), 2))
+                    .append(',')
+                    .append(number(transfer.coherence().get(i), 3))
+                    .append('\n');
+        }
+        return sheet.toString();
+    }
+
+    private static String hz(Band band) {
+        double hz = band.nominalHz();
+        return hz == Math.rint(hz) ? Long.toString((long) hz) : Double.toString(hz);
+    }
+
+    /** First line of the sheet of a trace. */
+    public static String traceHeader(Weighting weighting) {
+        String unit = switch (weighting) {
+            case A -> "dB(A)";
+            case C -> "dB(C)";
+            case Z -> "dB SPL";
+        };
+        return "time (s),level (" + unit + ")\n";
+    }
+
+    /** One line of it; empty before any sound. */
+    public static String traceRow(double timeS, double levelDb) {
+        return Double.isFinite(levelDb) ? number(timeS, 4) + "," + number(levelDb, 2) + "\n" : "";
+    }
+
+    private static String number(double value, int decimals) {
+        return String.format(Locale.ROOT, "%." + decimals + "f", value);
+    }
+}

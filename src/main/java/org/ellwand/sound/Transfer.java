@@ -1,0 +1,115 @@
+package org.ellwand.sound;
+
+import java.io.IOException;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import org.ellwand.acoustics.Band;
+import org.ellwand.acoustics.Resolution;
+import org.ellwand.input.InputException;
+import org.ellwand.input.Place;
+
+/**
+ * What becomes of a known sound: delay, and by band the gain and the coherence. Coherence is the share of a band's energy
+ * that follows the sound, Σ |Sxy|² / Sxx over Σ Syy; the rest is noise or distortion. The gain is that of the part which follows.
+ * Of {@code n} pieces, a sound that does not follow shows a coherence of about 1/n by chance.
+ *
+ * @param delayS by which the response lags behind, to the sample
+ * @param gainDb one per band, as recorded
+ * @param coherence one per band, 0 to 1
+ */
+public record Transfer(double delayS, List<Band> bands, List<Double> gainDb, List<Double> coherence) {
+    /** Below this a band holds too much that does not follow: it lifts its level by 1 dB or more. Common practice, no source. */
+    public static final double LEAST_COHERENCE = 0.8;
+
+    private static final int LEAST_PIECES = 8;
+    private static final double LOWEST_HZ = 99;
+    private static final double HIGHEST_HZ = 10_100;
+    /** From this delay on, in s, the pieces are shifted before they are compared. */
+    private static final double SHIFTED_S = 0.002;
+
+    /**
+     * Compares two parts that begin at the same moment of the sound.
+     *
+     * @throws InputException at the response, where they have different rates or are too short
+     */
+    public static Transfer of(RecordedPart reference, RecordedPart response) throws IOException, InputException {
+        if (reference.file().rateHz() != response.file().rateHz()) {
+            throw wrong(
+                    response,
+                    "has " + response.file().rateHz() + " samples per second, and "
+                            + reference.file().name() + " has "
+                            + reference.file().rateHz());
+        }
+        CrossSpectrum cross = CrossSpectrum.of(reference, response);
+        double delayS = cross.pieces() == 0 ? 0 : cross.delayS();
+        Optional<RecordedPart> shifted = shifted(response, delayS);
+        if (Math.abs(delayS) > SHIFTED_S && shifted.isPresent()) {
+            cross = CrossSpectrum.of(reference, shifted.get());
+        }
+        if (cross.pieces() < LEAST_PIECES) {
+            throw wrong(
+                    response,
+                    "is too short to be compared with " + reference.file().name() + ": 4 s are needed");
+        }
+        return of(cross, delayS);
+    }
+
+    private static InputException wrong(RecordedPart part, String text) {
+        return new InputException(Place.ofFile(part.file().name()), text);
+    }
+
+    /** The part that begins later by the delay; empty where the file does not hold it. */
+    private static Optional<RecordedPart> shifted(RecordedPart part, double delayS) {
+        long first = part.firstFrame() + Math.round(delayS * part.file().rateHz());
+        long frames = Math.min(part.frames(), part.file().frames() - first);
+        return first < 0 || frames <= 0
+                ? Optional.empty()
+                : Optional.of(new RecordedPart(part.file(), part.channel(), first, frames));
+    }
+
+    private static Transfer of(CrossSpectrum cross, double delayS) {
+        List<Band> bands = new ArrayList<>();
+        List<Double> gains = new ArrayList<>();
+        List<Double> coherence = new ArrayList<>();
+        Band band = Band.nearest(Resolution.THIRD_OCTAVE, LOWEST_HZ);
+        for (; band.exactHz() < HIGHEST_HZ; band = new Band(band.resolution(), band.index() + 1)) {
+            double[] powers = cross.powers(band.lowerEdgeHz(), band.upperEdgeHz());
+            if (powers[0] > 0 && powers[1] > 0) {
+                bands.add(band);
+                gains.add(10 * Math.log10(powers[2] / powers[0]));
+                coherence.add(powers[2] / powers[1]);
+            }
+        }
+        return new Transfer(delayS, List.copyOf(bands), List.copyOf(gains), List.copyOf(coherence));
+    }
+
+    /** The take with the least coherence, as a note; empty where every band follows. */
+    public Optional<RecordingNote> note() {
+        int worst = -1;
+        int low = 0;
+        for (int i = 0; i < bands.size(); i++) {
+            if (coherence.get(i) < LEAST_COHERENCE) {
+                low++;
+                worst = worst < 0 || coherence.get(i) < coherence.get(worst) ? i : worst;
+            }
+        }
+        if (worst < 0) {
+            return Optional.empty();
+        }
+        return Optional.of(new RecordingNote(
+                RecordingNote.Kind.INCOHERENT,
+                String.format(
+                        Locale.ROOT,
+                        "in %d of %d third octaves less than %.2f of the sound follows the stimulus (coherence), least at"
+                                + " %.0f Hz with %.2f: noise or distortion lifts the level there by %.1f dB; a louder stimulus"
+                                + " or a quieter room helps",
+                        low,
+                        bands.size(),
+                        LEAST_COHERENCE,
+                        bands.get(worst).nominalHz(),
+                        coherence.get(worst),
+                        -10 * Math.log10(Math.max(coherence.get(worst), 1e-6)))));
+    }
+}

@@ -1,0 +1,63 @@
+package org.ellwand.sound;
+
+import java.util.List;
+import org.ellwand.acoustics.Weighting;
+
+/**
+ * The frequency weightings A, C and Z (IEC 61672-1) for samples at 88.2 to 192 kHz. The high-pass poles at 20.6, 107.7 and
+ * 737.9 Hz come by the bilinear transform, each of the two at 12.2 kHz by a filter of first order that is exact at 0, 8 and
+ * 20 kHz. The response is within 0.03 dB of the formula from 10 Hz to 20 kHz; at 1 kHz it is exact.
+ */
+final class WeightingFilter {
+    private static final double F1 = 20.598997057618316;
+    private static final double F2 = 107.65264864304629;
+    private static final double F3 = 737.8622307362901;
+    private static final double F4 = 12194.217147998012;
+
+    private final List<FirstOrder> sections;
+    private final double gain;
+
+    WeightingFilter(Weighting weighting, double rateHz) {
+        sections = switch (weighting) {
+            case A ->
+                List.of(
+                        FirstOrder.highPass(F1, rateHz),
+                        FirstOrder.highPass(F1, rateHz),
+                        FirstOrder.highPass(F2, rateHz),
+                        FirstOrder.highPass(F3, rateHz),
+                        top(rateHz),
+                        top(rateHz));
+            case C ->
+                List.of(FirstOrder.highPass(F1, rateHz), FirstOrder.highPass(F1, rateHz), top(rateHz), top(rateHz));
+            case Z -> List.of();
+        };
+        gain = 1 / Math.sqrt(power(1000, rateHz));
+    }
+
+    private static FirstOrder top(double rateHz) {
+        return FirstOrder.lowPass(F4, 8_000, 20_000, rateHz);
+    }
+
+    private double power(double frequencyHz, double rateHz) {
+        return sections.stream()
+                .mapToDouble(section -> section.power(frequencyHz, rateHz))
+                .reduce(1, (a, b) -> a * b);
+    }
+
+    /** Weighting at a frequency in Hz, in dB. */
+    double atDb(double frequencyHz, double rateHz) {
+        return 10 * Math.log10(power(frequencyHz, rateHz)) + 20 * Math.log10(gain);
+    }
+
+    /** Filters the first {@code count} samples in place. */
+    void filter(double[] samples, int count) {
+        for (FirstOrder section : sections) {
+            section.filter(samples, count);
+        }
+        if (!sections.isEmpty()) {
+            for (int i = 0; i < count; i++) {
+                samples[i] *= gain;
+            }
+        }
+    }
+}

@@ -1,0 +1,53 @@
+package org.ellwand.words;
+
+import java.math.BigDecimal;
+import java.math.MathContext;
+import java.math.RoundingMode;
+import java.util.Collection;
+import java.util.stream.Collectors;
+
+/** Numbers in sentences: plain decimals, no trailing zeros, a true minus sign. */
+public final class Figures {
+    private static final char MINUS = '\u2212';
+    private static final int DECIMALS = 2;
+
+    private Figures() {}
+
+    /** The number as written, without an exponent: 31.5, 125, 0.25. */
+    public static String plain(double value) {
+        return signed(new BigDecimal(Double.toString(value)));
+    }
+
+    /** At most so many decimals. */
+    public static String rounded(double value, int decimals) {
+        return signed(new BigDecimal(value).setScale(decimals, RoundingMode.HALF_EVEN));
+    }
+
+    /** Two decimals, and two digits at least: 17.53, 0.52, 0.0042. */
+    public static String rounded(double value) {
+        BigDecimal exact = new BigDecimal(value);
+        BigDecimal two = exact.round(new MathContext(2, RoundingMode.HALF_EVEN));
+        return signed(two.scale() > DECIMALS ? two : exact.setScale(DECIMALS, RoundingMode.HALF_EVEN));
+    }
+
+    private static String signed(BigDecimal value) {
+        BigDecimal stripped = value.signum() == 0 ? BigDecimal.ZERO : value.stripTrailingZeros();
+        return stripped.toPlainString().replace('-', MINUS);
+    }
+
+    /** {@code 125 Hz}, {@code 8 kHz}. */
+    public static String frequency(double hz) {
+        return hz >= 1000 ? plain(hz / 1000) + " kHz" : plain(hz) + " Hz";
+    }
+
+    /** How the figure of a remark is printed: fractions rounded, lists with commas. */
+    static String text(Object figure) {
+        if (figure instanceof Double number) {
+            return number == Math.rint(number) ? plain(number) : rounded(number);
+        }
+        if (figure instanceof Collection<?> several) {
+            return several.stream().map(Figures::text).collect(Collectors.joining(", "));
+        }
+        return figure.toString();
+    }
+}

@@ -1,0 +1,76 @@
+package org.ellwand.sound;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.assertj.core.data.Offset.offset;
+
+import java.nio.file.Path;
+import java.util.Optional;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+
+class TransferTest {
+    private static final int RATE_HZ = 48_000;
+
+    @TempDir
+    Path folder;
+
+    private RecordedPart part(String name, double... samples) throws Exception {
+        WavFile file = Sounds.file(folder.resolve(name), SampleFormat.FLOAT_64, RATE_HZ, samples);
+        return RecordedPart.of(file, Optional.empty(), Optional.empty(), Optional.empty());
+    }
+
+    /** A path of −20 dB that lags behind. */
+    private static double[] behind(double[] sound, int frames) {
+        double[] late = new double[sound.length];
+        for (int i = Math.max(0, frames); i < Math.min(sound.length, sound.length + frames); i++) {
+            late[i] = 0.1 * sound[i - frames];
+        }
+        return late;
+    }
+
+    @ParameterizedTest
+    @ValueSource(ints = {0, 7, 480, 4801, -33})
+    void aDelayIsFoundToTheSample(int frames) throws Exception {
+        double[] sound = Sounds.noise(0.1, 20, RATE_HZ, 21);
+        Transfer transfer = Transfer.of(part("a.wav", sound), part("b.wav", behind(sound, frames)));
+        assertThat(transfer.delayS() * RATE_HZ).isCloseTo(frames, offset(1e-6));
+        assertThat(transfer.bands()).hasSize(21);
+        assertThat(transfer.gainDb()).allSatisfy(db -> assertThat(db).isCloseTo(-20, offset(0.1)));
+        assertThat(transfer.coherence()).allSatisfy(c -> assertThat(c).isBetween(0.98, 1.0001));
+        assertThat(transfer.note()).isEmpty();
+    }
+
+    /** As much noise as sound: half of the energy follows, and the level reads 3 dB high. */
+    @Test
+    void noiseTakesCoherenceAndNotGain() throws Exception {
+        double[] sound = Sounds.noise(0.1, 60, RATE_HZ, 21);
+        double[] heard = Sounds.noise(0.01, 60, RATE_HZ, 22);
+        for (int i = 0; i < heard.length; i++) {
+            heard[i] += 0.1 * sound[i];
+        }
+        Transfer transfer = Transfer.of(part("a.wav", sound), part("b.wav", heard));
+        assertThat(transfer.coherence()).allSatisfy(c -> assertThat(c).isCloseTo(0.5, offset(0.06)));
+        assertThat(transfer.gainDb()).allSatisfy(db -> assertThat(db).isCloseTo(-20, offset(0.4)));
+        assertThat(transfer.note().orElseThrow().text())
+                .startsWith(
+                        "in 21 of 21 third octaves less than 0.80 of the sound follows the stimulus (coherence), least at");
+    }
+
+    @Test
+    void anotherSoundDoesNotFollow() throws Exception {
+        Transfer transfer = Transfer.of(
+                part("a.wav", Sounds.noise(0.1, 20, RATE_HZ, 21)), part("b.wav", Sounds.noise(0.1, 20, RATE_HZ, 22)));
+        assertThat(transfer.coherence()).allSatisfy(c -> assertThat(c).isLessThan(0.1));
+    }
+
+    @Test
+    void aShortPartCannotBeCompared() throws Exception {
+        double[] sound = Sounds.noise(0.1, 2, RATE_HZ, 21);
+        RecordedPart part = part("a.wav", sound);
+        assertThatThrownBy(() -> Transfer.of(part, part))
+                .hasMessage("a.wav: is too short to be compared with a.wav: 4 s are needed");
+    }
+}
