@@ -4,6 +4,8 @@
 <#local share = (c.shareNeeds > 0)?then(" A share: at least " + c.shareNeeds + " of them, none outside.", "")>
 <#switch c.advice>
 <#case "insertions"><#return c.insertions + " insertions in each ear; decides in " + c.chance + " of sittings if the value stays." + share>
+<#case "heads"><#return c.wearers + " heads in all, " + c.insertions + " insertions in an ear of each" + (c.chance != "")?then("; decides in " + c.chance + " of cases if value and scatter stay", " tell such a share, if mean and scatter stay") + ".">
+<#case "samples"><#return c.wearers + " samples in all, " + c.insertions + " insertions of each" + (c.chance != "")?then("; decides in " + c.chance + " of cases if value and scatter stay", " tell such a share, if mean and scatter stay") + ".">
 <#case "first"><#return c.insertions + " insertions in each ear; decides in " + c.chance + " of sittings if the value is the middle of the limit." + share>
 <#case "first margin"><#return c.insertions + " insertions in each ear" + (c.figure != "")?then("; tells a value that lies " + c.figure + " or more from its limit in " + wanted + " of sittings", "") + "." + share>
 <#case "complete"><#return c.insertions + " insertions in each ear, every band and two open-ear takes: " + c.reason + "." + share>
@@ -31,7 +33,7 @@ Nothing is open.
 </#if>
 
 <#list p.sittings as s>
-**In this order** (${s.ids?join(", ")}):
+**In this order** (${s.ids?join(", ")}<#if s.another>; once for each further head or sample, under names of their own</#if>):
 
 <#list s.steps as t>
 ${t?counter}. <#if t.what == "open">Open ear: <#else><#if t.fit != "">${t.fit}, </#if><#if t.first == t.last>insertion ${t.first}<#else>insertions ${t.first} to ${t.last}, each</#if>: </#if>${t.readings}
@@ -40,7 +42,7 @@ ${t?counter}. <#if t.what == "open">Open ear: <#else><#if t.fit != "">${t.fit}, 
 ${s.readings} readings<#if s.ids?size gt 1> in each sitting</#if>, ${s.minutes} min at ${seconds} s each. Open ear: ${s.open.readings} readings, ${s.open.minutes} min, at most ${s.open.loudest} dB(A) in the field: ${s.open.niosh} of a day’s dose (NIOSH 98-126), ${s.open.upperAction} of the upper action value (2003/10/EC). <#if s.openAtEveryLevel.loudest != s.open.loudest>Read at every level, up to ${s.openAtEveryLevel.loudest} dB(A), it would be ${s.openAtEveryLevel.niosh} and ${s.openAtEveryLevel.upperAction}: hence “open ear: scaled”. </#if>The other ear hears all: ${s.otherEar.niosh} and ${s.otherEar.upperAction} unless it is plugged.
 
 <#if s.floor.claimed != "">
-To see ${s.floor.claimed} <#if s.floor.level != "">15 dB above the background of ${s.like}, ${s.floor.kind} must be ${s.floor.level} dB or louder<#else>above the background, first read the open ear in quiet: each band must lie 15 dB above it with the product in place</#if>.
+To see ${s.floor.claimed} of attenuation <#if s.floor.level != "">15 dB above the background of ${s.like}, ${s.floor.kind} must be ${s.floor.level} dB or louder<#else>15 dB above a typical background of 25 dB a third octave (common practice, no source: it was not read here), pink noise must be ${s.floor.typical} dB SPL or louder; read the open ear in quiet first</#if>.
 
 </#if>
 <#if s.sizes == "typical">
@@ -48,6 +50,12 @@ The uncertainty in the session file is the typical one of probe-tube work (commo
 
 </#if>
 </#list>
+</#list>
+<#list products as p>
+<#if p.bench?has_content>
+**Figures, traces and harmonics of ${p.name}:** ${p.bench?join(", ")}. Replace every FILL by what was read.
+
+</#if>
 </#list>
 <#assign sittings = products?map(p -> p.sittings?size)?filter(n -> n gt 0)>
 <#if sittings?has_content>

@@ -82,9 +82,9 @@
 <#function consequence key>
   <#switch key>
     <#case "noted"><#return "noted">
-    <#case "widened"><#return "uncertainty widened">
-    <#case "bounded"><#return "used as a bound only">
-    <#case "unusable"><#return "not used">
+    <#case "widened"><#return "widened: used, with more uncertainty">
+    <#case "bounded"><#return "bounded: used as a bound only">
+    <#case "unusable"><#return "unusable: no verdict that it could have caused is firm">
     <#default><#return key>
   </#switch>
 </#function>

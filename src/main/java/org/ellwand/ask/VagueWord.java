@@ -12,11 +12,11 @@ import java.util.regex.Pattern;
  * practice, no source). The questions themselves stand in the templates.
  */
 enum VagueWord {
-    NATURAL("natural(?:ly)?|transparent(?:ly)?|clear(?:ly)?", "bands, tolerance, level"),
-    UP_TO("up to|as much as|at best", "statistic"),
+    NATURAL("natural(?:ly)?|transparent(?:ly)?|clear(?:ly)?|lifelike", "bands, tolerance, level"),
+    UP_TO("up to|as much as|at best|at its best", "statistic"),
     TYPICAL("typical(?:ly)?|average|usually", "statistic, ears, units"),
     ABOUT("about|around|near|nearly|roughly|approximately", "tolerance"),
-    FLAT("flat|evenly|(?:is|are|sounds?|stays?) (?:even|true)", "bands, tolerance"),
+    FLAT("flat|evenly|(?:is|are|sounds?|stays?) even|true", "bands, tolerance"),
     INSTANT("instant(?:ly)?|fast|quick(?:ly)?|at once|immediate(?:ly)?", "within, tolerance"),
     HALF("by (?:a )?half|in half|halves|halved|half (?:as loud|the (?:noise|sound|loudness))", "limit"),
     SAFE("safe(?:ly|ty)?|protects?|protection|protective", ""),

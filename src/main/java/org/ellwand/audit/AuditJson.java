@@ -7,7 +7,7 @@ import static org.ellwand.audit.JudgementJson.list;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
 import org.ellwand.check.Finding;
 import org.ellwand.claim.Claim;
@@ -113,10 +113,12 @@ public final class AuditJson {
                 .put("check", finding.check())
                 .put("session", finding.session())
                 .put("text", finding.text())
-                .put("consequence", words(finding.consequence()))
+                .put("consequence", finding.consequence().word())
                 .put("reading", finding.reading());
         node.set("bands", bands);
-        node.put("errs", words(finding.errs()));
+        node.put("errs", finding.errs().word());
+        node.put("key", finding.key());
+        node.set("figures", figures(finding.figures()));
         finding.measure().ifPresent(measure -> measure(node, measure));
         return node;
     }
@@ -127,7 +129,13 @@ public final class AuditJson {
         node.put("unit", measure.unit());
     }
 
-    private static String words(Enum<?> value) {
-        return value.name().toLowerCase(Locale.ROOT).replace('_', ' ');
+    private static JsonNode figures(Map<String, Object> figures) {
+        ObjectNode node = NODES.objectNode();
+        figures.forEach((name, figure) -> node.set(
+                name,
+                figure instanceof Number number
+                        ? JsonForm.number(number.doubleValue())
+                        : text(Optional.of(figure.toString()))));
+        return node;
     }
 }

@@ -86,7 +86,7 @@ public final class Auditor {
         Quantity quantity = Quantities.named(rule.quantity());
         Shared.check(rule);
         if (quantity instanceof Rating rating) {
-            return new RatingJudge(product.name(), sessions, rating).judge(rule);
+            return new RatingJudge(product.name(), sessions, rating, doubts).judge(rule);
         }
         return quantity instanceof CellQuantity ofCells
                 ? new RuleJudge(options, product.name(), sessions, product.confidence(), doubts).judge(rule, ofCells)

@@ -8,11 +8,14 @@ import java.util.TreeSet;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.ellwand.acoustics.Band;
+import org.ellwand.amount.Dimension;
 import org.ellwand.amount.Interval;
+import org.ellwand.check.BackgroundFloor;
 import org.ellwand.check.Finding;
 import org.ellwand.check.Finding.Consequence;
 import org.ellwand.claim.Rule;
 import org.ellwand.claim.Statistic;
+import org.ellwand.measurement.CurveReading;
 import org.ellwand.measurement.Reading;
 import org.ellwand.pairing.Cell;
 import org.ellwand.words.Remark;
@@ -27,8 +30,13 @@ final class Doubts {
     /** @param findings about all the data; those that leave readings usable raise no doubt */
     Doubts(List<Finding> findings) {
         grave = findings.stream()
-                .filter(f -> f.consequence() == Consequence.UNUSABLE)
+                .filter(f -> f.consequence() == Consequence.UNUSABLE || isBoundOfNoise(f))
                 .toList();
+    }
+
+    /** Bounds of {@link BackgroundFloor} stand in the levels already; one of a noise that was not told apart does not. */
+    private static boolean isBoundOfNoise(Finding finding) {
+        return finding.consequence() == Consequence.BOUNDED && finding.key().equals("noise-not-told-apart");
     }
 
     /**
@@ -43,8 +51,45 @@ final class Doubts {
     /** The findings that touch what was judged. */
     List<Finding> touching(Judged judged) {
         return grave.stream()
+                .filter(f -> concerns(f, judged))
                 .filter(f -> judged.subjects().stream().anyMatch(s -> touches(f, s, judged.usesOpenEar())))
                 .toList();
+    }
+
+    /** A drift of levels moves no time, and a level that is none at the eardrum may still be compared with another. */
+    private static boolean concerns(Finding finding, Judged judged) {
+        Dimension dimension = judged.rule().limit().unit().dimension();
+        return switch (finding.about()) {
+            case EVERYTHING -> true;
+            case LEVELS -> dimension != Dimension.TIME && dimension != Dimension.SHARE;
+            case ABSOLUTE_LEVELS ->
+                !judged.usesOpenEar()
+                        && dimension != Dimension.TIME
+                        && dimension != Dimension.SHARE
+                        && judged.rule().between().isEmpty();
+        };
+    }
+
+    /** Those of the findings that could have caused what a rating of a panel came to. */
+    List<Finding> causing(List<CurveReading> panel, Interval limit, Verdict verdict, double value) {
+        return grave.stream()
+                .filter(f -> panel.stream().anyMatch(r -> touches(f, r)))
+                .filter(f -> {
+                    Way way = way(f.errs());
+                    return verdict == Verdict.PASS ? undoesPass(way, limit) : undoesFail(way, limit, value);
+                })
+                .toList();
+    }
+
+    private static boolean touches(Finding finding, CurveReading reading) {
+        return finding.touches(reading.conditions())
+                && (finding.bands().isEmpty()
+                        || reading.spectrum().bandList().stream().anyMatch(band -> speaksOf(finding, band)));
+    }
+
+    /** A rating grows with the attenuation. */
+    private static Way way(Finding.Errs errs) {
+        return new Way(errs != Finding.Errs.INVENTS_ATTENUATION, errs != Finding.Errs.HIDES_ATTENUATION);
     }
 
     private static boolean touches(Finding finding, Ready subject, boolean usesOpenEar) {

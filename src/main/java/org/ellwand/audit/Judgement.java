@@ -79,6 +79,24 @@ public record Judgement(
                 remarks);
     }
 
+    /** The same numbers with another verdict, and why. */
+    Judgement with(Verdict other, Remark because) {
+        return new Judgement(
+                rule,
+                text,
+                other,
+                probability,
+                value,
+                correction,
+                point,
+                standardUncertainty,
+                lower,
+                upper,
+                List.of(because),
+                cells,
+                remarks);
+    }
+
     /** All reasons in one line; absent where there is none. */
     public Optional<String> reason() {
         return reasons.isEmpty()

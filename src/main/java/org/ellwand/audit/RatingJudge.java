@@ -10,6 +10,7 @@ import java.util.Set;
 import java.util.SortedMap;
 import org.ellwand.acoustics.AttenuationTable;
 import org.ellwand.acoustics.Bound;
+import org.ellwand.check.Finding;
 import org.ellwand.claim.Rule;
 import org.ellwand.input.InputException;
 import org.ellwand.measurement.Conditions;
@@ -33,8 +34,10 @@ final class RatingJudge {
     private final String product;
     private final List<Session> sessions;
     private final Rating rating;
+    private final Doubts doubts;
 
-    RatingJudge(String product, List<Session> sessions, Rating rating) {
+    RatingJudge(String product, List<Session> sessions, Rating rating, Doubts doubts) {
+        this.doubts = doubts;
         this.selection = new PanelSelection(product, sessions);
         this.product = product;
         this.sessions = sessions;
@@ -70,7 +73,21 @@ final class RatingJudge {
         if (subjects.size() == 1) {
             return Judgements.untested(rule, Remark.of("one-subject"));
         }
-        return ofPanel(rule, panel, common(subjects));
+        return doubted(ofPanel(rule, panel, common(subjects)), subjects);
+    }
+
+    /** What the data say of themselves may undo it. */
+    private Judgement doubted(Judgement judgement, SortedMap<String, List<CurveReading>> subjects) {
+        List<CurveReading> panel =
+                subjects.values().stream().flatMap(List::stream).toList();
+        List<Finding> causing = doubts.causing(
+                panel,
+                judgement.rule().limit(),
+                judgement.verdict(),
+                judgement.value().orElseThrow());
+        return Doubts.reason(causing, judgement.verdict())
+                .map(reason -> judgement.with(Verdict.MARGINAL, reason))
+                .orElse(judgement);
     }
 
     private Judgement ofPanel(Rule rule, Panel panel, Conditions common) {

@@ -2,7 +2,6 @@ package org.ellwand.check;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.NavigableMap;
 import java.util.Optional;
@@ -56,7 +55,7 @@ public final class BackgroundFloor {
 
     private BackgroundFloor(Session session) {
         this.session = session;
-        this.quiet = Sheets.levels(session, r -> Sheets.isQuiet(session, r));
+        this.quiet = quiet(session);
     }
 
     /**
@@ -81,25 +80,30 @@ public final class BackgroundFloor {
         if (reading.values() != Reading.Values.LEVELS || Sheets.isQuiet(session, reading)) {
             return reading;
         }
-        List<CurveReading> quiet = quiet(reading);
-        if (quiet.isEmpty()) {
+        List<CurveReading> own = quiet(session, quiet, reading);
+        if (own.isEmpty()) {
             without.add(reading.device());
             return reading;
         }
-        return new Correction(reading, quiet).made();
+        return new Correction(reading, own).made();
     }
 
-    /** Those of the same insertion where there are any, else all of the same state. */
-    private List<CurveReading> quiet(CurveReading reading) {
+    /** All readings in quiet of a session. */
+    static List<CurveReading> quiet(Session session) {
+        return Sheets.levels(session, r -> Sheets.isQuiet(session, r));
+    }
+
+    /** Readings in quiet that belong to one: those of the same insertion where there are any, else all of the same state. */
+    static List<CurveReading> quiet(Session session, List<CurveReading> quiet, CurveReading reading) {
         List<CurveReading> same =
-                quiet.stream().filter(r -> sameState(r, reading)).toList();
+                quiet.stream().filter(r -> sameState(session, r, reading)).toList();
         List<CurveReading> own = same.stream()
                 .filter(r -> r.get("insertion").equals(reading.get("insertion")))
                 .toList();
         return own.isEmpty() ? same : own;
     }
 
-    private boolean sameState(CurveReading quiet, CurveReading reading) {
+    private static boolean sameState(Session session, CurveReading quiet, CurveReading reading) {
         Set<String> free = new TreeSet<>(Set.of("stimulus", "insertion", "take"));
         session.declaredConditions().stream()
                 .filter(name -> quiet.get(name).isEmpty())
@@ -188,28 +192,27 @@ public final class BackgroundFloor {
 
     private Finding finding(Key key, Worst worst) {
         double threshold = key.consequence() == Consequence.WIDENED ? CLEAR_DB : LOWEST_DB;
-        String text = String.format(
-                Locale.ROOT,
-                "%.1f dB above the background where it is nearest, less than %.0f dB: %s",
-                worst.aboveDb,
-                threshold,
-                follows(key.consequence()));
+        Told told =
+                Told.of(follows(key.consequence())).with("above", worst.aboveDb).with("threshold", threshold);
         return new Finding(
                 NAME,
                 session.id(),
                 Sheets.name(key.conditions()),
                 Sheets.hertz(worst.bands),
-                text,
+                told.text(),
                 errs(worst.reading),
                 key.consequence(),
-                Optional.of(new Finding.Measure(worst.aboveDb, threshold, "dB")));
+                Optional.of(new Finding.Measure(worst.aboveDb, threshold, "dB")),
+                told.key(),
+                told.figures(),
+                Finding.About.EVERYTHING);
     }
 
     private static String follows(Consequence consequence) {
         return switch (consequence) {
-            case WIDENED -> "the background is subtracted and the uncertainty grows";
-            case BOUNDED -> "the level is at most what was read, and the attenuation at least";
-            case UNUSABLE, NOTED -> "the band is left out";
+            case WIDENED -> "background-subtracted";
+            case BOUNDED -> "background-bounds";
+            case UNUSABLE, NOTED -> "background-too-near";
         };
     }
 

@@ -4,6 +4,7 @@ import java.time.LocalDate;
 import java.time.Period;
 import java.time.format.DateTimeParseException;
 import java.util.Optional;
+import org.ellwand.check.Finding.About;
 import org.ellwand.check.Finding.Consequence;
 import org.ellwand.check.Finding.Errs;
 import org.ellwand.check.Finding.Measure;
@@ -35,7 +36,7 @@ final class CalibrationCheck implements DataCheck {
     @Override
     public Checked check(Material material) {
         Session session = material.asRead();
-        Tally tally = new Tally(this, session);
+        Tally tally = new Tally(this, session).about(About.LEVELS);
         session.chain().calibration().ifPresent(calibration -> {
             drift(tally, calibration);
             age(tally, session, calibration);
@@ -56,9 +57,9 @@ final class CalibrationCheck implements DataCheck {
                         Errs.EITHER,
                         consequence,
                         new Measure(drift, DRIFT_DB.passed(consequence), "dB"),
-                        Tally.say(
-                                "the calibrator read %.1f dB otherwise after the session, more than %.1f dB",
-                                Math.abs(drift), DRIFT_DB.passed(consequence))));
+                        Told.of("calibrator-drift")
+                                .with("drift", Math.abs(drift))
+                                .with("threshold", DRIFT_DB.passed(consequence))));
     }
 
     private static void age(Tally tally, Session session, Calibration calibration) {
@@ -74,7 +75,7 @@ final class CalibrationCheck implements DataCheck {
                     Errs.EITHER,
                     Consequence.NOTED,
                     new Measure(months, OLD_MONTHS, "months"),
-                    Tally.say("the calibration was %d months old, more than %d", months, OLD_MONTHS));
+                    Told.of("calibration-old").with("months", months).with("threshold", OLD_MONTHS));
         }
     }
 

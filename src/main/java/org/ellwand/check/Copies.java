@@ -63,8 +63,9 @@ final class Copies implements DataCheck {
                 Errs.EITHER,
                 Consequence.UNUSABLE,
                 new Measure(bands, BANDS, "bands"),
-                Tally.say(
-                        "the same in all %d bands as the reading at %s; so many as %d are no chance",
-                        bands, before.place(), BANDS));
+                Told.of("copied")
+                        .with("bands", bands)
+                        .with("place", before.place().toString())
+                        .with("threshold", BANDS));
     }
 }

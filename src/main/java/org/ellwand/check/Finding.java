@@ -1,11 +1,15 @@
 package org.ellwand.check;
 
 import java.util.Arrays;
+import java.util.Collections;
 import java.util.Comparator;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
+import java.util.SortedMap;
+import java.util.TreeMap;
 import org.ellwand.measurement.Conditions;
 
 /**
@@ -20,6 +24,9 @@ import org.ellwand.measurement.Conditions;
  * @param errs which way the fault errs
  * @param consequence what follows
  * @param measure the figure and the threshold it was held against; absent where the finding is not about a number
+ * @param key what the text says, for those who word it otherwise: stable, e.g. {@code slit-leak}; empty where there is none
+ * @param figures the numbers and names that the text holds, by name
+ * @param about which numbers the fault can have touched
  */
 public record Finding(
         String check,
@@ -29,7 +36,10 @@ public record Finding(
         String text,
         Errs errs,
         Consequence consequence,
-        Optional<Measure> measure) {
+        Optional<Measure> measure,
+        String key,
+        SortedMap<String, Object> figures,
+        About about) {
     /** By session, check, reading, bands and text. */
     public static final Comparator<Finding> ORDER = Comparator.comparing(Finding::session)
             .thenComparing(Finding::check)
@@ -39,6 +49,7 @@ public record Finding(
 
     public Finding {
         bands = List.copyOf(bands);
+        figures = Collections.unmodifiableSortedMap(new TreeMap<>(figures));
     }
 
     public Finding(
@@ -49,7 +60,18 @@ public record Finding(
             String text,
             Errs errs,
             Consequence consequence) {
-        this(check, session, reading, bands, text, errs, consequence, Optional.empty());
+        this(
+                check,
+                session,
+                reading,
+                bands,
+                text,
+                errs,
+                consequence,
+                Optional.empty(),
+                "",
+                new TreeMap<>(),
+                About.EVERYTHING);
     }
 
     /**
@@ -63,7 +85,26 @@ public record Finding(
     public enum Errs {
         HIDES_ATTENUATION,
         INVENTS_ATTENUATION,
-        EITHER
+        EITHER;
+
+        /** The key that files and templates have: {@code hides attenuation}. */
+        public String word() {
+            return name().toLowerCase(Locale.ROOT).replace('_', ' ');
+        }
+
+        /** As the end of a line says it. */
+        public String text() {
+            return this == EITHER ? "may err either way" : word();
+        }
+    }
+
+    /** Which numbers a fault touches, of those that come from the readings it is about. */
+    public enum About {
+        EVERYTHING,
+        /** Levels and differences of levels of two readings; not times, nor what is compared within a reading. */
+        LEVELS,
+        /** Levels as such; not differences of two levels that err alike. */
+        ABSOLUTE_LEVELS
     }
 
     /** What follows from a finding. */
@@ -71,7 +112,22 @@ public record Finding(
         NOTED,
         WIDENED,
         BOUNDED,
-        UNUSABLE
+        UNUSABLE;
+
+        /** The key that files and templates have: {@code unusable}. */
+        public String word() {
+            return name().toLowerCase(Locale.ROOT);
+        }
+
+        /** What follows, as the end of a line says it. */
+        public String text() {
+            return switch (this) {
+                case NOTED -> "noted";
+                case WIDENED -> "widened: used, with more uncertainty";
+                case BOUNDED -> "bounded: used as a bound only";
+                case UNUSABLE -> "unusable: no verdict that it could have caused is firm";
+            };
+        }
     }
 
     /** Whether it is about a reading, perhaps among others. */

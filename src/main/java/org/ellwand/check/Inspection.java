@@ -8,7 +8,7 @@ import org.ellwand.measurement.Session;
 /**
  * What the data say of themselves, and the sessions as they may be judged.
  *
- * @param sessions with backgrounds subtracted, in the order given
+ * @param sessions with backgrounds subtracted and errors widened, in the order given
  * @param findings sorted
  * @param notChecked what could not be checked, sorted
  */
@@ -26,7 +26,7 @@ public record Inspection(List<Session> sessions, List<Finding> findings, List<No
         List<NotChecked> notChecked = new ArrayList<>();
         for (Session session : sessions) {
             BackgroundFloor.Corrected made = BackgroundFloor.correct(session);
-            corrected.add(made.session());
+            corrected.add(ShortAverage.widened(made.session()));
             findings.addAll(made.findings());
             notChecked.addAll(made.notChecked());
         }

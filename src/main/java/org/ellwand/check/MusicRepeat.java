@@ -60,9 +60,8 @@ final class MusicRepeat implements DataCheck {
                         Errs.EITHER,
                         consequence,
                         new Measure(figure, grade.passed(consequence), "dB"),
-                        Tally.say(
-                                "two takes of the open ear differ by %.1f dB (root mean square over the bands), more than"
-                                        + " %.1f dB",
-                                figure, grade.passed(consequence))));
+                        Told.of("music-differs")
+                                .with("difference", figure)
+                                .with("threshold", grade.passed(consequence))));
     }
 }

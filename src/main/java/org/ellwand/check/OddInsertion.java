@@ -23,8 +23,11 @@ final class OddInsertion implements DataCheck {
     private static final double SPREAD = 3.5;
     private static final double TO_DEVIATION = 0.6745;
 
-    /** With so many declared standard deviations nothing sound is accused. */
-    private static final double SCATTER = 4 * Math.sqrt(2);
+    /** By so many declared standard deviations two differ once in 1400 times. */
+    private static final double OF_TWO = 4.8;
+
+    /** So many declared standard deviations off, and off by its own spread too, is one of three to six once in 2000 times (drawn). */
+    private static final double OF_MORE = 4.3;
 
     @Override
     public String name() {
@@ -58,18 +61,20 @@ final class OddInsertion implements DataCheck {
             // Two lie equally far from their median: what counts is how far from each other.
             double away = Math.abs(means.get(i) - median) * (means.size() == 2 ? 2 : 1);
             boolean apart = means.size() == 2 ? i == 0 : TO_DEVIATION * away > SPREAD * spread;
-            if (apart && away > thresholdDb(session, Sheets.curve(group.get(i)))) {
-                add(tally, group.get(i), away, thresholdDb(session, Sheets.curve(group.get(i))));
+            if (apart && away > thresholdDb(session, means.size(), Sheets.curve(group.get(i)))) {
+                add(tally, group.get(i), away, thresholdDb(session, means.size(), Sheets.curve(group.get(i))));
             }
         }
     }
 
-    private static double thresholdDb(Session session, NavigableMap<Band, Double> curve) {
-        double declared = curve.keySet().stream()
-                .mapToDouble(band -> Sheets.insertionDb(session, band))
-                .max()
-                .orElse(0);
-        return Math.max(LIMIT * INSERTION_DB, SCATTER * declared);
+    private static double thresholdDb(Session session, int insertions, NavigableMap<Band, Double> curve) {
+        var bands = Sheets.between(curve, 125, 8000).keySet();
+        double declared = Sheets.meanInsertionDb(session, bands);
+        if (declared == 0) {
+            return LIMIT * INSERTION_DB;
+        }
+        double one = Math.hypot(declared, Sheets.meanReadingDb(session, bands));
+        return one * (insertions == 2 ? OF_TWO : OF_MORE);
     }
 
     private static void add(Tally tally, CurveReading reading, double away, double threshold) {
@@ -79,6 +84,6 @@ final class OddInsertion implements DataCheck {
                 Errs.EITHER,
                 Consequence.NOTED,
                 new Measure(away, threshold, "dB"),
-                Tally.say("%.1f dB from the other insertions on average, more than %.1f dB", away, threshold));
+                Told.of("odd-insertion").with("away", away).with("threshold", threshold));
     }
 }

@@ -65,16 +65,18 @@ final class OpenEarResonance implements DataCheck {
         if (db < LOW_PEAK_DB || db > HIGH_PEAK_DB) {
             Consequence consequence = db < NO_PEAK_DB ? Consequence.UNUSABLE : Consequence.NOTED;
             double threshold = db > HIGH_PEAK_DB ? HIGH_PEAK_DB : db < NO_PEAK_DB ? NO_PEAK_DB : LOW_PEAK_DB;
-            String text = Tally.say(
-                    "raises the field by %.1f dB at most; adult ears do by %.0f to %.0f dB",
-                    db, LOW_PEAK_DB, HIGH_PEAK_DB);
-            tally.add(open, List.of(), Errs.EITHER, consequence, new Measure(db, threshold, "dB"), text);
+            Told told = Told.of("ear-peak")
+                    .with("peak", db)
+                    .with("lowest", LOW_PEAK_DB)
+                    .with("highest", HIGH_PEAK_DB);
+            tally.add(open, List.of(), Errs.EITHER, consequence, new Measure(db, threshold, "dB"), told);
         } else if (hz < PEAK_FROM_HZ || hz > PEAK_TO_HZ) {
             double threshold = hz < PEAK_FROM_HZ ? PEAK_FROM_HZ : PEAK_TO_HZ;
-            String text = Tally.say(
-                    "raises the field most at %.0f Hz; adult ears do between %.0f and %.0f Hz",
-                    hz, PEAK_FROM_HZ, PEAK_TO_HZ);
-            tally.add(open, List.of(), Errs.EITHER, Consequence.NOTED, new Measure(hz, threshold, "Hz"), text);
+            Told told = Told.of("ear-peak-place")
+                    .with("hz", hz)
+                    .with("lowest", PEAK_FROM_HZ)
+                    .with("highest", PEAK_TO_HZ);
+            tally.add(open, List.of(), Errs.EITHER, Consequence.NOTED, new Measure(hz, threshold, "Hz"), told);
         }
     }
 
@@ -88,8 +90,6 @@ final class OpenEarResonance implements DataCheck {
                         Errs.EITHER,
                         consequence,
                         new Measure(offset, OFFSET_DB.passed(consequence), "dB"),
-                        Tally.say(
-                                "lies %.1f dB from the field between 250 and 500 Hz, more than %.0f dB: is the level right?",
-                                offset, OFFSET_DB.passed(consequence))));
+                        Told.of("ear-offset").with("offset", offset).with("threshold", OFFSET_DB.passed(consequence))));
     }
 }

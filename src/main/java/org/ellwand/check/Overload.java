@@ -1,13 +1,17 @@
 package org.ellwand.check;
 
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.NavigableMap;
 import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
 import org.ellwand.acoustics.Band;
 import org.ellwand.amount.Amount;
 import org.ellwand.check.Finding.Consequence;
 import org.ellwand.check.Finding.Errs;
 import org.ellwand.check.Finding.Measure;
+import org.ellwand.measurement.Conditions;
 import org.ellwand.measurement.CurveReading;
 import org.ellwand.measurement.Session;
 import org.ellwand.measurement.Stimulus;
@@ -15,12 +19,14 @@ import org.ellwand.measurement.Stimulus;
 /**
  * A microphone, amplifier or loudspeaker that no longer follows. The open ear is a linear path: 10 dB more outside are 10 dB
  * more inside. Where the open ear rises by less than {@link #SHARE} of what the sound rose by, in five third octaves side by
- * side, something compressed, and the open ear reads low, which hides attenuation. (0.95: common practice, no source.) A
+ * side, something compressed, and the open ear reads low, which hides attenuation. Where it rises by more than {@link #MOST}, a level is not
+ * what was written down. (0.95 and 1.05: common practice, no source.) A
  * sound whose peak lies above the {@code overload} that the session states clips, whatever it reads. Accuses fewer than 1 in
  * 1000 sound sessions.
  */
 final class Overload implements DataCheck {
     private static final double SHARE = 0.95;
+    private static final double MOST = 1.05;
 
     /** Standard deviations of a reading that a rise, of two readings, may lack. */
     private static final double SCATTER = 4 * Math.sqrt(2);
@@ -32,7 +38,7 @@ final class Overload implements DataCheck {
 
     @Override
     public String needs() {
-        return "the open ear at two levels of one kind of sound, or 'overload' and a sound's 'peak'";
+        return "the open ear at two levels of one kind of sound, or 'overload' in the session";
     }
 
     @Override
@@ -55,6 +61,7 @@ final class Overload implements DataCheck {
         double rise = Levels.db(session, loudest) - Levels.db(session, softest);
         NavigableMap<Band, Double> lack = Sheets.less(Sheets.curve(softest), Sheets.curve(loudest));
         lack.replaceAll((band, db) -> db + rise);
+        excess(tally, session, loudest, rise, lack);
         List<Band> run = Sheets.wideRun(
                 lack, (band, db) -> db > Math.max((1 - SHARE) * rise, SCATTER * Sheets.readingDb(session, band)));
         if (!run.isEmpty()) {
@@ -65,32 +72,66 @@ final class Overload implements DataCheck {
                     Errs.HIDES_ATTENUATION,
                     Consequence.UNUSABLE,
                     new Measure(share, SHARE, "dB per dB"),
-                    Tally.say(
-                            "the open ear rises by %.2f dB for each dB of %.0f dB more outside, less than %.2f: something"
-                                    + " does not follow",
-                            share, rise, SHARE));
+                    Told.of("open-ear-compressed")
+                            .with("share", share)
+                            .with("rise", rise)
+                            .with("threshold", SHARE));
+        }
+    }
+
+    /** An ear cannot rise by more than the sound: the sound was another than was written down. */
+    private static void excess(
+            Tally tally, Session session, CurveReading loudest, double rise, NavigableMap<Band, Double> lack) {
+        List<Band> run = Sheets.wideRun(
+                lack, (band, db) -> -db > Math.max((MOST - 1) * rise, SCATTER * Sheets.readingDb(session, band)));
+        if (!run.isEmpty()) {
+            double share = 1 - Sheets.average(lack, run) / rise;
+            tally.add(
+                    loudest.conditions().without(Sheets.REPEATS),
+                    run,
+                    Errs.EITHER,
+                    Consequence.UNUSABLE,
+                    new Measure(share, MOST, "dB per dB"),
+                    Told.of("open-ear-expanded")
+                            .with("share", share)
+                            .with("rise", rise)
+                            .with("threshold", MOST));
         }
     }
 
     private static void peak(Tally tally, Session session, Stimulus sound, Amount most) {
-        Optional<Amount> peak = sound.peak().filter(p -> p.unit() == most.unit());
+        // Without a stated peak the level itself stands for it, which no peak lies below.
+        Optional<Amount> peak = sound.peak()
+                .or(() -> sound.levels().stream()
+                        .filter(l -> l.unit() == most.unit())
+                        .findFirst())
+                .filter(p -> p.unit() == most.unit());
         if (peak.isEmpty()) {
             return;
         }
         tally.looked();
         double db = peak.get().value();
         if (db > most.value()) {
-            Sheets.grouped(
-                            Sheets.sounding(session, r -> r.get("stimulus").equals(Optional.of(sound.id()))),
-                            Sheets.REPEATS)
-                    .keySet()
+            under(session, sound)
                     .forEach(of -> tally.add(
                             of,
                             List.of(),
                             Errs.EITHER,
                             Consequence.UNUSABLE,
                             new Measure(db, most.value(), most.unit().symbol()),
-                            Tally.say("a peak of %.1f dB, and the chain follows up to %.1f dB", db, most.value())));
+                            Told.of("peak-too-high").with("peak", db).with("threshold", most.value())));
         }
+    }
+
+    /** Everything read under a sound: curves, traces and harmonics. */
+    private static Set<Conditions> under(Session session, Stimulus sound) {
+        Set<Conditions> all = new LinkedHashSet<>();
+        session.readings().forEach(r -> all.add(r.conditions()));
+        session.traces().forEach(t -> all.add(t.conditions()));
+        session.harmonics().forEach(h -> all.add(h.conditions()));
+        return all.stream()
+                .filter(of -> of.get("stimulus").equals(Optional.of(sound.id())))
+                .map(of -> of.without(Sheets.REPEATS))
+                .collect(Collectors.toCollection(LinkedHashSet::new));
     }
 }

@@ -88,8 +88,6 @@ final class ReturnCheck implements DataCheck {
                 Errs.EITHER,
                 consequence,
                 new Measure(figure, threshold, "dB"),
-                Tally.say(
-                        "up to %.1f dB from the first take of the same ear, more than %.1f dB: did the tube move?",
-                        figure, threshold));
+                Told.of("tube-moved").with("difference", figure).with("threshold", threshold));
     }
 }

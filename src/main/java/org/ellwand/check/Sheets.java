@@ -1,8 +1,10 @@
 package org.ellwand.check;
 
 import java.util.ArrayList;
+import java.util.Collection;
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.NavigableMap;
 import java.util.Optional;
@@ -15,8 +17,11 @@ import java.util.function.Predicate;
 import org.ellwand.acoustics.Band;
 import org.ellwand.acoustics.Bound;
 import org.ellwand.acoustics.Energy;
+import org.ellwand.acoustics.Resolution;
 import org.ellwand.acoustics.Spectrum;
 import org.ellwand.acoustics.Weighting;
+import org.ellwand.amount.Unit;
+import org.ellwand.measurement.Cause;
 import org.ellwand.measurement.Conditions;
 import org.ellwand.measurement.CurveReading;
 import org.ellwand.measurement.Reading;
@@ -161,10 +166,52 @@ final class Sheets {
             return 0;
         }
         return Math.sqrt(declared.causes().stream()
-                .filter(c -> c.sharedBy() == sharedBy && c.unit() == org.ellwand.amount.Unit.DB)
+                .filter(c -> c.sharedBy() == sharedBy && c.unit() == Unit.DB)
                 .mapToDouble(c -> c.sizeAt(band.nominalHz()))
                 .map(size -> size * size)
                 .sum());
+    }
+
+    /**
+     * Standard deviation, by what is declared of readings, of the mean of a curve over bands: causes that move all bands
+     * together stay, those independent across bands average out.
+     */
+    static double meanReadingDb(Session session, Collection<Band> bands) {
+        return meanDb(session, bands, SharedBy.READING);
+    }
+
+    /** The same by what is declared of insertions. */
+    static double meanInsertionDb(Session session, Collection<Band> bands) {
+        return meanDb(session, bands, SharedBy.INSERTION);
+    }
+
+    private static double meanDb(Session session, Collection<Band> bands, SharedBy sharedBy) {
+        if (!(session.uncertainty() instanceof Uncertainty.Declared declared) || bands.isEmpty()) {
+            return 0;
+        }
+        return Math.sqrt(declared.causes().stream()
+                .filter(c -> c.sharedBy() == sharedBy && c.unit() == Unit.DB)
+                .mapToDouble(c -> ofMean(c, bands))
+                .sum());
+    }
+
+    private static double ofMean(Cause cause, Collection<Band> bands) {
+        double sum = bands.stream()
+                .mapToDouble(b -> cause.sizeAt(b.nominalHz()))
+                .map(size -> cause.independentAcrossBands() ? size * size : size)
+                .sum();
+        double mean = sum / bands.size();
+        return cause.independentAcrossBands() ? mean / bands.size() : mean * mean;
+    }
+
+    /** Whether a reading is of pink noise, whose third octaves and octaves are all as loud. */
+    static boolean isPink(Session session, CurveReading reading) {
+        return Levels.kind(session, reading).toLowerCase(Locale.ROOT).contains("pink");
+    }
+
+    /** Whether the bands are as narrow as a resolution, or narrower. */
+    static boolean isAsFineAs(Resolution resolution, NavigableMap<Band, Double> curve) {
+        return !curve.isEmpty() && !curve.firstKey().resolution().isCoarserThan(resolution);
     }
 
     /** The attenuation of a reading in place, where its open ear was measured. */
@@ -265,6 +312,6 @@ final class Sheets {
 
     /** The level of a stimulus in dB SPL. */
     static Optional<Double> levelDb(Session session, CurveReading reading) {
-        return session.stimulusOf(reading.conditions()).flatMap(s -> s.levelIn(org.ellwand.amount.Unit.DB_SPL));
+        return session.stimulusOf(reading.conditions()).flatMap(s -> s.levelIn(Unit.DB_SPL));
     }
 }

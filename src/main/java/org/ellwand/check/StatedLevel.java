@@ -1,18 +1,22 @@
 package org.ellwand.check;
 
 import java.util.List;
+import java.util.Map;
 import java.util.NavigableMap;
 import java.util.Optional;
 import org.ellwand.acoustics.Band;
 import org.ellwand.acoustics.Weighting;
+import org.ellwand.amount.Unit;
 import org.ellwand.check.Finding.Consequence;
 import org.ellwand.check.Finding.Errs;
 import org.ellwand.check.Finding.Measure;
+import org.ellwand.measurement.Conditions;
+import org.ellwand.measurement.CurveReading;
 import org.ellwand.measurement.Session;
 
 /**
- * A level stated in dB SPL that is one in dB(A): the bands of the field microphone, summed with the weighting A, come to it,
- * and without a weighting they do not. Claims name levels, and readings under a misnamed level answer another question. (0.5
+ * A level stated in dB SPL that is one in dB(A), or the other way round: the bands of the field microphone, summed with the other
+ * weighting, come to it, and summed with its own they do not. Claims name levels, and readings under a misnamed level answer another question. (0.5
  * and 1 dB: common practice, no source; for pink noise the two sums differ by 1.2 dB only.) Accuses fewer than 1 in 1000
  * sound sessions.
  */
@@ -30,7 +34,7 @@ final class StatedLevel implements DataCheck {
 
     @Override
     public String needs() {
-        return "the field microphone under a sound of a level in dB SPL, 125 Hz to 8 kHz";
+        return "the field microphone under a sound of a level in dB SPL or dB(A), 125 Hz to 8 kHz";
     }
 
     @Override
@@ -40,33 +44,58 @@ final class StatedLevel implements DataCheck {
         Sheets.fields(session).forEach(reading -> {
             NavigableMap<Band, Double> curve = Sheets.curve(reading);
             Optional<Double> stated = Sheets.levelDb(session, reading);
-            if (stated.isPresent()
-                    && Sheets.at(curve, 125).isPresent()
-                    && Sheets.at(curve, 8000).isPresent()) {
-                tally.looked();
-                judge(tally, session, reading.conditions().get("stimulus").orElse(""), curve, stated.get());
+            if (Sheets.at(curve, 125).isPresent() && Sheets.at(curve, 8000).isPresent()) {
+                stated.ifPresent(db -> {
+                    tally.looked();
+                    judge(tally, session, reading, curve, db);
+                });
+                weighted(tally, session, reading, curve);
             }
         });
         return tally.done();
     }
 
-    private void judge(Tally tally, Session session, String sound, NavigableMap<Band, Double> curve, double stated) {
+    /** The level in dB(A), where it is none in dB SPL; the other way round the same slip. */
+    private static void weighted(Tally tally, Session session, CurveReading reading, NavigableMap<Band, Double> curve) {
+        Optional<Double> stated = session.stimulusOf(reading.conditions()).flatMap(s -> s.levelIn(Unit.DB_A));
+        if (stated.isEmpty()) {
+            return;
+        }
+        tally.looked();
         double plain = Sheets.overallDb(curve, Weighting.Z);
         double weighted = Sheets.overallDb(curve, Weighting.A);
+        double off = Math.abs(stated.get() - weighted);
+        if (Math.abs(stated.get() - plain) < NEAR_DB && off > farDb(session, curve)) {
+            add(tally, reading, off, "stated-weighted", stated.get(), plain, weighted);
+        }
+    }
+
+    private static double farDb(Session session, NavigableMap<Band, Double> curve) {
         double reading = curve.keySet().stream()
                 .mapToDouble(b -> Sheets.readingDb(session, b))
                 .max()
                 .orElse(0);
-        if (Math.abs(stated - weighted) < NEAR_DB && Math.abs(stated - plain) > Math.max(FAR_DB, SCATTER * reading)) {
-            tally.add(
-                    org.ellwand.measurement.Conditions.of(java.util.Map.of("stimulus", sound)),
-                    List.of(),
-                    Errs.EITHER,
-                    Consequence.NOTED,
-                    new Measure(Math.abs(stated - plain), FAR_DB, "dB"),
-                    Tally.say(
-                            "stated as %.1f dB SPL; the bands come to %.1f dB, and to %.1f dB with the weighting A",
-                            stated, plain, weighted));
+        return Math.max(FAR_DB, SCATTER * reading);
+    }
+
+    private static void judge(
+            Tally tally, Session session, CurveReading reading, NavigableMap<Band, Double> curve, double stated) {
+        double plain = Sheets.overallDb(curve, Weighting.Z);
+        double weighted = Sheets.overallDb(curve, Weighting.A);
+        double off = Math.abs(stated - plain);
+        if (Math.abs(stated - weighted) < NEAR_DB && off > farDb(session, curve)) {
+            add(tally, reading, off, "stated-unweighted", stated, plain, weighted);
         }
+    }
+
+    private static void add(
+            Tally tally, CurveReading reading, double off, String key, double stated, double plain, double weighted) {
+        tally.add(
+                Conditions.of(Map.of("stimulus", reading.get("stimulus").orElse(""))),
+                List.of(),
+                Errs.EITHER,
+                Consequence.NOTED,
+                new Measure(off, FAR_DB, "dB"),
+                Told.of(key).with("stated", stated).with("plain", plain).with("weighted", weighted));
     }
 }

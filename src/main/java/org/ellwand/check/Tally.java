@@ -2,11 +2,11 @@ package org.ellwand.check;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import org.ellwand.acoustics.Band;
 import org.ellwand.check.DataCheck.Checked;
+import org.ellwand.check.Finding.About;
 import org.ellwand.check.Finding.Consequence;
 import org.ellwand.check.Finding.Errs;
 import org.ellwand.check.Finding.Measure;
@@ -19,10 +19,17 @@ final class Tally {
     private final Session session;
     private final List<Finding> findings = new ArrayList<>();
     private boolean made;
+    private About about = About.EVERYTHING;
 
     Tally(DataCheck check, Session session) {
         this.check = check;
         this.session = session;
+    }
+
+    /** Says which numbers the faults added from now on can touch. */
+    Tally about(About numbers) {
+        about = numbers;
+        return this;
     }
 
     /** Says that something could be looked at. */
@@ -31,29 +38,28 @@ final class Tally {
     }
 
     /** A fault of some readings, in some bands. */
-    void add(Conditions of, Iterable<Band> bands, Errs errs, Consequence consequence, Measure measure, String text) {
+    void add(Conditions of, Iterable<Band> bands, Errs errs, Consequence consequence, Measure measure, Told told) {
         looked();
         findings.add(new Finding(
                 check.name(),
                 session.id(),
                 Sheets.name(of),
                 Sheets.hertz(bands),
-                text,
+                told.text(),
                 errs,
                 consequence,
-                Optional.of(measure)));
+                Optional.of(measure),
+                told.key(),
+                told.figures(),
+                about));
     }
 
     /** A fault of the session as a whole. */
-    void add(Errs errs, Consequence consequence, Measure measure, String text) {
-        add(Conditions.of(Map.of()), List.of(), errs, consequence, measure, text);
+    void add(Errs errs, Consequence consequence, Measure measure, Told told) {
+        add(Conditions.of(Map.of()), List.of(), errs, consequence, measure, told);
     }
 
     Checked done() {
         return new Checked(made, findings);
-    }
-
-    static String say(String format, Object... figures) {
-        return String.format(Locale.ROOT, format, figures);
     }
 }

@@ -69,9 +69,9 @@ final class TubeExcess implements DataCheck {
                 Errs.INVENTS_ATTENUATION,
                 Consequence.UNUSABLE,
                 new Measure(figure, EXCESS_DB, "dB"),
-                Tally.say(
-                        "%.1f dB below the other insertions over %d neighbouring bands, more than %.0f dB: a squeezed"
-                                + " or blocked tube reads so",
-                        figure, run.size(), EXCESS_DB));
+                Told.of("tube-blocked")
+                        .with("excess", figure)
+                        .with("bands", run.size())
+                        .with("threshold", EXCESS_DB));
     }
 }

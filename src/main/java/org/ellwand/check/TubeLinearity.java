@@ -92,9 +92,6 @@ final class TubeLinearity implements DataCheck {
                         Errs.INVENTS_ATTENUATION,
                         consequence,
                         new Measure(figure, LACK_DB.passed(consequence), "dB"),
-                        Tally.say(
-                                "rises with the sound by %.1f dB less than the other insertions, more than %.1f dB: a"
-                                        + " squeezed tube does not follow",
-                                figure, LACK_DB.passed(consequence))));
+                        Told.of("tube-squeezed").with("lack", figure).with("threshold", LACK_DB.passed(consequence))));
     }
 }

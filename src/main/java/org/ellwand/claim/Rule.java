@@ -52,6 +52,34 @@ public record Rule(
         Map<String, String> assumed,
         Map<String, String> table,
         Place place) {
+    /** This rule about each ear and each unit that was measured, where it spoke of people or products. */
+    public Rule ofEach() {
+        return new Rule(
+                name,
+                quantity,
+                limit,
+                statistic,
+                bands,
+                resolution,
+                weighting,
+                where,
+                stimulus,
+                level,
+                referredToField,
+                between,
+                ratio,
+                ears.map(some -> new Population.Each()),
+                units.map(some -> new Population.Each()),
+                of,
+                reference,
+                target,
+                method,
+                stated,
+                assumed,
+                table,
+                place);
+    }
+
     /** This rule with another statistic and weighting. */
     public Rule with(Statistic other, Optional<Weighting> weighted) {
         return new Rule(

@@ -69,7 +69,7 @@ final class InspectCommand implements Callable<Integer> {
         if (!where.isEmpty()) {
             line(out, "    at " + where);
         }
-        line(out, "    " + errs(finding.errs()) + "; " + follows(finding.consequence()));
+        line(out, "    " + finding.errs().text() + "; " + finding.consequence().text());
     }
 
     private static String notChecked(NotChecked not) {
@@ -89,23 +89,6 @@ final class InspectCommand implements Callable<Integer> {
 
     private static String hertz(double hz) {
         return hz == Math.rint(hz) ? Long.toString((long) hz) : Double.toString(hz);
-    }
-
-    private static String errs(Finding.Errs errs) {
-        return switch (errs) {
-            case HIDES_ATTENUATION -> "hides attenuation";
-            case INVENTS_ATTENUATION -> "invents attenuation";
-            case EITHER -> "may err either way";
-        };
-    }
-
-    private static String follows(Finding.Consequence consequence) {
-        return switch (consequence) {
-            case NOTED -> "noted";
-            case WIDENED -> "used, with more uncertainty";
-            case BOUNDED -> "used as a bound only";
-            case UNUSABLE -> "firm about nothing that it could have caused";
-        };
     }
 
     private static String counted(int count, String one, String many) {

@@ -3,15 +3,19 @@ package org.ellwand.measurement;
 import java.time.LocalDate;
 import java.time.format.DateTimeParseException;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
+import java.util.TreeMap;
 import org.ellwand.amount.Amount;
 import org.ellwand.amount.Dimension;
 import org.ellwand.amount.Unit;
 import org.ellwand.measurement.Chain.Calibration;
 
-/** Reads {@code calibration}, {@code averaging} and {@code overload}. */
+/** Reads {@code calibration}, {@code averaging}, {@code overload} and what is said of the product. */
 final class ChainReader {
     static final List<String> CALIBRATION_KEYS = List.of("before", "after", "dated");
+    static final Map<String, Boolean> YES_NO = new TreeMap<>(Map.of("yes", true, "no", false));
     private static final String LEVEL = "a level such as '94.0 dB SPL'";
 
     private ChainReader() {}
@@ -23,7 +27,23 @@ final class ChainReader {
         if (averaging.isPresent() && !(averaging.get().value() > 0)) {
             session.problems().add(session.placeOf("averaging"), "a time of averaging is longer than nothing");
         }
-        return new Chain(calibration, averaging, session.amount("overload", Unit::isLevel, LEVEL));
+        return new Chain(
+                calibration,
+                averaging,
+                session.amount("overload", Unit::isLevel, LEVEL),
+                weakestFirst(session),
+                session.choice("open by design", YES_NO).orElse(false),
+                List.of());
+    }
+
+    private static List<String> weakestFirst(Keys session) {
+        List<String> settings = session.texts("settings weakest first");
+        if (Set.copyOf(settings).size() < settings.size()) {
+            session.problems().add(session.placeOf("settings weakest first"), "names a setting twice");
+        } else if (settings.size() == 1) {
+            session.problems().add(session.placeOf("settings weakest first"), "is a list of two settings or more");
+        }
+        return settings;
     }
 
     private static Calibration calibration(Keys keys) {

@@ -104,6 +104,29 @@ public record Session(
                 chain);
     }
 
+    /** This session with other sizes of its errors. */
+    public Session withUncertainty(Uncertainty other) {
+        return new Session(
+                id,
+                file,
+                measured,
+                rig,
+                place,
+                resolution,
+                levelsIn,
+                stimuli,
+                openEarScaled,
+                settingsSwitchedInPlace,
+                declaredConditions,
+                other,
+                readings,
+                traces,
+                harmonics,
+                figures,
+                dataFiles,
+                chain);
+    }
+
     /** The stimulus of a reading, where it has one. */
     public Optional<Stimulus> stimulusOf(Conditions conditions) {
         return conditions.get("stimulus").map(stimuli::get);

@@ -32,6 +32,8 @@ final class SessionDraft {
             "calibration",
             "averaging",
             "overload",
+            "settings weakest first",
+            "open by design",
             "data",
             "calibrator",
             "recordings",

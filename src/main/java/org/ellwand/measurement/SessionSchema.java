@@ -57,6 +57,8 @@ public final class SessionSchema {
         put(session, "calibration", calibration());
         put(session, "averaging", pattern("\\+?(\\d+(\\.\\d+)?|\\.\\d+)" + TIME));
         put(session, "overload", pattern(LEVEL));
+        put(session, "settings weakest first", listOf(anyText()).put("minItems", 2));
+        put(session, "open by design", words(ChainReader.YES_NO.keySet()));
         put(session, "data", oneOrMore(entry()));
         put(session, "calibrator", calibrator());
         put(session, "recordings", oneOrMore(recording()));

@@ -7,7 +7,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import org.ellwand.amount.Amount;
+import java.util.stream.Collectors;
+import org.ellwand.amount.Unit;
 import org.ellwand.measurement.Conditions;
 import org.ellwand.measurement.Stimulus;
 import org.ellwand.words.Remark;
@@ -15,6 +16,8 @@ import org.ellwand.words.Remark;
 /** Puts together the cells that one number is computed from. */
 final class Joiner {
     private static final Set<String> SOUND = Set.of("stimulus");
+
+    private static final List<Unit> WEIGHTINGS = List.of(Unit.DB_SPL, Unit.DB_A, Unit.DB_C);
 
     private Joiner() {}
 
@@ -36,12 +39,16 @@ final class Joiner {
         List<Joined> joined = new ArrayList<>();
         for (Cell cell : quiet) {
             Conditions same = cell.conditions().without(SOUND);
-            Optional<Cell> lowest = sounding.stream()
+            List<Cell> candidates = sounding.stream()
                     .filter(c -> c.conditions().without(SOUND).equals(same))
-                    .min(Comparator.comparingDouble(Joiner::level));
+                    .toList();
+            Optional<Cell> lowest = lowest(candidates);
             if (lowest.isEmpty()) {
-                dropped.add(Remark.of("no-gain-for-noise")
-                        .with("session", cell.session().id()));
+                dropped.add(
+                        candidates.isEmpty()
+                                ? Remark.of("no-gain-for-noise")
+                                        .with("session", cell.session().id())
+                                : unlike(candidates));
             }
             lowest.ifPresent(low -> joined.add(new Joined(same, List.of(referred(cell, low), low))));
         }
@@ -61,11 +68,31 @@ final class Joiner {
                 quiet.notes());
     }
 
-    /** The first level that the auditor gave; what has none comes last. */
-    private static double level(Cell cell) {
-        return cell.stimulus()
-                .flatMap(s -> s.levels().stream().findFirst())
-                .map(Amount::value)
-                .orElse(Double.POSITIVE_INFINITY);
+    /** The one of the lowest level, in a weighting that all of them state; nothing where they have none in common. */
+    private static Optional<Cell> lowest(List<Cell> cells) {
+        return WEIGHTINGS.stream()
+                .filter(unit -> cells.stream().allMatch(c -> levelDb(c, unit).isPresent()))
+                .findFirst()
+                .flatMap(unit -> cells.stream()
+                        .min(Comparator.comparingDouble(c -> levelDb(c, unit).orElse(0.0))))
+                .or(() -> cells.size() == 1 ? Optional.of(cells.get(0)) : Optional.empty());
+    }
+
+    private static Optional<Double> levelDb(Cell cell, Unit unit) {
+        return cell.stimulus().flatMap(s -> s.levelIn(unit));
+    }
+
+    /** dB SPL and dB(A) are never compared. */
+    private static Remark unlike(List<Cell> cells) {
+        String sounds = cells.stream()
+                .flatMap(c -> c.stimulus().stream())
+                .map(s -> s.id() + " ("
+                        + s.levels().stream().map(a -> a.unit().symbol()).collect(Collectors.joining(", ")) + ")")
+                .distinct()
+                .sorted()
+                .collect(Collectors.joining(", "));
+        return Remark.of("levels-unlike")
+                .with("session", cells.get(0).session().id())
+                .with("sounds", sounds);
     }
 }

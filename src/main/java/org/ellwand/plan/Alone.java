@@ -1,8 +1,10 @@
 package org.ellwand.plan;
 
 import java.util.List;
+import java.util.Optional;
 import org.ellwand.claim.Claim;
 import org.ellwand.claim.Product;
+import org.ellwand.claim.Rule;
 
 /** A product with one claim, read in the plain way only. */
 final class Alone {
@@ -24,14 +26,23 @@ final class Alone {
                 List.of(plain(claim)));
     }
 
+    /** The claim about each ear and unit that was measured. */
+    static Claim ofEach(Claim c) {
+        return with(c, c.rule().map(Rule::ofEach));
+    }
+
     private static Claim plain(Claim c) {
+        return with(c, c.rule());
+    }
+
+    private static Claim with(Claim c, Optional<Rule> rule) {
         return new Claim(
                 c.id(),
                 c.edition(),
                 c.topic(),
                 c.quote(),
                 c.paraphrase(),
-                c.rule(),
+                rule,
                 c.untestedBecause(),
                 c.because(),
                 List.of(),

@@ -17,7 +17,18 @@ import org.ellwand.measurement.Stimulus;
 final class Floor {
     private static final double CLEAR_DB = 15;
 
+    /** Room, probe and microphone in a third octave, dB (common practice, no source). */
+    static final double TYPICAL_DB = 25;
+
+    /** The 19 third octaves from 125 Hz to 8 kHz together, above one of them. */
+    private static final double OF_BANDS_DB = 10 * Math.log10(19);
+
     private Floor() {}
+
+    /** Level of pink noise, dB SPL, whose bands stand clear of a typical floor behind an attenuation. */
+    static double typicalDb(double attenuationDb) {
+        return attenuationDb + TYPICAL_DB + CLEAR_DB + OF_BANDS_DB;
+    }
 
     /**
      * The level of a sound that was read with the open ear, shifted as far as the least favourable band needs; empty where

@@ -10,6 +10,7 @@ import org.ellwand.audit.ClaimAudit;
  * @param chance how often such a sitting decides, if the value stays; absent where that cannot be said
  * @param wouldPass the limit that today's value would pass; empty where that cannot be said
  * @param figure further figure of the advice, in the unit of the limit: the uncertainty needed, the margin that is told
+ * @param wearers of a statement about people or products: how many heads or samples in all; 0 where that is not the question
  */
 record Outlook(
         ClaimAudit audited,
@@ -17,12 +18,27 @@ record Outlook(
         int insertions,
         OptionalDouble chance,
         String wouldPass,
-        OptionalDouble figure) {
+        OptionalDouble figure,
+        int wearers) {
+    /** One that counts no ears and no samples. */
+    Outlook(
+            ClaimAudit audited,
+            Advice advice,
+            int insertions,
+            OptionalDouble chance,
+            String wouldPass,
+            OptionalDouble figure) {
+        this(audited, advice, insertions, chance, wouldPass, figure, 0);
+    }
 
     /** What to do; the sentences stand in the template. */
     enum Advice {
         /** More insertions, in a further sitting. */
         INSERTIONS,
+        /** More heads, for a statement about people. */
+        HEADS,
+        /** More samples, for a statement about products. */
+        SAMPLES,
         /** First readings; of a limit with two ends it is known how many. */
         FIRST,
         /** First readings of a limit with one end: how far beyond it a value is told. */
@@ -39,6 +55,11 @@ record Outlook(
         STATE,
         /** No reading of this kind can tell. */
         OUT_OF_REACH
+    }
+
+    /** Whether others are to wear it, or other samples to be worn. */
+    boolean isOfOthers() {
+        return advice == Advice.HEADS || advice == Advice.SAMPLES;
     }
 
     boolean isPlanned() {

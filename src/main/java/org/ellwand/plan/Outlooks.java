@@ -1,10 +1,14 @@
 package org.ellwand.plan;
 
+import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
+import java.util.TreeMap;
+import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 import org.ellwand.amount.Interval;
 import org.ellwand.amount.Unit;
 import org.ellwand.audit.AuditOptions;
@@ -15,6 +19,7 @@ import org.ellwand.audit.Judgement;
 import org.ellwand.audit.Point;
 import org.ellwand.audit.Verdict;
 import org.ellwand.claim.Claim;
+import org.ellwand.claim.Population;
 import org.ellwand.claim.Product;
 import org.ellwand.claim.Rule;
 import org.ellwand.claim.Statistic;
@@ -24,6 +29,7 @@ import org.ellwand.measurement.Uncertainty;
 import org.ellwand.quantity.Quantities;
 import org.ellwand.quantity.SpectralQuantity;
 import org.ellwand.statistics.NormalErrors;
+import org.ellwand.statistics.ToleranceFactor;
 import org.ellwand.words.Remark;
 
 /** Works out for the claims of a product what a firm verdict needs, with the judge's own uncertainty. */
@@ -36,6 +42,9 @@ final class Outlooks {
 
     /** Insertions where nothing tells how many are needed (3 to 5 are usual: common practice, no source). */
     static final int USUAL = 3;
+
+    /** More heads or samples than a panel has are not planned (20 is the larger panel of a hearing-protector standard: from memory). */
+    static final int MOST_WEARERS = 40;
 
     private static final int FEW = 4;
     private static final int TRIALS = 10_000;
@@ -72,10 +81,89 @@ final class Outlooks {
             return first(audited, rule.get());
         }
         boolean ofSize = plain.reasons().stream().map(Remark::key).allMatch(OF_SIZE::contains);
+        Optional<Outlook> others = others(audited, rule.get(), plain);
+        if (others.isPresent()) {
+            return others.get();
+        }
         return ofSize && plain.standardUncertainty().isPresent()
                 ? marginal(audited, plain)
                 : new Outlook(
                         audited, Outlook.Advice.COMPLETE, USUAL, OptionalDouble.empty(), "", OptionalDouble.empty());
+    }
+
+    /**
+     * A statement about people or products is settled by more of them: their mean is as uncertain as their scatter over the
+     * root of their number, and of a share the factor of a normal tolerance interval tells. Nothing where the rule speaks of those
+     * measured, or where one alone tells no scatter.
+     */
+    private Optional<Outlook> others(ClaimAudit audited, Rule rule, Judgement plain) throws InputException {
+        boolean heads = rule.ears().filter(Population::isBeyondTheMeasured).isPresent();
+        boolean samples = rule.units().filter(Population::isBeyondTheMeasured).isPresent();
+        if (!heads && !samples) {
+            return Optional.empty();
+        }
+        Population population = (heads ? rule.ears() : rule.units()).orElseThrow();
+        Outlook.Advice advice = heads ? Outlook.Advice.HEADS : Outlook.Advice.SAMPLES;
+        int measured = heads ? Math.max(count("head"), 1) : Math.max(count("unit"), 1);
+        if (population instanceof Population.Share share) {
+            String wearer = heads ? "head" : "unit";
+            return ofShare(audited.claim(), wearer, share.percent() / 100, measured)
+                    .map(n ->
+                            new Outlook(audited, advice, USUAL, OptionalDouble.empty(), "", OptionalDouble.empty(), n));
+        }
+        if (measured < 2 || plain.standardUncertainty().isEmpty()) {
+            return Optional.empty();
+        }
+        double value = plain.value().orElseThrow();
+        double u = plain.standardUncertainty().getAsDouble();
+        for (int n = measured + 1; n <= MOST_WEARERS; n++) {
+            double firm = chance(plain).firm(value, u * Math.sqrt((double) measured / n));
+            if (firm >= WANTED) {
+                return Optional.of(new Outlook(
+                        audited, advice, USUAL, OptionalDouble.of(firm), wouldPass(plain), OptionalDouble.empty(), n));
+            }
+        }
+        return Optional.empty();
+    }
+
+    /**
+     * How many must be measured for a share of all to lie inside, if mean and scatter of those measured stay: k of that many
+     * (one-sided; for two ends the nearer one by the two-sided factor) reaches no further than the end.
+     */
+    private Optional<Integer> ofShare(Claim claim, String wearer, double share, int measured) throws InputException {
+        Judgement each = judged(Alone.ofEach(claim), sessions);
+        double[] values = each.cells().stream()
+                .collect(Collectors.groupingBy(
+                        cell -> cell.conditions().get(wearer).orElse(""),
+                        TreeMap::new,
+                        Collectors.averagingDouble(CellResult::value)))
+                .values()
+                .stream()
+                .mapToDouble(d -> d)
+                .toArray();
+        Interval limit = each.rule().limit();
+        double mean = Arrays.stream(values).average().orElse(0);
+        double squares = Arrays.stream(values).map(v -> (v - mean) * (v - mean)).sum();
+        if (values.length < 2 || squares == 0 || !limit.contains(mean)) {
+            return Optional.empty();
+        }
+        double nearest = Math.min(
+                limit.hasLower() ? mean - limit.lower() : Double.POSITIVE_INFINITY,
+                limit.hasUpper() ? limit.upper() - mean : Double.POSITIVE_INFINITY);
+        double reach = nearest / Math.sqrt(squares / (values.length - 1));
+        boolean twoEnds = limit.hasLower() && limit.hasUpper();
+        return IntStream.rangeClosed(measured + 1, MOST_WEARERS)
+                .filter(n -> (twoEnds
+                                ? ToleranceFactor.twoSided(n, share, product.confidence())
+                                : ToleranceFactor.oneSided(n, share, product.confidence()))
+                        <= reach)
+                .boxed()
+                .findFirst();
+    }
+
+    /** How many heads, or samples, the product was measured with. */
+    private int count(String condition) {
+        return Wanted.known(condition, product.name(), sessions).size();
     }
 
     private static Outlook simple(ClaimAudit audited, Outlook.Advice advice) {

@@ -42,10 +42,18 @@ public record Plan(ProductAudit product, long decided, List<Outlook> outlooks, L
             }
         }
         List<Wanted> wanted = outlooks.stream()
-                .filter(Outlook::isPlanned)
+                .filter(outlook -> outlook.isPlanned() && !outlook.isOfOthers())
                 .map(outlook -> new Wanted(outlook.audited().claim(), outlook.insertions()))
                 .toList();
-        List<Sitting> sittings = wanted.isEmpty() ? List.of() : sittings(name, worn, wanted);
+        List<Sitting> sittings = new ArrayList<>(wanted.isEmpty() ? List.of() : sittings(name, worn, wanted));
+        List<Wanted> ofOthers = outlooks.stream()
+                .filter(Outlook::isOfOthers)
+                .map(outlook -> new Wanted(outlook.audited().claim(), outlook.insertions()))
+                .toList();
+        if (!ofOthers.isEmpty()) {
+            Optional<Session> like = worn.stream().findFirst();
+            sittings.add(SittingPlan.of(name, like, Wearer.another(), worn, ofOthers));
+        }
         return new Plan(product, product.claims().size() - outlooks.size(), outlooks, sittings);
     }
 

@@ -50,6 +50,7 @@ public final class PlanModel {
                 files.put(sitting.id() + ".yaml", SittingFile.yaml(sitting));
                 files.put(sitting.id() + ".csv", SittingFile.sheet(sitting));
             }
+            files.putAll(BenchFile.files(plan));
         }
         return files;
     }
@@ -65,6 +66,7 @@ public final class PlanModel {
         }
         model.put("claims", claims);
         model.put("sittings", sittings(plan));
+        model.put("bench", new ArrayList<>(BenchFile.files(plan).keySet()));
         return model;
     }
 
@@ -89,6 +91,7 @@ public final class PlanModel {
                 outlook.chance().isPresent() ? Text.percent(outlook.chance().getAsDouble()) : "");
         model.put("wouldPass", outlook.wouldPass());
         model.put("figure", size(outlook.figure(), unit));
+        model.put("wearers", outlook.wearers());
         model.put("shareNeeds", shareNeeds(plan, claim));
         return model;
     }
@@ -130,6 +133,7 @@ public final class PlanModel {
         Sitting sitting = alike.get(0);
         Map<String, Object> model = new LinkedHashMap<>();
         model.put("ids", alike.stream().map(Sitting::id).toList());
+        model.put("another", sitting.defaults().containsValue("another-ear"));
         model.put("like", sitting.like().map(session -> session.id()).orElse(""));
         model.put("sizes", sitting.uncertainty().isPresent() ? "declared" : "typical");
         model.put("readings", sitting.readings().size());
@@ -180,7 +184,11 @@ public final class PlanModel {
                 claimed.isPresent() && sound.isPresent() && sitting.like().isPresent()
                         ? Floor.neededDb(sitting.like().get(), sound.get(), claimed.getAsDouble())
                         : OptionalDouble.empty();
+        OptionalDouble typical = claimed.isPresent() && needed.isEmpty()
+                ? OptionalDouble.of(Floor.typicalDb(claimed.getAsDouble()))
+                : OptionalDouble.empty();
         return Map.of(
+                "typical", typical.isPresent() ? Text.number(Math.ceil(typical.getAsDouble()), 0) : "",
                 "claimed", claimed.isPresent() ? Text.amount(claimed.getAsDouble(), 0, Unit.DB) : "",
                 "kind", sound.map(Stimulus::kind).orElse(""),
                 "level", needed.isPresent() ? Text.number(Math.ceil(needed.getAsDouble()), 0) : "");

@@ -30,22 +30,22 @@ final class SittingFile {
 
     private String yaml() {
         line("# To be completed at the bench: the date, and the levels in " + sitting.id() + ".csv.");
-        line("session: " + quoted(sitting.id()));
+        line("session: " + Text.quoted(sitting.id()));
         line("# measured: 2026-01-31");
-        sitting.like().flatMap(Session::rig).ifPresent(rig -> line("rig: " + quoted(rig)));
-        sitting.like().flatMap(Session::place).ifPresent(place -> line("place: " + quoted(place)));
-        line("product: " + quoted(sitting.product()));
-        sitting.defaults().forEach((name, value) -> line(name + ": " + quoted(value)));
+        sitting.like().flatMap(Session::rig).ifPresent(rig -> line("rig: " + Text.quoted(rig)));
+        sitting.like().flatMap(Session::place).ifPresent(place -> line("place: " + Text.quoted(place)));
+        line("product: " + Text.quoted(sitting.product()));
+        sitting.defaults().forEach((name, value) -> line(name + ": " + Text.quoted(value)));
         line("resolution: " + sitting.resolution().text());
         line("levels in: " + sitting.levelsIn().symbol());
         line("stimuli:");
-        sitting.stimuli().forEach(sound -> line("  " + quoted(sound.id()) + ": {" + sound(sound) + "}"));
+        sitting.stimuli().forEach(sound -> line("  " + Text.quoted(sound.id()) + ": {" + sound(sound) + "}"));
         line("open ear: scaled               # read at quiet levels only, to spare the ear");
         line("settings switched: in place    # or 'between insertions': then number the insertions anew");
         conditions();
         uncertainty();
         line("data:");
-        line("  - {file: " + quoted(sitting.id() + ".csv") + ", layout: rows}");
+        line("  - {file: " + Text.quoted(sitting.id() + ".csv") + ", layout: rows}");
         return text.toString();
     }
 
@@ -53,7 +53,7 @@ final class SittingFile {
         List<String> declared = sitting.like().stream()
                 .flatMap(session -> session.declaredConditions().stream())
                 .sorted()
-                .map(SittingFile::quoted)
+                .map(Text::quoted)
                 .toList();
         if (!declared.isEmpty()) {
             line("conditions: [" + String.join(", ", declared) + "]");
@@ -64,7 +64,7 @@ final class SittingFile {
         String levels = sound.levels().stream().map(SittingFile::amount).collect(Collectors.joining(", "));
         String level = levels.isEmpty() ? "" : ", level: " + (sound.levels().size() == 1 ? levels : "[" + levels + "]");
         String peak = sound.peak().map(amount -> ", peak: " + amount(amount)).orElse("");
-        return "kind: " + quoted(sound.kind()) + level + peak;
+        return "kind: " + Text.quoted(sound.kind()) + level + peak;
     }
 
     private static String amount(Amount amount) {
@@ -89,7 +89,7 @@ final class SittingFile {
         String size = cause.sizes().size() == 1
                 ? Text.number(cause.sizes().get(0).size(), 4).replaceFirst("\\.?0+$", "") + unit
                 : "[" + String.join(", ", sizes(cause, unit)) + "]";
-        return "{cause: " + quoted(cause.name()) + ", size: " + size + ", shared by: "
+        return "{cause: " + Text.quoted(cause.name()) + ", size: " + size + ", shared by: "
                 + cause.sharedBy().name().toLowerCase(Locale.ROOT)
                 + (cause.independentAcrossBands() ? ", across bands: independent" : "") + "}";
     }
@@ -129,10 +129,6 @@ final class SittingFile {
 
     private void line(String content) {
         text.append(content).append('\n');
-    }
-
-    private static String quoted(String text) {
-        return "\"" + text.replace("\\", "\\\\").replace("\"", "\\\"") + "\"";
     }
 
     /** The sheet with every reading and band, the levels left empty. */

@@ -18,6 +18,11 @@ final class Text {
         return unit == Unit.NONE ? number : number + " " + unit.symbol();
     }
 
+    /** As a YAML scalar between quotation marks. */
+    static String quoted(String text) {
+        return "\"" + text.replace("\\", "\\\\").replace("\"", "\\\"") + "\"";
+    }
+
     static String percent(double share) {
         return Math.round(100 * share) + " %";
     }

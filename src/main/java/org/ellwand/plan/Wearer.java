@@ -24,6 +24,13 @@ record Wearer(SortedMap<String, String> conditions, String suffix) {
         return new Wearer(new TreeMap<>(Map.of("ear", "ear-01")), "");
     }
 
+    /** Somebody else, or somebody with another sample: the names are to be replaced. */
+    static Wearer another() {
+        return new Wearer(
+                new TreeMap<>(Map.of("ear", "another-ear", "head", "another-head", "unit", "another-sample")),
+                "another");
+    }
+
     /** Everybody who wore a product in a session. */
     static List<Wearer> of(Session session, String product) {
         Set<SortedMap<String, String>> all = new LinkedHashSet<>();

@@ -1,6 +1,6 @@
 package org.ellwand.report;
 
-import java.util.Locale;
+import java.util.List;
 import java.util.Map;
 import java.util.stream.Collectors;
 import org.ellwand.check.Finding;
@@ -15,13 +15,20 @@ final class FindingModel {
                 .and("reading", finding.reading().replace("=", " "))
                 .and("bands", finding.bands().stream().map(Numbers::hertz).collect(Collectors.joining(", ")))
                 .and("text", finding.text())
-                .and("errs", key(finding.errs()))
-                .and("consequence", key(finding.consequence()))
+                .and("key", finding.key())
+                .and("figures", figures(finding))
+                .and("errs", finding.errs().word())
+                .and("consequence", finding.consequence().word())
                 .map();
     }
 
-    /** Small letters and spaces: {@code hides attenuation}. */
-    private static String key(Enum<?> constant) {
-        return constant.name().toLowerCase(Locale.ROOT).replace('_', ' ');
+    private static List<Object> figures(Finding finding) {
+        return finding.figures().entrySet().stream()
+                .map(figure -> (Object) Map.of("name", figure.getKey(), "text", text(figure.getValue())))
+                .toList();
+    }
+
+    private static String text(Object figure) {
+        return figure instanceof Double number ? Numbers.plain(number) : figure.toString();
     }
 }

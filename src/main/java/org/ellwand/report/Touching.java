@@ -2,6 +2,7 @@ package org.ellwand.report;
 
 import java.util.List;
 import java.util.OptionalDouble;
+import java.util.Set;
 import org.ellwand.audit.CellResult;
 import org.ellwand.audit.Judgement;
 import org.ellwand.check.Finding;
@@ -9,10 +10,15 @@ import org.ellwand.measurement.Conditions;
 
 /** Which findings about the data touch which cells. */
 final class Touching {
+    /** What errs alike in both of two levels does not touch their difference. */
+    private static final Set<String> DIFFERENCES = Set.of("attenuation", "insertion gain");
+
     private Touching() {}
 
     static List<Finding> of(List<Finding> findings, Judgement judgement) {
         return findings.stream()
+                .filter(finding -> finding.about() != Finding.About.ABSOLUTE_LEVELS
+                        || !DIFFERENCES.contains(judgement.rule().quantity()))
                 .filter(finding -> judgement.cells().stream().anyMatch(cell -> touches(finding, cell)))
                 .toList();
     }

@@ -39,11 +39,36 @@ class SoundChecksTest {
 
     @Test
     void theNotchTellsHowFarTheTipIs() {
-        Finding finding = one(new StandingWave(), tipAway(14));
+        List<Finding> findings = by(new StandingWave(), tipAway(14));
+        assertThat(findings).hasSize(2);
+        assertThat(findings.get(1).about()).isEqualTo(Finding.About.ABSOLUTE_LEVELS);
+        assertThat(findings.get(1).bands()).startsWith(3150.0, 4000.0);
+        Finding finding = findings.get(0);
         assertThat(finding.consequence()).isEqualTo(Consequence.UNUSABLE);
         assertThat(finding.errs()).isEqualTo(Errs.EITHER);
         assertThat(finding.bands()).containsExactly(5000.0, 6300.0, 8000.0);
         assertThat(finding.text()).endsWith("as of a tip 14 mm from the eardrum");
+    }
+
+    /** 12 mm: the notch of 7.3 kHz lies between two bands, and both are low (13 and 16 dB by the formula). */
+    @Test
+    void aNotchBetweenTwoBandsIsFound() {
+        assertThat(by(new StandingWave(), tipAway(12)))
+                .anySatisfy(f -> assertThat(f.consequence()).isEqualTo(Consequence.UNUSABLE));
+    }
+
+    @Test
+    void pinkNoiseNeedsNoFieldMicrophone() {
+        Session session = without("device=field microphone", tipAway(14));
+        assertThat(by(new StandingWave(), session))
+                .anySatisfy(f -> assertThat(f.text()).endsWith("as of a tip 14 mm from the eardrum"));
+        assertThat(by(new StandingWave(), without("device=field microphone", SOUND)))
+                .isEmpty();
+    }
+
+    private static Session without(String condition, Session session) {
+        return session.withReadings(
+                session.readings().stream().filter(where(condition).negate()).toList());
     }
 
     /** Published guidance: within 6 mm. */
@@ -173,14 +198,15 @@ class SoundChecksTest {
     }
 
     @Test
-    void aHowlIsNoted() {
+    void aHowlInQuietIsFound() {
         Session session = Fault.in(
                 SOUND,
                 where("device=Skerry", "stimulus=hush", "insertion=1", "setting=flood"),
                 (f, db) -> f == 1000 ? db + 25 : db);
         Finding finding = one(new FeedbackTone(), session);
         assertThat(finding.bands()).containsExactly(1000.0);
-        assertThat(finding.consequence()).isEqualTo(Consequence.NOTED);
+        assertThat(finding.consequence()).isEqualTo(Consequence.UNUSABLE);
+        assertThat(finding.errs()).isEqualTo(Errs.HIDES_ATTENUATION);
     }
 
     /** Noise that falls by 6 dB an octave: 98.3 dB SPL, and far less in dB(A), which is what was stated. */

@@ -18,6 +18,9 @@ class SoundSessionsTest {
     /** 1 in 1000 of 1000; 5 or more would come of such a rate less than once in 250 times. */
     private static final int MOST = 4;
 
+    /** What every plug without electronics has in quiet, and no fault: it makes no noise. */
+    private static final String SILENT = "noise-not-told-apart";
+
     @TestFactory
     Stream<DynamicTest> soundSessionsAreNotAccused() {
         Map<String, Integer> accused = new TreeMap<>();
@@ -25,8 +28,7 @@ class SoundSessionsTest {
             Session session = SoundSittings.of(Integer.toString(i));
             for (DataCheck check : Checks.ALL) {
                 boolean found = Inspecting.by(check, List.of(session)).stream()
-                        .findAny()
-                        .isPresent();
+                        .anyMatch(finding -> !finding.key().equals(SILENT));
                 accused.merge(check.name(), found ? 1 : 0, Integer::sum);
             }
         });

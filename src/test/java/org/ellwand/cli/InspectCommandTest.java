@@ -29,7 +29,7 @@ class InspectCommandTest {
         assertThat(run.exitCode()).isZero();
         assertThat(run.err()).isEmpty();
         assertThat(first(run))
-                .startsWith("session bench (measurements/bench.yaml)\n  not checked, averaging time: needs");
+                .startsWith("session bench (measurements/bench.yaml)\n  not checked, A-weighted bands: needs");
         assertThat(run.out())
                 .contains("""
                           slit leak: 4.8 dB from 125 to 250 Hz, rising by 5.4 dB per octave up to 1 kHz as past a slit; a sealed tip has more than 10 dB or rises less
@@ -37,7 +37,7 @@ class InspectCommandTest {
                             hides attenuation; noted
                         """)
                 .contains("  not checked, background noise: no reading in quiet of field microphone\n")
-                .endsWith("11 findings in 5 sessions\n");
+                .endsWith("13 findings in 5 sessions\n");
     }
 
     @Test

@@ -1,0 +1,142 @@
+package org.ellwand.check;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.NavigableMap;
+import java.util.Optional;
+import java.util.Set;
+import java.util.TreeMap;
+import java.util.TreeSet;
+import org.ellwand.acoustics.Band;
+import org.ellwand.acoustics.Weighting;
+import org.ellwand.check.Finding.Consequence;
+import org.ellwand.check.Finding.Errs;
+import org.ellwand.check.Finding.Measure;
+import org.ellwand.measurement.Conditions;
+import org.ellwand.measurement.CurveReading;
+import org.ellwand.measurement.Session;
+import org.ellwand.pairing.OpenEars;
+
+/**
+ * What a product makes itself, taken for sound that it passes, and the other way round. With the sound off, what the ear with
+ * the product in place reads above the open ear is the product's own noise: nothing else came on top. Where a sound lies less
+ * than 10 dB above that noise, gain and attenuation are limited by it. Where, in quiet, the product in place lies within 3 dB of the
+ * open ear in half of the bands or more, room and probe may be all that was read, and its own noise is at most that: a
+ * claim of little noise may be true, and cannot fail.
+ *
+ * <p>The noise hides attenuation, and flatters a gain. What is near it is corrected, widened or bounded like any background ({@link
+ * BackgroundFloor}); this check says whose it is. (10 and 3 dB: common practice, no source.) It says what was measured and
+ * accuses nobody of a fault: what makes no noise, as a plug without electronics, has the last finding always.
+ */
+final class OwnNoise implements DataCheck {
+    private static final double LIMITED_DB = 10;
+    private static final double TOLD_APART_DB = 3;
+
+    @Override
+    public String name() {
+        return "own noise";
+    }
+
+    @Override
+    public String needs() {
+        return "the product in place and the open ear in quiet";
+    }
+
+    /** A product in quiet, held against the open ear. */
+    private record Silence(Conditions of, double ownDb, double aboveDb, List<Band> near, List<Band> apart) {
+        boolean isNotToldApart() {
+            return near.size() >= apart.size() && aboveDb < TOLD_APART_DB;
+        }
+    }
+
+    @Override
+    public Checked check(Material material) {
+        Session session = material.asRead();
+        Tally tally = new Tally(this, session);
+        OpenEars ears = OpenEars.in(session);
+        List<Silence> silences = new ArrayList<>();
+        Sheets.grouped(Sheets.levels(session, r -> r.isInPlace() && Sheets.isQuiet(session, r)), Sheets.REPEATS)
+                .forEach((of, quiet) -> silence(ears, of, quiet).ifPresent(silence -> {
+                    tally.looked();
+                    silences.add(silence);
+                    limited(tally, session, of, Sheets.meanOf(quiet), silence.apart());
+                }));
+        List<Silence> alike = silences.stream().filter(Silence::isNotToldApart).toList();
+        if (alike.size() == silences.size() && !alike.isEmpty()) {
+            add(tally, common(alike), alike.get(0));
+        } else {
+            alike.forEach(silence -> add(tally, silence.of(), silence));
+        }
+        return tally.done();
+    }
+
+    private static Optional<Silence> silence(OpenEars ears, Conditions of, List<CurveReading> quiet) {
+        NavigableMap<Band, Double> own = Sheets.meanOf(quiet);
+        NavigableMap<Band, Double> room = ears.of(quiet.get(0))
+                .map(p -> Sheets.meanOf(p.takes().stream().map(CurveReading::of).toList()))
+                .orElse(new TreeMap<>());
+        NavigableMap<Band, Double> above = Sheets.less(own, room);
+        if (above.isEmpty()) {
+            return Optional.empty();
+        }
+        List<Band> near = above.keySet().stream()
+                .filter(b -> above.getOrDefault(b, 0.0) < TOLD_APART_DB)
+                .toList();
+        List<Band> apart = new ArrayList<>(above.keySet());
+        apart.removeAll(near);
+        double ownDb = Sheets.overallDb(own, Weighting.A);
+        return Optional.of(new Silence(of, ownDb, ownDb - Sheets.overallDb(room, Weighting.A), near, apart));
+    }
+
+    /** What the readings have in common: one finding serves for all. */
+    private static Conditions common(List<Silence> silences) {
+        Conditions first = silences.get(0).of();
+        Set<String> differing = new TreeSet<>();
+        first.values()
+                .forEach((name, value) -> silences.stream()
+                        .filter(s -> !s.of().get(name).equals(Optional.of(value)))
+                        .forEach(s -> differing.add(name)));
+        return first.without(differing);
+    }
+
+    private static void add(Tally tally, Conditions of, Silence silence) {
+        tally.add(
+                of,
+                silence.near(),
+                Errs.HIDES_ATTENUATION,
+                Consequence.BOUNDED,
+                new Measure(silence.aboveDb(), TOLD_APART_DB, "dB"),
+                Told.of("noise-not-told-apart")
+                        .with("own", silence.ownDb())
+                        .with("above", silence.aboveDb())
+                        .with("threshold", TOLD_APART_DB));
+    }
+
+    private static void limited(
+            Tally tally, Session session, Conditions of, NavigableMap<Band, Double> own, List<Band> apart) {
+        Conditions state = of.without(Set.of("stimulus"));
+        Sheets.grouped(Sheets.inPlace(session), Sheets.REPEATS).forEach((sounding, readings) -> {
+            if (!sounding.without(Set.of("stimulus")).equals(state)) {
+                return;
+            }
+            NavigableMap<Band, Double> above = Sheets.less(Sheets.meanOf(readings), own);
+            List<Band> limited = apart.stream()
+                    .filter(b -> above.getOrDefault(b, LIMITED_DB) < LIMITED_DB)
+                    .toList();
+            if (!limited.isEmpty()) {
+                double least = limited.stream()
+                        .mapToDouble(b -> above.getOrDefault(b, LIMITED_DB))
+                        .min()
+                        .orElse(LIMITED_DB);
+                boolean bounded = least < BackgroundFloor.LOWEST_DB;
+                tally.add(
+                        sounding,
+                        limited,
+                        Errs.HIDES_ATTENUATION,
+                        bounded ? Consequence.BOUNDED : Consequence.WIDENED,
+                        new Measure(least, LIMITED_DB, "dB"),
+                        Told.of("noise-limited").with("above", least).with("threshold", LIMITED_DB));
+            }
+        });
+    }
+}

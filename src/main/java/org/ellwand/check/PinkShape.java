@@ -1,0 +1,111 @@
+package org.ellwand.check;
+
+import java.util.List;
+import java.util.NavigableMap;
+import org.ellwand.acoustics.Band;
+import org.ellwand.acoustics.Resolution;
+import org.ellwand.check.Finding.Consequence;
+import org.ellwand.check.Finding.Errs;
+import org.ellwand.check.Finding.Measure;
+import org.ellwand.measurement.CurveReading;
+import org.ellwand.measurement.Session;
+
+/**
+ * Pink noise that is none. Its third octaves are all as loud: each within 2 dB of their mean, and no slope of 0.5 dB per octave
+ * or more, where the loudspeaker was equalised. A product that works by level is asked another question by a sound of another
+ * shape, and sums over bands weigh the bands otherwise. Looked at is the field microphone from 125 Hz to 8 kHz. (2 dB and 0.5 dB
+ * per octave: common practice, no source.) Accuses fewer than 1 in 1000 sound sessions.
+ */
+final class PinkShape implements DataCheck {
+    private static final double FLAT_DB = 2;
+    private static final double LEVEL_DB_PER_OCTAVE = 0.5;
+
+    /** Standard deviations of a reading that a band may lie off the mean of all. */
+    private static final double SCATTER = 4.5;
+
+    private static final int FEWEST = 7;
+
+    @Override
+    public String name() {
+        return "shape of pink noise";
+    }
+
+    @Override
+    public String needs() {
+        return "third octaves of the field microphone under pink noise";
+    }
+
+    @Override
+    public Checked check(Material material) {
+        Session session = material.session();
+        Tally tally = new Tally(this, session);
+        Sheets.grouped(Sheets.fields(session), Sheets.REPEATS).values().forEach(readings -> {
+            NavigableMap<Band, Double> curve = Sheets.between(Sheets.meanOf(readings), 125, 8000);
+            if (Sheets.isPink(session, readings.get(0))
+                    && Sheets.isAsFineAs(Resolution.THIRD_OCTAVE, curve)
+                    && curve.size() >= FEWEST) {
+                tally.looked();
+                judge(tally, session, readings.get(0), curve);
+            }
+        });
+        return tally.done();
+    }
+
+    private static void judge(Tally tally, Session session, CurveReading of, NavigableMap<Band, Double> curve) {
+        double mean = Sheets.average(curve);
+        List<Band> off = curve.keySet().stream()
+                .filter(b -> Math.abs(curve.getOrDefault(b, mean) - mean) > thresholdDb(session, b))
+                .toList();
+        double slope = slope(curve);
+        double reading = curve.keySet().stream()
+                .mapToDouble(b -> Sheets.readingDb(session, b))
+                .max()
+                .orElse(0);
+        // The slope of a line through so many bands of this scatter, over their spread in octaves.
+        double slopeLimit = Math.max(LEVEL_DB_PER_OCTAVE, SCATTER * reading / Math.sqrt(spread(curve)));
+        if (!off.isEmpty()) {
+            double worst = off.stream()
+                    .mapToDouble(b -> Math.abs(curve.getOrDefault(b, mean) - mean))
+                    .max()
+                    .orElse(0);
+            Told told = Told.of("pink-not-flat").with("off", worst).with("threshold", FLAT_DB);
+            add(tally, of, off, new Measure(worst, FLAT_DB, "dB"), told);
+        } else if (Math.abs(slope) > slopeLimit) {
+            Told told = Told.of("pink-slopes").with("slope", slope).with("threshold", slopeLimit);
+            add(tally, of, List.of(), new Measure(slope, slopeLimit, "dB/octave"), told);
+        }
+    }
+
+    private static double thresholdDb(Session session, Band band) {
+        return Math.max(FLAT_DB, SCATTER * Sheets.readingDb(session, band));
+    }
+
+    private static void add(Tally tally, CurveReading of, List<Band> bands, Measure measure, Told told) {
+        tally.add(of.conditions().without(Sheets.REPEATS), bands, Errs.EITHER, Consequence.NOTED, measure, told);
+    }
+
+    private static double octave(Band band) {
+        return Math.log(band.exactHz() / 1000) / Math.log(2);
+    }
+
+    private static double centre(NavigableMap<Band, Double> curve) {
+        return curve.keySet().stream().mapToDouble(PinkShape::octave).average().orElse(0);
+    }
+
+    /** Sum of the squared distances in octaves from the middle of the bands. */
+    private static double spread(NavigableMap<Band, Double> curve) {
+        double centre = centre(curve);
+        return curve.keySet().stream()
+                .mapToDouble(b -> Math.pow(octave(b) - centre, 2))
+                .sum();
+    }
+
+    /** Least squares, dB per octave. */
+    private static double slope(NavigableMap<Band, Double> curve) {
+        double centre = centre(curve);
+        return curve.entrySet().stream()
+                        .mapToDouble(e -> (octave(e.getKey()) - centre) * e.getValue())
+                        .sum()
+                / spread(curve);
+    }
+}

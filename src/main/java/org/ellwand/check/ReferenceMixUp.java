@@ -1,0 +1,182 @@
+package org.ellwand.check;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.NavigableMap;
+import java.util.Optional;
+import java.util.TreeMap;
+import org.ellwand.acoustics.Band;
+import org.ellwand.acoustics.Weighting;
+import org.ellwand.check.Finding.Consequence;
+import org.ellwand.check.Finding.Errs;
+import org.ellwand.check.Finding.Measure;
+import org.ellwand.measurement.Conditions;
+import org.ellwand.measurement.CurveReading;
+import org.ellwand.measurement.Reading;
+import org.ellwand.measurement.Session;
+import org.ellwand.pairing.OpenEars;
+
+/**
+ * A level that was referred to something else than its name says.
+ *
+ * <p>Gain over the field in the place of gain over the open ear: the level in the ear less the field's holds the resonance of the
+ * ear, some 17 dB near 2.7 kHz, which a difference of two levels in the same ear does not. A gain that follows the gain of
+ * the open ear (correlation above 0.8 and at least half its size) is accused of it. The ear's gain is the session's own where
+ * open ear and field microphone were read, else the average one: free field to eardrum, frontal, ANSI S3.4-2007 (numbers as read in an
+ * auditory-model toolbox). A hearing aid made to give back that resonance has this finding too, so it is noted only.
+ *
+ * <p>Differences in the place of levels: under a sound of {@value #LOUD_DB} dB and more no ear, open or plugged, reads {@value
+ * #BEYOND_BONE_DB} dB less than the sound has, because bone passes more. (Thresholds: common practice, no source.) Accuses fewer than 1 in 1000 sound
+ * sessions.
+ */
+final class ReferenceMixUp implements DataCheck {
+    private static final double CORRELATION = 0.8;
+    private static final double SHARE = 0.5;
+    private static final double LOUD_DB = 70;
+    private static final double BEYOND_BONE_DB = 60;
+    private static final double OFF_BACKGROUND_DB = 10;
+    private static final double LOWEST_HZ = 250;
+    private static final double HIGHEST_HZ = 8000;
+    private static final int FEWEST = 6;
+    private static final double LEAST_PEAK_DB = 10;
+
+    /** Gain of the average ear by nominal frequency, third octaves from 250 Hz to 8 kHz, dB. */
+    private static final Map<Double, Double> AVERAGE = Map.ofEntries(
+            Map.entry(250.0, 0.9),
+            Map.entry(315.0, 1.4),
+            Map.entry(400.0, 1.9),
+            Map.entry(500.0, 2.3),
+            Map.entry(630.0, 2.8),
+            Map.entry(800.0, 3.2),
+            Map.entry(1000.0, 2.6),
+            Map.entry(1250.0, 3.1),
+            Map.entry(1600.0, 7.5),
+            Map.entry(2000.0, 12.5),
+            Map.entry(2500.0, 16.8),
+            Map.entry(3150.0, 16.1),
+            Map.entry(4000.0, 14.2),
+            Map.entry(5000.0, 10.7),
+            Map.entry(6300.0, 6.3),
+            Map.entry(8000.0, 1.0));
+
+    @Override
+    public String name() {
+        return "reference of a gain";
+    }
+
+    @Override
+    public String needs() {
+        return "the attenuation or insertion gain of six bands from 250 Hz to 8 kHz";
+    }
+
+    @Override
+    public Checked check(Material material) {
+        Session session = material.session();
+        Tally tally = new Tally(this, session);
+        OpenEars ears = OpenEars.in(session);
+        List<CurveReading> quiet = BackgroundFloor.quiet(material.asRead());
+        Map<Conditions, List<NavigableMap<Band, Double>>> gains = new LinkedHashMap<>();
+        session.readings()
+                .forEach(reading -> gain(session, ears, reading)
+                        .ifPresent(gain -> gains.computeIfAbsent(
+                                        reading.conditions().without(Sheets.REPEATS), k -> new ArrayList<>())
+                                .add(gain)));
+        gains.forEach((of, curves) -> follows(tally, session, of, Sheets.mean(curves)));
+        Sheets.sounding(material.asRead(), r -> !r.isFieldMicrophone())
+                .forEach(reading -> level(tally, material.asRead(), quiet, reading));
+        return tally.done();
+    }
+
+    /** The insertion gain of a reading in place; nothing where its open ear is missing. */
+    private static Optional<NavigableMap<Band, Double>> gain(Session session, OpenEars ears, CurveReading reading) {
+        if (!reading.isInPlace() || Sheets.isQuiet(session, reading)) {
+            return Optional.empty();
+        }
+        Optional<NavigableMap<Band, Double>> curve = reading.values() == Reading.Values.LEVELS
+                ? Sheets.attenuation(ears, reading)
+                : Optional.of(Sheets.curve(reading));
+        double sign = reading.values() == Reading.Values.INSERTION_GAIN ? 1 : -1;
+        return curve.map(differences -> {
+            NavigableMap<Band, Double> gain = Sheets.between(differences, LOWEST_HZ, HIGHEST_HZ);
+            gain.replaceAll((band, db) -> sign * db);
+            return gain;
+        });
+    }
+
+    private static void follows(Tally tally, Session session, Conditions of, NavigableMap<Band, Double> gain) {
+        NavigableMap<Band, Double> ear = earGain(session, of, gain);
+        if (ear.size() < FEWEST) {
+            return;
+        }
+        tally.looked();
+        NavigableMap<Band, Double> common = new TreeMap<>(gain);
+        common.keySet().retainAll(ear.keySet());
+        double product = product(common, ear);
+        double earSquare = product(ear, ear);
+        double correlation = product / Math.sqrt(product(common, common) * earSquare);
+        double share = product / earSquare;
+        if (correlation > CORRELATION && share > SHARE) {
+            tally.add(
+                    of,
+                    common.keySet(),
+                    Errs.HIDES_ATTENUATION,
+                    Consequence.NOTED,
+                    new Measure(correlation, CORRELATION, "correlation"),
+                    Told.of("gain-over-field").with("correlation", correlation).with("threshold", CORRELATION));
+        }
+    }
+
+    /** Of the session's own ear, where it was measured and sounds like one; else of the average ear. */
+    private static NavigableMap<Band, Double> earGain(Session session, Conditions of, NavigableMap<Band, Double> like) {
+        NavigableMap<Band, Double> own = new TreeMap<>();
+        Sheets.openEarGains(session).forEach((open, gain) -> {
+            if (open.get("ear").equals(of.get("ear"))) {
+                own.putAll(Sheets.between(gain, LOWEST_HZ, HIGHEST_HZ));
+            }
+        });
+        boolean soundsLikeOne = own.values().stream().anyMatch(db -> db > LEAST_PEAK_DB);
+        NavigableMap<Band, Double> ear = new TreeMap<>();
+        like.keySet()
+                .forEach(band -> Optional.ofNullable(soundsLikeOne ? own.get(band) : AVERAGE.get(band.nominalHz()))
+                        .ifPresent(db -> ear.put(band, db)));
+        return ear;
+    }
+
+    /** Sum over the common bands of the products of what lies off each curve's mean. */
+    private static double product(NavigableMap<Band, Double> one, NavigableMap<Band, Double> other) {
+        double meanOne = Sheets.average(one);
+        double meanOther = Sheets.average(other);
+        return one.entrySet().stream()
+                .mapToDouble(e -> (e.getValue() - meanOne) * (other.getOrDefault(e.getKey(), meanOther) - meanOther))
+                .sum();
+    }
+
+    private static void level(Tally tally, Session session, List<CurveReading> hush, CurveReading reading) {
+        Optional<Double> stated = Sheets.levelDb(session, reading).filter(db -> db >= LOUD_DB);
+        NavigableMap<Band, Double> curve = Sheets.curve(reading);
+        if (stated.isEmpty() || curve.size() < FEWEST) {
+            return;
+        }
+        tally.looked();
+        double sum = Sheets.overallDb(curve, Weighting.Z);
+        double below = stated.get() - sum;
+        // A tube that hears nothing reads its background; that is another fault.
+        NavigableMap<Band, Double> quiet = Sheets.meanOf(BackgroundFloor.quiet(session, hush, reading));
+        boolean heard = !quiet.isEmpty() && sum > Sheets.overallDb(quiet, Weighting.Z) - OFF_BACKGROUND_DB;
+        if (below > BEYOND_BONE_DB && !heard) {
+            tally.add(
+                    reading.conditions(),
+                    List.of(),
+                    Errs.EITHER,
+                    Consequence.UNUSABLE,
+                    new Measure(below, BEYOND_BONE_DB, "dB"),
+                    Told.of("no-levels")
+                            .with("sum", sum)
+                            .with("stated", stated.get())
+                            .with("below", below)
+                            .with("threshold", BEYOND_BONE_DB));
+        }
+    }
+}
