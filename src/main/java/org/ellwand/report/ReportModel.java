@@ -38,7 +38,11 @@ final class ReportModel {
                 .and("products", products)
                 .and("shared", TopicModel.shared(audit.products()))
                 .and("sessions", sessions(audit, anchors))
-                .and("findings", audit.findings().stream().map(FindingModel::of).toList())
+                .and(
+                        "findings",
+                        audit.findings().stream()
+                                .map(finding -> FindingModel.of(finding, sentences))
+                                .toList())
                 .and("cautions", Cautions.of(Counted.of(audit.sessions(), reading -> true), audit.sessions()))
                 .and("inputs", audit.inputs().stream().map(ReportModel::input).toList())
                 .map());
