@@ -38,7 +38,7 @@ final class ReportModel {
                 .and("products", products)
                 .and("shared", TopicModel.shared(audit.products()))
                 .and("sessions", sessions(audit, anchors))
-                .and("findings", FindingList.of(audit.findings(), 4, FindingModel::of))
+                .and("findings", FindingList.of(audit.findings(), 4, f -> FindingModel.of(f, sentences)))
                 .and("cautions", Cautions.of(Counted.of(audit.sessions(), reading -> true), audit.sessions()))
                 .and("inputs", audit.inputs().stream().map(ReportModel::input).toList())
                 .map());

@@ -7,6 +7,7 @@ import java.util.Map;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.ellwand.check.Finding;
+import org.ellwand.words.Remark;
 import org.junit.jupiter.api.Test;
 
 class FindingListTest {
@@ -16,7 +17,7 @@ class FindingListTest {
                 session,
                 "insertion=" + insertion,
                 List.of(),
-                "leak " + insertion,
+                Remark.of("leak-" + insertion),
                 Finding.Errs.HIDES_ATTENUATION,
                 Finding.Consequence.NOTED);
     }
@@ -26,8 +27,8 @@ class FindingListTest {
         List<Finding> findings = Stream.concat(
                         IntStream.rangeClosed(1, 5).mapToObj(i -> leak("yard-1", i)), Stream.of(leak("yard-2", 1)))
                 .toList();
-        assertThat(FindingList.of(findings, 2, f -> Map.of("text", f.text())))
+        assertThat(FindingList.of(findings, 2, f -> Map.of("key", f.remark().key())))
                 .extracting(Object::toString)
-                .containsExactlyInAnyOrder("{text=leak 1, more=0}", "{text=leak 2, more=3}", "{text=leak 1, more=0}");
+                .containsExactlyInAnyOrder("{key=leak-1, more=0}", "{key=leak-2, more=3}", "{key=leak-1, more=0}");
     }
 }
