@@ -73,6 +73,13 @@ class PhrasesTest {
     }
 
     @Test
+    void roundingReachesHalfOfTheLastPrintedDigit() throws PhraseException {
+        Tolerance rounding = Phrases.tolerance("rounding");
+        assertThat(rounding.around(Phrases.amount("18 dB"))).isEqualTo(Interval.of(17.5, 18.5, Unit.DB));
+        assertThat(rounding.around(Phrases.amount("18.0 dB"))).isEqualTo(Interval.of(17.95, 18.05, Unit.DB));
+    }
+
+    @Test
     void aToleranceMayBeNothing() throws PhraseException {
         assertThat(Phrases.tolerance("0 dB")).isEqualTo(new Tolerance.Absolute(0, 0, Unit.DB));
         assertThat(Phrases.tolerance("+0 dB / -2 dB")).isEqualTo(new Tolerance.Absolute(2, 0, Unit.DB));

@@ -15,6 +15,7 @@ class UnitTest {
     @Test
     void hoursConvertToMinutes() {
         assertThat(Unit.HOUR.convert(1.5, Unit.MINUTE)).isEqualTo(90);
+        assertThat(Unit.HOUR.factor()).isEqualTo(3600);
     }
 
     @Test
