@@ -10,7 +10,6 @@ import org.ellwand.check.Finding.Measure;
 import org.ellwand.measurement.Conditions;
 import org.ellwand.measurement.CurveReading;
 import org.ellwand.measurement.Session;
-import org.ellwand.pairing.OpenEars;
 
 /**
  * A blocked probe tube hears nothing: with the sound on it reads what it reads in quiet. So does a good tube behind a plug that
@@ -49,7 +48,7 @@ final class TubeAtBackground implements DataCheck {
     public Checked check(Material material) {
         Session session = material.asRead();
         Tally tally = new Tally(this, session);
-        OpenEars ears = OpenEars.in(session);
+        Attenuations ears = Attenuations.in(session);
         List<CurveReading> quiet = BackgroundFloor.quiet(session);
         Sheets.grouped(Sheets.inPlace(session), Sheets.REPEATS).values().forEach(group -> {
             List<Above> all = group.stream()
@@ -62,7 +61,7 @@ final class TubeAtBackground implements DataCheck {
         return tally.done();
     }
 
-    private static void judge(Tally tally, Session session, OpenEars ears, Above one, List<Above> all) {
+    private static void judge(Tally tally, Session session, Attenuations ears, Above one, List<Above> all) {
         tally.looked();
         List<Band> run = Sheets.wideRun(one.aboveDb(), (band, db) -> db < AT_BACKGROUND_DB);
         if (run.isEmpty()) {
@@ -88,9 +87,8 @@ final class TubeAtBackground implements DataCheck {
         }
     }
 
-    private static double leastAttenuation(OpenEars ears, CurveReading reading, List<Band> run) {
-        NavigableMap<Band, Double> attenuation =
-                Sheets.attenuation(ears, reading).orElse(new TreeMap<>());
+    private static double leastAttenuation(Attenuations ears, CurveReading reading, List<Band> run) {
+        NavigableMap<Band, Double> attenuation = ears.of(reading).orElse(new TreeMap<>());
         return run.stream()
                 .mapToDouble(b -> attenuation.getOrDefault(b, 0.0))
                 .min()
