@@ -46,6 +46,15 @@ final class CellRecord {
     }
 
     CellResult of(int subject, Evaluation evaluation, Evaluation curves) {
+        return of(
+                subject,
+                evaluation,
+                curves,
+                curves.outcome() == Outcome.CURVE ? curves.points().of(subject) : List.of());
+    }
+
+    /** With the points of its curve, where those were evaluated by themselves. */
+    CellResult of(int subject, Evaluation evaluation, Evaluation curves, List<Points.One> curve) {
         CellResult brief = brief(subject, evaluation, curves);
         return new CellResult(
                 brief.conditions(),
@@ -54,7 +63,7 @@ final class CellRecord {
                 brief.bound(),
                 brief.standardUncertainty(),
                 brief.probability(),
-                curves.outcome() == Outcome.CURVE ? bands(curves.points().of(subject)) : List.of(),
+                bands(curve),
                 levels(false),
                 levels(true),
                 insertionCurves(),
@@ -175,8 +184,9 @@ final class CellRecord {
 
     private static List<Contribution> contributions(Estimates estimates, int point) {
         Map<Instance, Double> squares = new LinkedHashMap<>();
+        List<Factor> factors = estimates.factors();
         for (int f : estimates.effect.moving(point)) {
-            Factor factor = estimates.factors.get(f);
+            Factor factor = factors.get(f);
             double effect = estimates.effect.at(point, f);
             squares.merge(
                     new Instance(factor.cause(), factor.instance(), OptionalInt.empty()), effect * effect, Double::sum);

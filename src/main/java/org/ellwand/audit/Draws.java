@@ -19,11 +19,17 @@ final class Draws {
     private final double[] z;
 
     Draws(Estimates estimates, int block) {
+        this(estimates, block, new double[block]);
+    }
+
+    /** @param z scratch of one block, which draws that are asked for in turn may share */
+    Draws(Estimates estimates, int block, double[] z) {
         this.estimates = estimates;
-        z = new double[block];
+        this.z = z;
         moving = estimates.effect.moving();
+        List<Factor> factors = estimates.factors();
         for (int f : moving) {
-            factorStreams.add(new NormalStream(Seeds.of(estimates.factors.get(f).key())));
+            factorStreams.add(new NormalStream(Seeds.of(factors.get(f).key())));
         }
         estimates.groups.forEach(g -> groupStreams.add(new GroupStream(g, block)));
     }

@@ -66,6 +66,11 @@ final class Effects {
         return new Effects(factors, fewer, left);
     }
 
+    /** How many factors there are. */
+    int factors() {
+        return factors;
+    }
+
     double at(int point, int factor) {
         int found = Arrays.binarySearch(columns[point], factor);
         return found < 0 ? 0 : values[point][found];

@@ -2,6 +2,7 @@ package org.ellwand.audit;
 
 import java.util.Arrays;
 import java.util.List;
+import java.util.function.Supplier;
 import org.ellwand.quantity.Computation;
 import org.ellwand.words.Remark;
 
@@ -11,9 +12,9 @@ import org.ellwand.words.Remark;
 final class Estimates {
     final Computation computation;
     final double[] value;
-    /** The factors that move the subject, and their effect by point. */
-    final List<Factor> factors;
+    private final Supplier<List<Factor>> factors;
 
+    /** The effects of the factors by point. */
     final Effects effect;
     /** The same before observed scatter replaced any. */
     final Effects declaredEffect;
@@ -31,7 +32,7 @@ final class Estimates {
     Estimates(
             Computation computation,
             double[] value,
-            List<Factor> factors,
+            Supplier<List<Factor>> factors,
             Effects effect,
             Effects declaredEffect,
             List<Group> groups,
@@ -49,6 +50,16 @@ final class Estimates {
         this.centreShift = centreShift;
         this.members = members;
         this.notes = List.copyOf(notes);
+    }
+
+    /** The factors that move the subject, in the order of their effects; put together anew in an evaluation of many. */
+    List<Factor> factors() {
+        return factors.get();
+    }
+
+    /** The same, for estimates of numbers that are found in these. */
+    Supplier<List<Factor>> factorSource() {
+        return factors;
     }
 
     int size() {

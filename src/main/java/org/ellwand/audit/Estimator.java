@@ -9,6 +9,7 @@ import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.function.Supplier;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
@@ -37,21 +38,16 @@ final class Estimator {
     private final double[][] levelsDb;
     private final int claimPoints;
     private final Moves moves;
-    private final List<List<Double>> hz;
+    private final boolean many;
     private final Map<Integer, Double> criticalSquares = new HashMap<>();
 
-    Estimator(ReadingIndex index, double[][] levelsDb, List<Factor> factors, int claimPoints) {
+    /** @param many whether there are so many subjects that their factors are not to be kept */
+    Estimator(ReadingIndex index, double[][] levelsDb, Moves moves, boolean many, int claimPoints) {
         this.index = index;
         this.levelsDb = levelsDb;
         this.claimPoints = claimPoints;
-        this.moves = new Moves(factors, index.size());
-        this.hz = index.readings().stream().map(Estimator::frequencies).toList();
-    }
-
-    private static List<Double> frequencies(Reading reading) {
-        return IntStream.range(0, reading.numbers().length)
-                .mapToObj(reading::nominalHz)
-                .toList();
+        this.moves = moves;
+        this.many = many;
     }
 
     /**
@@ -61,6 +57,10 @@ final class Estimator {
      */
     Estimates estimate(Subject subject, Computation computation, Formula.Task task) {
         return new Work(subject, computation, task).estimate();
+    }
+
+    private static List<Factor> factors(Moves moves, List<Integer> readings, boolean commonOnly) {
+        return commonOnly ? moves.common(readings) : moves.of(readings);
     }
 
     /** The working of one subject. */
@@ -74,6 +74,7 @@ final class Estimator {
         private final boolean[] observed;
         private final List<Set<Integer>> covered;
         private final double[] centreShift;
+        private final boolean commonOnly;
         private final List<Factor> mine;
         private Effects effect;
         private final Effects declaredEffect;
@@ -94,7 +95,9 @@ final class Estimator {
                     .<Set<Integer>>mapToObj(p -> new HashSet<>())
                     .toList();
             centreShift = new double[value.length];
-            mine = moves.of(readings);
+            // Of a mean over people or products only what is common to all stays; see population.
+            commonOnly = subject.isPopulation() && computation.isLinear();
+            mine = factors(moves, readings, commonOnly);
             effect = Effects.of(value.length, mine.size(), f -> sensitivity.effects(mine.get(f)));
             declaredEffect = effect;
         }
@@ -111,7 +114,28 @@ final class Estimator {
                 openEarTakes();
             }
             return new Estimates(
-                    computation, value, mine, effect, declaredEffect, groups, observed, centreShift, members, notes);
+                    computation,
+                    value,
+                    source(),
+                    effect,
+                    declaredEffect,
+                    groups,
+                    observed,
+                    centreShift,
+                    members,
+                    notes);
+        }
+
+        /** Holds on to no more than it needs to put the factors of one of many subjects together again. */
+        private Supplier<List<Factor>> source() {
+            List<Factor> kept = mine;
+            if (!many) {
+                return () -> kept;
+            }
+            Moves again = moves;
+            List<Integer> of = readings;
+            boolean common = commonOnly;
+            return () -> factors(again, of, common);
         }
 
         private void insertions(Repeats repeats) {
@@ -122,11 +146,11 @@ final class Estimator {
             boolean declared = subject.cells().stream()
                     .filter(c -> repeats.members().stream().anyMatch(m -> owns(m, c)))
                     .allMatch(c -> Surroundings.declares(c, SharedBy.INSERTION));
-            List<List<Factor>> scattering = scattering(repeats);
+            double[][] variance = declared ? declaredVariance(repeats) : new double[0][];
             boolean[] replaced = new boolean[value.length];
             int larger = 0;
             for (int p = 0; p < value.length; p++) {
-                boolean exceeds = declared && exceeds(repeats, scattering, x, p);
+                boolean exceeds = declared && exceeds(variance, x, p);
                 replaced[p] = !declared || exceeds;
                 larger += exceeds ? 1 : 0;
             }
@@ -159,26 +183,33 @@ final class Estimator {
             return x;
         }
 
-        private boolean exceeds(Repeats repeats, List<List<Factor>> scattering, double[][] x, int p) {
-            int n = repeats.count();
-            double[] variance = new double[n];
-            for (int i = 0; i < n; i++) {
-                variance[i] = declaredVariance(repeats, scattering, i, p);
-            }
-            double statistic = weightedSquares(x, variance, p);
-            return statistic > criticalSquare(n - 1);
+        private boolean exceeds(double[][] variance, double[][] x, int p) {
+            double[] ofPoint = Arrays.stream(variance).mapToDouble(v -> v[p]).toArray();
+            return weightedSquares(x, ofPoint, p) > criticalSquare(x.length - 1);
         }
 
-        /** The insertion and reading causes of each repeat, as far as they move its own readings. */
-        private List<List<Factor>> scattering(Repeats repeats) {
-            return repeats.members().stream()
-                    .map(m -> positions(m.readings()))
-                    .map(own -> mine.stream()
-                            .filter(this::scatters)
-                            .map(f -> f.only(own))
-                            .filter(f -> !f.entries().isEmpty())
-                            .toList())
-                    .toList();
+        /** What insertion and reading causes let the numbers of each repeat scatter, by repeat and point. */
+        private double[][] declaredVariance(Repeats repeats) {
+            double scale = repeats.count() / repeats.weight();
+            double[][] variance = new double[repeats.count()][value.length];
+            for (int i = 0; i < variance.length; i++) {
+                Set<Integer> own = positions(repeats.members().get(i).readings());
+                for (Factor factor : mine) {
+                    if (scatters(factor)) {
+                        addSquares(variance[i], factor.only(own), scale);
+                    }
+                }
+            }
+            return variance;
+        }
+
+        private void addSquares(double[] variance, Factor factor, double scale) {
+            if (!factor.entries().isEmpty()) {
+                double[] effects = sensitivity.effects(factor);
+                for (int p = 0; p < variance.length; p++) {
+                    variance[p] += effects[p] * effects[p] * scale * scale;
+                }
+            }
         }
 
         private double weightedSquares(double[][] x, double[] variance, int p) {
@@ -199,17 +230,6 @@ final class Estimator {
                 squares += (x[i][p] - mean) * (x[i][p] - mean) / variance[i];
             }
             return squares;
-        }
-
-        /** What insertion and reading causes let one repeat's number scatter. */
-        private double declaredVariance(Repeats repeats, List<List<Factor>> scattering, int member, int p) {
-            double scale = repeats.count() / repeats.weight();
-            double variance = 0;
-            for (Factor factor : scattering.get(member)) {
-                double effect = sensitivity.effect(factor, p);
-                variance += effect * effect * scale * scale;
-            }
-            return variance;
         }
 
         private boolean scatters(Factor factor) {
@@ -305,7 +325,7 @@ final class Estimator {
                     .distinct()
                     .toList();
             double[][] effects = new double[value.length][m * (1 + others.size())];
-            TakeDeviations errors = new TakeDeviations(index, hz, levelsDb);
+            TakeDeviations errors = new TakeDeviations(index, levelsDb);
             List<Map<Double, Double>> deviations = errors.of(takes);
             for (int t = 0; t < m; t++) {
                 for (int r : takes) {
@@ -326,8 +346,8 @@ final class Estimator {
         /** What one take's deviation does to every point, were it the error of a reading; less where it is in already. */
         private void addEffect(
                 double[][] effects, int column, Map<Double, Double> deviation, int reading, double scale) {
-            for (int b = 0; b < hz.get(reading).size(); b++) {
-                double error = scale * deviation.getOrDefault(hz.get(reading).get(b), 0.0);
+            for (int b = 0; b < levelsDb[reading].length; b++) {
+                double error = scale * deviation.getOrDefault(index.at(reading).nominalHz(b), 0.0);
                 for (int p = 0; p < value.length; p++) {
                     if (!covered.get(p).contains(reading)) {
                         effects[p][column] += error * sensitivity.at(reading, b, p);

@@ -22,7 +22,26 @@ record Evaluation(
         Outcome outcome, List<Estimates> subjects, Points points, List<List<Double>> drawn, List<Reach> reaches) {
 
     static Evaluation of(Preparation preparation, Rule rule, Outcome outcome, int trials) {
-        return new Work(preparation, rule, outcome, trials).evaluation();
+        List<Computation> computations = preparation.ready().stream()
+                .map(ready -> computation(preparation, ready, rule, outcome))
+                .toList();
+        int points = computations.stream().mapToInt(c -> c.inner().size()).sum();
+        return new Work(preparation, rule, outcome, trials, points).evaluation(computations);
+    }
+
+    /** The points of one subject of a quantity that has a curve, as they are among those of all. */
+    static List<Points.One> curve(Preparation preparation, Rule rule, int subject, int trials) {
+        List<Ready> all = preparation.ready();
+        int points =
+                all.stream().mapToInt(r -> Outcome.CURVE.size(r.bands().size())).sum();
+        Work work = new Work(preparation, rule, Outcome.CURVE, trials, points);
+        Ready ready = all.get(subject);
+        work.add(subject, ready, computation(preparation, ready, rule, Outcome.CURVE));
+        return work.points;
+    }
+
+    private static Computation computation(Preparation preparation, Ready ready, Rule rule, Outcome outcome) {
+        return ready.subject().formula().computation(task(ready, rule, outcome), preparation.index());
     }
 
     /** One subject by itself. */
@@ -51,30 +70,31 @@ record Evaluation(
         private final Preparation preparation;
         private final Rule rule;
         private final Outcome outcome;
-        private final List<Computation> computations = new ArrayList<>();
         private final PointMaker maker;
         private final Estimator estimator;
         private final List<Estimates> subjects = new ArrayList<>();
         private final List<Points.One> points = new ArrayList<>();
         private final List<List<Double>> drawn = new ArrayList<>();
 
-        Work(Preparation preparation, Rule rule, Outcome outcome, int trials) {
+        /** @param points of all subjects together */
+        Work(Preparation preparation, Rule rule, Outcome outcome, int trials, int points) {
             this.preparation = preparation;
             this.rule = rule;
             this.outcome = outcome;
             double[][] levelsDb = preparation.levelsDb();
-            for (Ready ready : preparation.ready()) {
-                computations.add(
-                        ready.subject().formula().computation(task(ready, rule, outcome), preparation.index()));
-            }
-            int points = computations.stream().mapToInt(c -> c.inner().size()).sum();
-            estimator = new Estimator(preparation.index(), levelsDb, preparation.factors(), Math.max(1, points));
+            estimator = new Estimator(
+                    preparation.index(),
+                    levelsDb,
+                    preparation.moves(),
+                    preparation.ready().size() > Judgement.MANY_CELLS,
+                    Math.max(1, points));
             maker = new PointMaker(levelsDb, trials, !rule.ratio(), Shared.of(rule));
         }
 
-        Evaluation evaluation() {
+        Evaluation evaluation(List<Computation> computations) {
+            List<Ready> ready = preparation.ready();
             for (int s = 0; s < computations.size(); s++) {
-                add(s, preparation.ready().get(s), computations.get(s));
+                add(s, ready.get(s), computations.get(s));
             }
             List<Reach> reaches = computations.stream().map(Computation::reach).toList();
             return new Evaluation(outcome, subjects, new Points(points), drawn, reaches);

@@ -54,6 +54,10 @@ record Factor(Name name, String instance, SharedBy sharedBy, List<Entry> entries
 
     /** This draw as far as it moves some of the readings. */
     Factor only(Set<Integer> readings) {
-        return with(entries.stream().filter(e -> readings.contains(e.reading())).toList());
+        return entries.size() == 1 && readings.contains(entries.get(0).reading())
+                ? this
+                : with(entries.stream()
+                        .filter(e -> readings.contains(e.reading()))
+                        .toList());
     }
 }

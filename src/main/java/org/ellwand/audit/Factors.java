@@ -24,29 +24,25 @@ import org.ellwand.quantity.ReadingIndex;
 final class Factors {
     private final Surroundings surroundings;
     private final Set<SharedBy> included;
+    private final ReadingIndex index;
     private final Map<Factor.Name, Draft> drafts = new LinkedHashMap<>();
 
     private record Draft(String instance, SharedBy sharedBy, List<Factor.Entry> entries) {}
 
-    private Factors(Surroundings surroundings, Set<SharedBy> included) {
+    Factors(ReadingIndex index, Surroundings surroundings, Set<SharedBy> included) {
+        this.index = index;
         this.surroundings = surroundings;
         this.included = included;
     }
 
-    /** The draws that move the readings of an index. */
-    static List<Factor> of(ReadingIndex index, Surroundings surroundings, Set<SharedBy> included) {
-        Factors factors = new Factors(surroundings, included);
-        List<Reading> readings = index.readings();
-        for (int r = 0; r < readings.size(); r++) {
-            factors.addReading(r, readings.get(r));
-        }
-        return factors.drafts.entrySet().stream()
-                .map(e -> new Factor(
-                        e.getKey(),
-                        e.getValue().instance(),
-                        e.getValue().sharedBy(),
-                        List.copyOf(e.getValue().entries())))
-                .toList();
+    /** The draws that move some readings of the index, given by their positions. */
+    List<Factor> of(List<Integer> positions) {
+        drafts.clear();
+        positions.forEach(r -> addReading(r, index.at(r)));
+        List<Factor> factors = new ArrayList<>(drafts.size());
+        drafts.forEach((name, draft) ->
+                factors.add(new Factor(name, draft.instance(), draft.sharedBy(), List.copyOf(draft.entries()))));
+        return factors;
     }
 
     private void addReading(int position, Reading reading) {
@@ -81,7 +77,11 @@ final class Factors {
     /** The errors of the readings in quiet, as far as they were subtracted. */
     private void addBackground(int position, CurveReading reading, Cause cause, Subtracted background) {
         for (CurveReading quiet : background.readings()) {
-            Drafting drafting = new Drafting(cause, quiet, quiet.conditions().toString(), sharing(reading, quiet));
+            SharedBy sharing = sharing(reading, quiet);
+            if (!included.contains(sharing)) {
+                continue;
+            }
+            Drafting drafting = new Drafting(cause, quiet, quiet.conditions().toString(), sharing);
             for (int n = 0; n < reading.numbers().length; n++) {
                 Band band = reading.spectrum().bandList().get(n);
                 double size = -background.entering(band)
@@ -108,6 +108,7 @@ final class Factors {
         private final String instance;
         private final String label;
         private final SharedBy sharedBy;
+        private Optional<Draft> whole = Optional.empty();
 
         Drafting(Cause cause, Reading reading, String instance, SharedBy sharedBy) {
             this.cause = cause;
@@ -118,7 +119,16 @@ final class Factors {
         }
 
         Draft at(double hz) {
-            double band = cause.independentAcrossBands() ? hz : Double.NaN;
+            return cause.independentAcrossBands() ? named(hz) : whole.orElseGet(this::ofAllBands);
+        }
+
+        private Draft ofAllBands() {
+            Draft draft = named(Double.NaN);
+            whole = Optional.of(draft);
+            return draft;
+        }
+
+        private Draft named(double band) {
             return drafts.computeIfAbsent(
                     new Factor.Name(session, cause.name(), instance, band),
                     n -> new Draft(label, sharedBy, new ArrayList<>(1)));

@@ -25,7 +25,7 @@ final class JointDraws {
     /** Errors by number and trial. */
     double[][] errors(int trials) {
         double[][] errors = new double[estimates.size()][trials];
-        if (!estimates.factors.isEmpty()) {
+        if (estimates.effect.factors() > 0) {
             addNormal(errors, trials);
         }
         estimates.groups.forEach(group -> new Draws.GroupStream(group, trials).addTo(errors, trials));
@@ -58,7 +58,7 @@ final class JointDraws {
     /** The same for the same readings, whatever else is judged. */
     private String identity() {
         List<String> keys = new ArrayList<>();
-        estimates.factors.forEach(factor -> keys.add(factor.key()));
+        estimates.factors().forEach(factor -> keys.add(factor.key()));
         return String.join("\n", keys);
     }
 }

@@ -1,6 +1,10 @@
 package org.ellwand.audit;
 
+import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
 import java.util.stream.IntStream;
 import org.ellwand.amount.Interval;
 
@@ -16,6 +20,9 @@ final class JointTail {
     private static final int BLOCK = 1000;
     /** So many standard errors away from what decides, chance would need a million runs to mislead. */
     private static final double CLEAR = 5;
+
+    /** Of more subjects than these, so many are drawn first: all together look as bad no less often than they do. */
+    private static final int SOME = 200;
 
     private final List<Estimates> subjects;
     private final int trials;
@@ -50,24 +57,61 @@ final class JointTail {
 
     /** Stops early where the share so far lies clearly on one side of what decides (JCGM 101:2008, 7.9, in spirit). */
     double simulate(List<Points.One> points, Interval limit, double smallest, double decisive) {
-        Thresholds thresholds = new Thresholds(points, limit, smallest);
-        List<Draws> draws = subjects.stream().map(s -> new Draws(s, BLOCK)).toList();
-        double[][][] errors =
-                subjects.stream().map(s -> new double[s.size()][BLOCK]).toArray(double[][][]::new);
+        if (subjects.size() > SOME) {
+            List<Points.One> some =
+                    points.stream().filter(p -> p.subject() < SOME).toList();
+            Share bound = share(bySubject(some, limit, smallest), decisive);
+            if (bound.clear() && bound.bad() > decisive) {
+                return bound.bad();
+            }
+        }
+        return share(bySubject(points, limit, smallest), decisive).bad();
+    }
+
+    /**
+     * A share of trials.
+     *
+     * @param clear whether it lies clearly on one side of what decides
+     */
+    private record Share(double bad, boolean clear) {}
+
+    private List<OfSubject> bySubject(List<Points.One> points, Interval limit, double smallest) {
+        Map<Integer, List<Points.One>> grouped = new TreeMap<>();
+        points.forEach(point -> grouped.computeIfAbsent(point.subject(), s -> new ArrayList<>(1))
+                .add(point));
+        double[] scratch = new double[BLOCK];
+        List<OfSubject> all = new ArrayList<>(grouped.size());
+        grouped.forEach((subject, own) -> all.add(new OfSubject(
+                new Draws(subjects.get(subject), BLOCK, scratch),
+                subjects.get(subject).size(),
+                new Thresholds(own, limit, smallest))));
+        return all;
+    }
+
+    /** The points of one subject, drawn together; its draws go on from block to block. */
+    private record OfSubject(Draws draws, int size, Thresholds thresholds) {}
+
+    /** The share of trials in which any point of some subjects looks as bad; of all subjects no less. */
+    private Share share(List<OfSubject> some, double decisive) {
+        int largest = some.stream().mapToInt(OfSubject::size).max().orElse(0);
+        double[][] scratch = new double[largest][BLOCK];
         int bad = 0;
         for (int start = 0; start < trials; start += BLOCK) {
             int count = Math.min(BLOCK, trials - start);
-            for (int s = 0; s < errors.length; s++) {
-                draws.get(s).next(errors[s], count);
+            boolean[] beyond = new boolean[count];
+            for (OfSubject one : some) {
+                double[][] errors = Arrays.copyOf(scratch, one.size());
+                one.draws().next(errors, count);
+                one.thresholds().markBeyond(errors, beyond);
             }
-            for (int t = 0; t < count; t++) {
-                bad += thresholds.anyBeyond(errors, t) ? 1 : 0;
+            for (boolean is : beyond) {
+                bad += is ? 1 : 0;
             }
             if (isClear(bad, start + count, decisive)) {
-                return (double) bad / (start + count);
+                return new Share((double) bad / (start + count), true);
             }
         }
-        return (double) bad / trials;
+        return new Share((double) bad / trials, false);
     }
 
     private static boolean isClear(int bad, int of, double decisive) {
@@ -116,15 +160,16 @@ final class JointTail {
                     .orElse(0);
         }
 
-        boolean anyBeyond(double[][][] errors, int trial) {
+        /** Marks the trials in which any point lies beyond; the errors are those of one subject, by point and trial. */
+        void markBeyond(double[][] errors, boolean[] beyond) {
             for (int i = 0; i < down.length; i++) {
                 Points.One point = points.get(i);
-                double error = point.sign() * errors[point.subject()][point.local()][trial];
-                if (error <= down[i] || error >= up[i]) {
-                    return true;
+                double[] own = errors[point.local()];
+                for (int t = 0; t < beyond.length; t++) {
+                    double error = point.sign() * own[t];
+                    beyond[t] |= error <= down[i] || error >= up[i];
                 }
             }
-            return false;
         }
     }
 }

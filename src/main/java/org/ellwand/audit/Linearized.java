@@ -61,9 +61,9 @@ final class Linearized {
         return new Estimates(
                 computation,
                 value,
-                inner.factors,
-                through(inner.effect, inner.factors.size()),
-                through(inner.declaredEffect, inner.factors.size()),
+                inner.factorSource(),
+                through(inner.effect),
+                through(inner.declaredEffect),
                 groups,
                 observed,
                 new double[value.length],
@@ -81,11 +81,11 @@ final class Linearized {
         return new Group(group.key(), group.degreesOfFreedom(), through(effects));
     }
 
-    private Effects through(Effects effect, int factors) {
+    private Effects through(Effects effect) {
         double[][] judged = through(effect.dense());
         return Effects.of(
                 judged.length,
-                factors,
+                effect.factors(),
                 f -> Arrays.stream(judged).mapToDouble(row -> row[f]).toArray());
     }
 

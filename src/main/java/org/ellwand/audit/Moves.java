@@ -1,46 +1,37 @@
 package org.ellwand.audit;
 
-import java.util.ArrayList;
 import java.util.List;
-import java.util.TreeMap;
+import java.util.Set;
+import org.ellwand.measurement.SharedBy;
+import org.ellwand.quantity.ReadingIndex;
 
-/** Which factors move which readings, looked up by reading: a subject of a lot has few of them. */
+/**
+ * What moves the readings of a rule. The factors of a subject are put together from its own readings each time they are
+ * asked for: a lot has many of them, a subject few, and equal names are the same draw wherever they were put together.
+ */
 final class Moves {
-    private final List<Factor> factors;
-    private final List<List<Move>> byReading = new ArrayList<>();
+    private final ReadingIndex index;
+    private final Surroundings surroundings;
+    private final Set<SharedBy> included;
 
-    private record Move(int factor, Factor.Entry entry) {}
-
-    /** @param readings how many there are */
-    Moves(List<Factor> factors, int readings) {
-        this.factors = factors;
-        for (int r = 0; r < readings; r++) {
-            byReading.add(new ArrayList<>());
-        }
-        for (int f = 0; f < factors.size(); f++) {
-            for (Factor.Entry entry : factors.get(f).entries()) {
-                byReading.get(entry.reading()).add(new Move(f, entry));
-            }
-        }
+    /** @param included kinds of causes that count */
+    Moves(ReadingIndex index, Surroundings surroundings, Set<SharedBy> included) {
+        this.index = index;
+        this.surroundings = surroundings;
+        this.included = Set.copyOf(included);
     }
 
     /**
-     * The factors that move some readings, in their order, as far as they do.
+     * The factors that move some readings, as far as they do.
      *
      * @param readings positions, ascending
      */
     List<Factor> of(List<Integer> readings) {
-        if (readings.size() == byReading.size()) {
-            return factors;
-        }
-        TreeMap<Integer, List<Factor.Entry>> found = new TreeMap<>();
-        for (int reading : readings) {
-            for (Move move : byReading.get(reading)) {
-                found.computeIfAbsent(move.factor(), f -> new ArrayList<>(1)).add(move.entry());
-            }
-        }
-        List<Factor> own = new ArrayList<>(found.size());
-        found.forEach((factor, entries) -> own.add(factors.get(factor).with(entries)));
-        return own;
+        return new Factors(index, surroundings, included).of(readings);
+    }
+
+    /** Those alone that are common to a session. */
+    List<Factor> common(List<Integer> readings) {
+        return new Factors(index, surroundings, Set.of(SharedBy.SESSION)).of(readings);
     }
 }

@@ -38,7 +38,6 @@ final class Preparation {
     private final List<Ready> ready = new ArrayList<>();
     private final List<Ready> bare = new ArrayList<>();
     private final Set<Remark> dropped;
-    private List<Factor> factors = List.of();
     private double[][] levelsDb = new double[0][];
 
     Preparation(Rule rule, CellQuantity quantity, Subjects.Built built) throws InputException {
@@ -68,11 +67,8 @@ final class Preparation {
     }
 
     /** The independent draws of all declared causes; those shared by ear or unit only in statements about them. */
-    List<Factor> factors() {
-        if (factors.isEmpty()) {
-            factors = drawn();
-        }
-        return factors;
+    Moves moves() {
+        return new Moves(index, surroundings, included());
     }
 
     /** The unperturbed levels of all readings; not to be changed. */
@@ -83,7 +79,7 @@ final class Preparation {
         return levelsDb;
     }
 
-    private List<Factor> drawn() {
+    private Set<SharedBy> included() {
         Set<SharedBy> included = new TreeSet<>(Set.of(SharedBy.SESSION, SharedBy.INSERTION, SharedBy.READING));
         if (rule.ears().filter(Population::isBeyondTheMeasured).isPresent()) {
             included.add(SharedBy.EAR);
@@ -91,7 +87,7 @@ final class Preparation {
         if (rule.units().filter(Population::isBeyondTheMeasured).isPresent()) {
             included.add(SharedBy.UNIT);
         }
-        return Factors.of(index, surroundings, included);
+        return included;
     }
 
     private void prepare(Subject subject) throws InputException {

@@ -83,6 +83,9 @@ final class RuleJudge {
         private final List<Ready> ready;
         private final Evaluation evaluation;
         private final Evaluation curves;
+        /** Whether the curves of those cells alone are evaluated that keep them. */
+        private final boolean fewCurves;
+
         private final Caps caps;
         private final boolean known;
         private final Doubts.Judged judged;
@@ -101,7 +104,10 @@ final class RuleJudge {
             boolean asCurves = evaluation.outcome() != Outcome.CURVE
                     && !evaluation.isStaged()
                     && quantity instanceof SpectralQuantity;
-            curves = asCurves ? Evaluation.of(preparation, rule, Outcome.CURVE, options.trials()) : evaluation;
+            fewCurves = asCurves && ready.size() > Judgement.MANY_CELLS;
+            curves = asCurves && !fewCurves
+                    ? Evaluation.of(preparation, rule, Outcome.CURVE, options.trials())
+                    : evaluation;
             caps = new Caps(rule, quantity.usesOpenEar(rule));
             known = ready.stream().map(Ready::subject).allMatch(this::isSpreadKnown);
             judged = new Doubts.Judged(rule, ready, signInPlace(), quantity.usesOpenEar(rule));
@@ -179,8 +185,9 @@ final class RuleJudge {
             Estimates subject = evaluation.subjects().get(decision.point().subject());
             double square = 0;
             int at = decision.point().local();
+            List<Factor> factors = subject.factors();
             for (int f : subject.effect.moving(at)) {
-                boolean divides = switch (subject.factors.get(f).sharedBy()) {
+                boolean divides = switch (factors.get(f).sharedBy()) {
                     case INSERTION -> true;
                     case SESSION, READING, EAR, UNIT -> false;
                 };
@@ -241,19 +248,22 @@ final class RuleJudge {
             List<CellResult> cells = new ArrayList<>();
             boolean many = ready.size() > Judgement.MANY_CELLS;
             for (int s = 0; s < ready.size(); s++) {
-                cells.add(
-                        many
-                                ? record(s).brief(s, evaluation, curves)
-                                : record(s).of(s, evaluation, curves));
+                cells.add(many ? record(s).brief(s, evaluation, curves) : withCurves(s));
             }
             if (many) {
                 IntStream.range(0, cells.size())
                         .boxed()
                         .sorted(Comparator.comparing(cells::get, Judgement.order(limit)))
                         .limit(Judgement.CURVES_KEPT)
-                        .forEach(s -> cells.set(s, record(s).of(s, evaluation, curves)));
+                        .forEach(s -> cells.set(s, withCurves(s)));
             }
             return cells;
+        }
+
+        private CellResult withCurves(int s) {
+            return fewCurves
+                    ? record(s).of(s, evaluation, curves, Evaluation.curve(preparation, rule, s, options.trials()))
+                    : record(s).of(s, evaluation, curves);
         }
 
         private CellRecord record(int subject) {

@@ -1,5 +1,6 @@
 package org.ellwand.audit;
 
+import java.util.Arrays;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -7,10 +8,11 @@ import org.ellwand.quantity.Computation;
 
 /**
  * How far every judged number moves with every number of every reading: ∂out[p]/∂level[r][b]. Exact for a linear
- * computation; for others the central difference at the unperturbed readings.
+ * computation, in closed form where it gives one; for others the central difference at the unperturbed readings.
  */
 final class Sensitivity {
     private static final double STEP_DB = 1e-3;
+    private static final double[] UNMOVED = {};
     private static final double CANCELLED = 1e-8;
 
     /** Of more readings than this, the parts that a number is the sum of are moved one by one. */
@@ -32,6 +34,9 @@ final class Sensitivity {
      */
     static Sensitivity of(Computation computation, double[][] levelsDb, List<Integer> readings) {
         Sensitivity sensitivity = new Sensitivity(levelsDb, computation.size());
+        if (computation.addSlopes(1, sensitivity::add)) {
+            return sensitivity;
+        }
         if (readings.size() <= MANY) {
             sensitivity.add(computation, 1, readings);
         } else {
@@ -43,12 +48,30 @@ final class Sensitivity {
         return sensitivity;
     }
 
+    private void add(int reading, int band, int point, double slope) {
+        row(reading, band)[point] += slope;
+    }
+
+    /** The slopes of all points with a level; made where something is added to it. */
+    private double[] row(int reading, int band) {
+        double[][] rows = byReading.computeIfAbsent(reading, r -> unmoved(levelsDb[r].length));
+        if (rows[band].length == 0) {
+            rows[band] = new double[points];
+        }
+        return rows[band];
+    }
+
+    private static double[][] unmoved(int bands) {
+        double[][] rows = new double[bands][];
+        Arrays.fill(rows, UNMOVED);
+        return rows;
+    }
+
     private void add(Computation computation, double factor, List<Integer> readings) {
         double step = computation.isLinear() ? 1 : STEP_DB;
         double[] up = new double[points];
         double[] down = new double[points];
         for (int r : readings) {
-            double[][] target = byReading.computeIfAbsent(r, x -> new double[levelsDb[x].length][points]);
             for (int b = 0; b < levelsDb[r].length; b++) {
                 double level = levelsDb[r][b];
                 levelsDb[r][b] = level + step;
@@ -56,8 +79,9 @@ final class Sensitivity {
                 levelsDb[r][b] = level - step;
                 computation.compute(levelsDb, down);
                 levelsDb[r][b] = level;
+                double[] row = row(r, b);
                 for (int p = 0; p < points; p++) {
-                    target[b][p] += factor * ((up[p] - down[p]) / (2 * step));
+                    row[p] += factor * ((up[p] - down[p]) / (2 * step));
                 }
             }
         }
@@ -66,26 +90,14 @@ final class Sensitivity {
     /** Sensitivity of a point to one number; 0 where the reading is not concerned. */
     double at(int reading, int band, int point) {
         double[][] found = byReading.get(reading);
-        return found == null ? 0 : found[band][point];
+        return found == null || found[band].length == 0 ? 0 : found[band][point];
     }
 
     int points() {
         return points;
     }
 
-    /** What one standard deviation of a factor adds to a point. */
-    double effect(Factor factor, int point) {
-        double sum = 0;
-        double largest = 0;
-        for (Factor.Entry entry : factor.entries()) {
-            double one = entry.sizeDb() * at(entry.reading(), entry.band(), point);
-            sum += one;
-            largest = Math.max(largest, Math.abs(one));
-        }
-        return left(sum, largest);
-    }
-
-    /** The same for every point. */
+    /** What one standard deviation of a factor adds to every point. */
     double[] effects(Factor factor) {
         double[] sum = new double[points];
         double[] largest = new double[points];
@@ -93,7 +105,7 @@ final class Sensitivity {
             double[][] found = byReading.get(entry.reading());
             if (found != null) {
                 double[] sensitivity = found[entry.band()];
-                for (int p = 0; p < points; p++) {
+                for (int p = 0; p < sensitivity.length; p++) {
                     double one = entry.sizeDb() * sensitivity[p];
                     sum[p] += one;
                     largest[p] = Math.max(largest[p], Math.abs(one));

@@ -19,6 +19,7 @@ final class Simulation {
 
     private final Estimates estimates;
     private final Computation computation;
+    private final List<Factor> factors;
     private final double[][] perturbed;
     /** A factor is drawn where at least one point still depends on it. */
     private final int[] moving;
@@ -34,6 +35,7 @@ final class Simulation {
     Simulation(Estimates estimates, double[][] levelsDb, int trials) {
         this.estimates = estimates;
         this.computation = estimates.computation;
+        this.factors = estimates.factors();
         this.perturbed = levelsDb.clone();
         this.moving = estimates.effect.moving();
         this.slots = slots().toArray(Slot[]::new);
@@ -58,7 +60,7 @@ final class Simulation {
     private void run(int trials) {
         List<NormalStream> streams = new ArrayList<>();
         for (int f : moving) {
-            streams.add(new NormalStream(Seeds.of(estimates.factors.get(f).key())));
+            streams.add(new NormalStream(Seeds.of(factors.get(f).key())));
         }
         List<Draws.GroupStream> groups = estimates.groups.stream()
                 .map(g -> new Draws.GroupStream(g, BLOCK))
@@ -150,7 +152,7 @@ final class Simulation {
         Map<Moved, List<Integer>> drawn = new LinkedHashMap<>();
         Map<Moved, List<Double>> sizes = new LinkedHashMap<>();
         for (int f = 0; f < moving.length; f++) {
-            for (Factor.Entry entry : estimates.factors.get(moving[f]).entries()) {
+            for (Factor.Entry entry : factors.get(moving[f]).entries()) {
                 Moved number = new Moved(entry.reading(), entry.band());
                 drawn.computeIfAbsent(number, n -> new ArrayList<>()).add(f);
                 sizes.computeIfAbsent(number, n -> new ArrayList<>()).add(entry.sizeDb());

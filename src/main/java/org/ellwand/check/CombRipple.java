@@ -13,7 +13,6 @@ import org.ellwand.check.Finding.Measure;
 import org.ellwand.measurement.Conditions;
 import org.ellwand.measurement.CurveReading;
 import org.ellwand.measurement.Session;
-import org.ellwand.pairing.OpenEars;
 import org.ellwand.words.Remark;
 
 /**
@@ -41,10 +40,10 @@ final class CombRipple implements DataCheck {
     public Checked check(Material material) {
         Session session = material.session();
         Tally tally = new Tally(this, session);
-        OpenEars ears = OpenEars.in(session);
+        Attenuations ears = Attenuations.in(session);
         Map<Conditions, List<NavigableMap<Band, Double>>> curves = new LinkedHashMap<>();
         for (CurveReading reading : Sheets.inPlace(session)) {
-            Sheets.attenuation(ears, reading)
+            ears.of(reading)
                     .filter(curve -> Sheets.isAsFineAs(Resolution.TWELFTH_OCTAVE, curve))
                     .ifPresent(curve -> curves.computeIfAbsent(
                                     reading.conditions().without(Sheets.REPEATS), k -> new ArrayList<>())

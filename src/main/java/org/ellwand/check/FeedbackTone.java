@@ -11,7 +11,6 @@ import org.ellwand.check.Finding.Errs;
 import org.ellwand.check.Finding.Measure;
 import org.ellwand.measurement.CurveReading;
 import org.ellwand.measurement.Session;
-import org.ellwand.pairing.OpenEars;
 import org.ellwand.words.Remark;
 
 /**
@@ -45,9 +44,9 @@ final class FeedbackTone implements DataCheck {
                 .values()
                 .forEach(group -> group.forEach(reading -> quiet(tally, reading, group)));
         Session sounding = material.session();
-        OpenEars ears = OpenEars.in(sounding);
+        Attenuations ears = Attenuations.in(sounding);
         for (CurveReading reading : Sheets.inPlace(sounding)) {
-            Sheets.attenuation(ears, reading)
+            ears.of(reading)
                     .filter(curve -> Sheets.isAsFineAs(Resolution.THIRD_OCTAVE, curve))
                     .ifPresent(curve -> gain(tally, reading, curve));
         }

@@ -16,7 +16,6 @@ import org.ellwand.measurement.Conditions;
 import org.ellwand.measurement.CurveReading;
 import org.ellwand.measurement.Reading;
 import org.ellwand.measurement.Session;
-import org.ellwand.pairing.OpenEars;
 import org.ellwand.words.Remark;
 
 /**
@@ -76,7 +75,7 @@ final class ReferenceMixUp implements DataCheck {
     public Checked check(Material material) {
         Session session = material.session();
         Tally tally = new Tally(this, session);
-        OpenEars ears = OpenEars.in(session);
+        Attenuations ears = Attenuations.in(session);
         List<CurveReading> quiet = BackgroundFloor.quiet(material.asRead());
         Map<Conditions, List<NavigableMap<Band, Double>>> gains = new LinkedHashMap<>();
         session.readings()
@@ -84,20 +83,20 @@ final class ReferenceMixUp implements DataCheck {
                         .ifPresent(gain -> gains.computeIfAbsent(
                                         reading.conditions().without(Sheets.REPEATS), k -> new ArrayList<>())
                                 .add(gain)));
-        gains.forEach((of, curves) -> follows(tally, session, of, Sheets.mean(curves)));
+        Map<Conditions, NavigableMap<Band, Double>> ownEars = Sheets.openEarGains(session);
+        gains.forEach((of, curves) -> follows(tally, ownEars, of, Sheets.mean(curves)));
         Sheets.sounding(material.asRead(), r -> !r.isFieldMicrophone())
                 .forEach(reading -> level(tally, material.asRead(), quiet, reading));
         return tally.done();
     }
 
     /** The insertion gain of a reading in place; nothing where its open ear is missing. */
-    private static Optional<NavigableMap<Band, Double>> gain(Session session, OpenEars ears, CurveReading reading) {
+    private static Optional<NavigableMap<Band, Double>> gain(Session session, Attenuations ears, CurveReading reading) {
         if (!reading.isInPlace() || Sheets.isQuiet(session, reading)) {
             return Optional.empty();
         }
-        Optional<NavigableMap<Band, Double>> curve = reading.values() == Reading.Values.LEVELS
-                ? Sheets.attenuation(ears, reading)
-                : Optional.of(Sheets.curve(reading));
+        Optional<NavigableMap<Band, Double>> curve =
+                reading.values() == Reading.Values.LEVELS ? ears.of(reading) : Optional.of(Sheets.curve(reading));
         double sign = reading.values() == Reading.Values.INSERTION_GAIN ? 1 : -1;
         return curve.map(differences -> {
             NavigableMap<Band, Double> gain = Sheets.between(differences, LOWEST_HZ, HIGHEST_HZ);
@@ -106,8 +105,12 @@ final class ReferenceMixUp implements DataCheck {
         });
     }
 
-    private static void follows(Tally tally, Session session, Conditions of, NavigableMap<Band, Double> gain) {
-        NavigableMap<Band, Double> ear = earGain(session, of, gain);
+    private static void follows(
+            Tally tally,
+            Map<Conditions, NavigableMap<Band, Double>> ownEars,
+            Conditions of,
+            NavigableMap<Band, Double> gain) {
+        NavigableMap<Band, Double> ear = earGain(ownEars, of, gain);
         if (ear.size() < FEWEST) {
             return;
         }
@@ -132,9 +135,10 @@ final class ReferenceMixUp implements DataCheck {
     }
 
     /** Of the session's own ear, where it was measured and sounds like one; else of the average ear. */
-    private static NavigableMap<Band, Double> earGain(Session session, Conditions of, NavigableMap<Band, Double> like) {
+    private static NavigableMap<Band, Double> earGain(
+            Map<Conditions, NavigableMap<Band, Double>> ownEars, Conditions of, NavigableMap<Band, Double> like) {
         NavigableMap<Band, Double> own = new TreeMap<>();
-        Sheets.openEarGains(session).forEach((open, gain) -> {
+        ownEars.forEach((open, gain) -> {
             if (open.get("ear").equals(of.get("ear"))) {
                 own.putAll(Sheets.between(gain, LOWEST_HZ, HIGHEST_HZ));
             }

@@ -29,7 +29,6 @@ import org.ellwand.measurement.Session;
 import org.ellwand.measurement.SharedBy;
 import org.ellwand.measurement.Stimulus;
 import org.ellwand.measurement.Uncertainty;
-import org.ellwand.pairing.OpenEars;
 
 /** The curves of a session as checks look at them: levels in dB by band, grouped by what the readings have in common. */
 final class Sheets {
@@ -78,18 +77,22 @@ final class Sheets {
 
     /** The measured levels of a reading; bounds are left out. */
     static NavigableMap<Band, Double> curve(CurveReading reading) {
-        NavigableMap<Band, Double> levels = new TreeMap<>();
         Spectrum spectrum = reading.spectrum();
-        for (int i = 0; i < spectrum.bandList().size(); i++) {
+        int bands = spectrum.bandList().size();
+        Ascending levels = new Ascending(bands);
+        for (int i = 0; i < bands; i++) {
             if (spectrum.boundOf(i) == Bound.MEASURED) {
-                levels.put(spectrum.bandList().get(i), spectrum.levelDb(i));
+                levels.add(spectrum.bandList().get(i), spectrum.levelDb(i));
             }
         }
-        return levels;
+        return levels.curve();
     }
 
     /** The mean in dB of curves at the bands that they all have. */
     static NavigableMap<Band, Double> mean(List<NavigableMap<Band, Double>> curves) {
+        if (curves.size() == 1) {
+            return new TreeMap<>(curves.get(0));
+        }
         NavigableMap<Band, Double> mean = new TreeMap<>();
         for (Band band : curves.isEmpty() ? Set.<Band>of() : curves.get(0).keySet()) {
             if (curves.stream().allMatch(c -> c.containsKey(band))) {
@@ -110,21 +113,25 @@ final class Sheets {
 
     /** One curve less another, at the bands that both have. */
     static NavigableMap<Band, Double> less(NavigableMap<Band, Double> one, NavigableMap<Band, Double> other) {
-        NavigableMap<Band, Double> difference = new TreeMap<>();
+        Ascending difference = new Ascending(one.size());
         one.forEach((band, level) -> {
             Double subtrahend = other.get(band);
             if (subtrahend != null) {
-                difference.put(band, level - subtrahend);
+                difference.add(band, level - subtrahend);
             }
         });
-        return difference;
+        return difference.curve();
     }
 
     /** The part of a curve between two frequencies in Hz, both included. */
     static NavigableMap<Band, Double> between(NavigableMap<Band, Double> curve, double fromHz, double toHz) {
-        NavigableMap<Band, Double> part = new TreeMap<>(curve);
-        part.keySet().removeIf(b -> b.nominalHz() < fromHz || b.nominalHz() > toHz);
-        return part;
+        Ascending part = new Ascending(curve.size());
+        curve.forEach((band, level) -> {
+            if (band.nominalHz() >= fromHz && band.nominalHz() <= toHz) {
+                part.add(band, level);
+            }
+        });
+        return part.curve();
     }
 
     static double average(NavigableMap<Band, Double> curve) {
@@ -214,21 +221,12 @@ final class Sheets {
         return !curve.isEmpty() && !curve.firstKey().resolution().isCoarserThan(resolution);
     }
 
-    /** The attenuation of a reading in place, where its open ear was measured. */
-    static Optional<NavigableMap<Band, Double>> attenuation(OpenEars ears, CurveReading inPlace) {
-        return ears.of(inPlace).map(partner -> {
-            NavigableMap<Band, Double> open =
-                    meanOf(partner.takes().stream().map(CurveReading::of).toList());
-            open.replaceAll((band, level) -> level + partner.shiftDb());
-            return less(open, curve(inPlace));
-        });
-    }
-
     /** The gain of the open ear over the field, by stimulus, where both were measured. */
     static Map<Conditions, NavigableMap<Band, Double>> openEarGains(Session session) {
         Map<Conditions, NavigableMap<Band, Double>> gains = new LinkedHashMap<>();
+        List<CurveReading> fields = fields(session);
         grouped(openEars(session), REPEATS).forEach((conditions, takes) -> {
-            List<CurveReading> field = fields(session).stream()
+            List<CurveReading> field = fields.stream()
                     .filter(f -> f.get("stimulus").equals(conditions.get("stimulus")))
                     .toList();
             NavigableMap<Band, Double> gain = less(meanOf(takes), meanOf(field));
@@ -241,9 +239,8 @@ final class Sheets {
 
     /** The median of numbers of which there is at least one. */
     static double median(List<Double> numbers) {
-        List<Double> sorted = numbers.stream().sorted().toList();
-        int size = sorted.size();
-        return (sorted.get((size - 1) / 2) + sorted.get(size / 2)) / 2;
+        double[] sorted = numbers.stream().mapToDouble(d -> d).sorted().toArray();
+        return (sorted[(sorted.length - 1) / 2] + sorted[sorted.length / 2]) / 2;
     }
 
     /** The median of curves, band by band, at the bands that they all have. */
@@ -292,10 +289,12 @@ final class Sheets {
 
     /** The level at a nominal frequency in Hz. */
     static Optional<Double> at(NavigableMap<Band, Double> curve, double nominalHz) {
-        return curve.entrySet().stream()
-                .filter(e -> e.getKey().nominalHz() == nominalHz)
-                .map(Map.Entry::getValue)
-                .findFirst();
+        for (Map.Entry<Band, Double> entry : curve.entrySet()) {
+            if (entry.getKey().nominalHz() == nominalHz) {
+                return Optional.of(entry.getValue());
+            }
+        }
+        return Optional.empty();
     }
 
     /** Nominal frequencies in Hz, for a finding. */

@@ -16,7 +16,6 @@ import org.ellwand.measurement.Conditions;
 import org.ellwand.measurement.CurveReading;
 import org.ellwand.measurement.Reading;
 import org.ellwand.measurement.Session;
-import org.ellwand.pairing.OpenEars;
 import org.ellwand.words.Remark;
 
 /**
@@ -48,7 +47,7 @@ final class SignReversed implements DataCheck {
     public Checked check(Material material) {
         Session session = material.asRead();
         Tally tally = new Tally(this, session);
-        OpenEars ears = OpenEars.in(session);
+        Attenuations ears = Attenuations.in(session);
         session.readings().stream().filter(SignReversed::isAttenuation).forEach(r -> judge(tally, r));
         Map<Conditions, List<NavigableMap<Band, Double>>> gains = new LinkedHashMap<>();
         for (CurveReading reading : session.readings()) {
@@ -62,14 +61,13 @@ final class SignReversed implements DataCheck {
     }
 
     /** The insertion gain of a sheet of gains, or of levels whose open ear was read. */
-    private static Optional<NavigableMap<Band, Double>> gain(Session session, OpenEars ears, CurveReading reading) {
+    private static Optional<NavigableMap<Band, Double>> gain(Session session, Attenuations ears, CurveReading reading) {
         if (reading.values() == Reading.Values.INSERTION_GAIN) {
             return Optional.of(Sheets.curve(reading));
         }
         boolean levels =
                 reading.values() == Reading.Values.LEVELS && reading.isInPlace() && !Sheets.isQuiet(session, reading);
-        Optional<NavigableMap<Band, Double>> attenuation =
-                levels ? Sheets.attenuation(ears, reading) : Optional.empty();
+        Optional<NavigableMap<Band, Double>> attenuation = levels ? ears.of(reading) : Optional.empty();
         attenuation.ifPresent(curve -> curve.replaceAll((band, db) -> -db));
         return attenuation;
     }

@@ -15,7 +15,6 @@ import org.ellwand.check.Finding.Measure;
 import org.ellwand.measurement.Conditions;
 import org.ellwand.measurement.CurveReading;
 import org.ellwand.measurement.Session;
-import org.ellwand.pairing.OpenEars;
 import org.ellwand.words.Remark;
 
 /**
@@ -84,7 +83,7 @@ final class SlitLeak implements DataCheck {
         Session session = material.session();
         Tally tally = new Tally(this, session);
         List<Seal> seals = new ArrayList<>();
-        OpenEars ears = OpenEars.in(session);
+        Attenuations ears = Attenuations.in(session);
         Sheets.grouped(Sheets.inPlace(session), SWITCHED)
                 .forEach((insertion, readings) ->
                         strongest(ears, insertion, readings).ifPresent(seals::add));
@@ -100,9 +99,9 @@ final class SlitLeak implements DataCheck {
         return tally.done();
     }
 
-    private static Optional<Seal> strongest(OpenEars ears, Conditions insertion, List<CurveReading> readings) {
+    private static Optional<Seal> strongest(Attenuations ears, Conditions insertion, List<CurveReading> readings) {
         return readings.stream()
-                .flatMap(r -> Sheets.attenuation(ears, r).stream())
+                .flatMap(r -> ears.of(r).stream())
                 .flatMap(curve -> seal(insertion, curve).stream())
                 .max(Comparator.comparingDouble(Seal::lowDb));
     }

@@ -10,7 +10,6 @@ import org.ellwand.check.Finding.Measure;
 import org.ellwand.measurement.Conditions;
 import org.ellwand.measurement.CurveReading;
 import org.ellwand.measurement.Session;
-import org.ellwand.pairing.OpenEars;
 import org.ellwand.words.Remark;
 
 /**
@@ -50,7 +49,7 @@ final class TubeAtBackground implements DataCheck {
     public Checked check(Material material) {
         Session session = material.asRead();
         Tally tally = new Tally(this, session);
-        OpenEars ears = OpenEars.in(session);
+        Attenuations ears = Attenuations.in(session);
         List<CurveReading> quiet = BackgroundFloor.quiet(session);
         Sheets.grouped(Sheets.inPlace(session), Sheets.REPEATS).values().forEach(group -> {
             List<Above> all = group.stream()
@@ -63,7 +62,7 @@ final class TubeAtBackground implements DataCheck {
         return tally.done();
     }
 
-    private static void judge(Tally tally, Session session, OpenEars ears, Above one, List<Above> all) {
+    private static void judge(Tally tally, Session session, Attenuations ears, Above one, List<Above> all) {
         tally.looked();
         List<Band> run = Sheets.wideRun(one.aboveDb(), (band, db) -> db < AT_BACKGROUND_DB);
         if (run.isEmpty()) {
@@ -90,9 +89,8 @@ final class TubeAtBackground implements DataCheck {
         }
     }
 
-    private static double leastAttenuation(OpenEars ears, CurveReading reading, List<Band> run) {
-        NavigableMap<Band, Double> attenuation =
-                Sheets.attenuation(ears, reading).orElse(new TreeMap<>());
+    private static double leastAttenuation(Attenuations ears, CurveReading reading, List<Band> run) {
+        NavigableMap<Band, Double> attenuation = ears.of(reading).orElse(new TreeMap<>());
         return run.stream()
                 .mapToDouble(b -> attenuation.getOrDefault(b, 0.0))
                 .min()

@@ -16,7 +16,6 @@ import org.ellwand.check.Finding.Measure;
 import org.ellwand.measurement.Conditions;
 import org.ellwand.measurement.CurveReading;
 import org.ellwand.measurement.Session;
-import org.ellwand.pairing.OpenEars;
 import org.ellwand.words.Remark;
 
 /**
@@ -71,10 +70,10 @@ final class WeightedBands implements DataCheck {
 
     /** Attenuation that falls by the weighting in every setting: what was read in place may be weighted. */
     private static void inPlace(Tally tally, Session session) {
-        OpenEars ears = OpenEars.in(session);
+        Attenuations ears = Attenuations.in(session);
         Map<Conditions, List<Weighted>> states = new LinkedHashMap<>();
         for (CurveReading reading : Sheets.inPlace(session)) {
-            Sheets.attenuation(ears, reading)
+            ears.of(reading)
                     .flatMap(attenuation -> {
                         attenuation.replaceAll((band, db) -> -db);
                         return Weighted.of(attenuation);

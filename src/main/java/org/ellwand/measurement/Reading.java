@@ -52,11 +52,11 @@ public interface Reading {
     }
 
     default boolean isOpenEar() {
-        return device().equals(OPEN_EAR);
+        return conditions().has("device", OPEN_EAR);
     }
 
     default boolean isFieldMicrophone() {
-        return device().equals(FIELD_MICROPHONE);
+        return conditions().has("device", FIELD_MICROPHONE);
     }
 
     default boolean isInPlace() {

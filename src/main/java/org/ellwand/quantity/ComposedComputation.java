@@ -51,6 +51,13 @@ final class ComposedComputation implements Computation {
     }
 
     @Override
+    public boolean addSlopes(double factor, Slopes slopes) {
+        List<Computation.Addend> addends = isLinear() ? addends() : List.of();
+        boolean closed = !addends.isEmpty() && addends.stream().allMatch(a -> a.of() instanceof SpectralComputation);
+        return closed && addends.stream().allMatch(a -> a.of().addSlopes(factor * a.factor(), slopes));
+    }
+
+    @Override
     public List<Addend> addends() {
         return switch (way) {
             case RATIO -> Computation.super.addends();

@@ -45,6 +45,25 @@ public interface Computation {
         return Reach.UNLIMITED;
     }
 
+    /** Takes in how far a number moves with a level. */
+    interface Slopes {
+        /**
+         * Adds to ∂out[point]/∂level[reading][band]; places at which nothing is added are 0.
+         *
+         * @param band position in the reading's spectrum
+         */
+        void add(int reading, int band, int point, double slope);
+    }
+
+    /**
+     * Hands over {@code factor} times the slopes of a linear computation, where they are known in closed form.
+     *
+     * @return whether they are; if not, nothing was handed over
+     */
+    default boolean addSlopes(double factor, Slopes slopes) {
+        return false;
+    }
+
     /** A computation whose numbers, times a factor, are added to others. */
     record Addend(Computation of, double factor) {}
 

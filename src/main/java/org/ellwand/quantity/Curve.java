@@ -26,6 +26,9 @@ final class Curve {
     private final Resolution resolution;
     private final double shiftDb;
 
+    /** The spectra of the readings, of neighbours with the same bands the first only. */
+    private final List<Spectrum> unlike = new ArrayList<>();
+
     /**
      * @param groups readings that count as one each: the takes of one insertion, or all takes of the open ear
      * @param resolution of the curve, not finer than that of the readings
@@ -37,17 +40,27 @@ final class Curve {
                 .toArray();
         this.resolution = resolution;
         this.shiftDb = shiftDb;
+        for (int r = 0; r < readings.size(); r++) {
+            if (r == 0 || !sameBands(readings.get(r), readings.get(r - 1))) {
+                unlike.add(spectrum(readings.get(r)));
+            }
+        }
+    }
+
+    /** Readings of one sheet share the list of their bands; another list is looked at by itself, whatever it holds. */
+    @SuppressWarnings("ReferenceEquality")
+    private static boolean sameBands(Reading one, Reading other) {
+        return spectrum(one).bandList() == spectrum(other).bandList();
     }
 
     boolean has(Band band) {
-        return !readings.isEmpty() && readings.stream().allMatch(r -> places(spectrum(r), band).length > 0);
+        return !readings.isEmpty() && unlike.stream().allMatch(s -> places(s, band).length > 0);
     }
 
     /** Bands that at least one reading has. */
     SortedSet<Band> anyBands() {
         SortedSet<Band> bands = new TreeSet<>();
-        for (Reading reading : readings) {
-            Spectrum spectrum = spectrum(reading);
+        for (Spectrum spectrum : unlike) {
             for (Band band : spectrum.bandList()) {
                 Band wide = band.within(resolution);
                 if (places(spectrum, wide).length > 0) {
@@ -59,7 +72,7 @@ final class Curve {
     }
 
     boolean sumsBands() {
-        return readings.stream().anyMatch(r -> spectrum(r).resolution() != resolution);
+        return unlike.stream().anyMatch(s -> s.resolution() != resolution);
     }
 
     private static Spectrum spectrum(Reading reading) {
@@ -89,6 +102,11 @@ final class Curve {
         return new Located(bands, index);
     }
 
+    /** Takes in how far a band of the curve moves with a level: reading, place in its spectrum, band of the curve, slope. */
+    interface Slopes {
+        void add(int reading, int at, int band, double slope);
+    }
+
     /** A curve whose numbers have been looked up. */
     final class Located {
         private final int[] positions;
@@ -96,10 +114,22 @@ final class Curve {
 
         private Located(List<Band> bands, ReadingIndex index) {
             positions = readings.stream().mapToInt(index::of).toArray();
-            at = new int[positions.length][bands.size()][];
+            at = new int[positions.length][][];
             for (int r = 0; r < positions.length; r++) {
-                for (int b = 0; b < bands.size(); b++) {
-                    at[r][b] = places(spectrum(readings.get(r)), bands.get(b));
+                at[r] = r > 0 && sameBands(readings.get(r), readings.get(r - 1)) ? at[r - 1] : places(r, bands);
+            }
+        }
+
+        private int[][] places(int reading, List<Band> bands) {
+            Spectrum spectrum = spectrum(readings.get(reading));
+            return bands.stream().map(band -> Curve.this.places(spectrum, band)).toArray(int[][]::new);
+        }
+
+        /** Hands over {@code factor} times the slopes of the mean curve, of which no band is a sum. */
+        void addSlopes(double factor, Slopes slopes) {
+            for (int r = 0; r < positions.length; r++) {
+                for (int b = 0; b < at[r].length; b++) {
+                    slopes.add(positions[r], at[r][b][0], b, factor * weights[r]);
                 }
             }
         }

@@ -34,10 +34,12 @@ final class SpectralComputation implements Computation {
         outcome = task.outcome();
         parts = curveParts.stream().map(p -> new Part(p, roles, task, index)).toList();
         int size = task.bands().size();
-        weightingDb = task.bands().stream()
-                .mapToDouble(b -> task.weighting().atDb(b.exactHz()))
-                .toArray();
-        slopeWeights = slopeWeights(task.bands());
+        weightingDb = outcome == Outcome.OVERALL
+                ? task.bands().stream()
+                        .mapToDouble(b -> task.weighting().atDb(b.exactHz()))
+                        .toArray()
+                : new double[0];
+        slopeWeights = outcome == Outcome.SLOPE ? slopeWeights(task.bands()) : new double[0];
         curve = new double[size];
         part = new double[size];
         linear = outcome != Outcome.OVERALL && parts.stream().noneMatch(Part::sumsBands);
@@ -81,6 +83,39 @@ final class SpectralComputation implements Computation {
             case MEAN -> out[0] = Arrays.stream(curve).sum() / curve.length;
             case SLOPE -> out[0] = slope();
             case OVERALL -> out[0] = overall;
+        }
+    }
+
+    @Override
+    public boolean addSlopes(double factor, Slopes slopes) {
+        if (linear) {
+            parts.forEach(each -> each.addSlopes(factor * each.sign(), curve.length, (reading, at, band, slope) -> {
+                ofOutcome(reading, at, band, slope, slopes);
+            }));
+        }
+        return linear;
+    }
+
+    /** What a slope of the curve in one band is to the numbers. */
+    private void ofOutcome(int reading, int at, int band, double slope, Slopes slopes) {
+        switch (outcome) {
+            case CURVE -> slopes.add(reading, at, band, slope);
+            case MEAN -> slopes.add(reading, at, 0, slope / curve.length);
+            case SLOPE -> slopes.add(reading, at, 0, slope * slopeWeights[band]);
+            case PAIRS -> ofPairs(reading, at, band, slope, slopes);
+            case OVERALL -> throw new IllegalStateException("a sum of energies is not linear");
+        }
+    }
+
+    private void ofPairs(int reading, int at, int band, double slope, Slopes slopes) {
+        int pair = 0;
+        for (int i = 0; i < curve.length; i++) {
+            for (int j = i + 1; j < curve.length; j++) {
+                if (i == band || j == band) {
+                    slopes.add(reading, at, pair, i == band ? slope : -slope);
+                }
+                pair++;
+            }
         }
     }
 
@@ -161,6 +196,16 @@ final class SpectralComputation implements Computation {
             return IntStream.concat(
                     terms.stream().flatMapToInt(term -> term.curve().readings()),
                     reference.stream().flatMapToInt(r -> r.part.readings()));
+        }
+
+        void addSlopes(double factor, int bands, Curve.Slopes slopes) {
+            terms.forEach(term -> term.curve().addSlopes(factor * term.factor(), slopes));
+            reference.ifPresent(r ->
+                    r.part.addSlopes(-factor / r.scratch.length, r.scratch.length, (reading, at, b, slope) -> {
+                        for (int band = 0; band < bands; band++) {
+                            slopes.add(reading, at, band, slope);
+                        }
+                    }));
         }
 
         void compute(double[][] levelsDb, double[] out) {

@@ -85,7 +85,7 @@ class PropagationTest {
                 assertThat(meanProduct(drawn[p], drawn[q])).isCloseTo(expected, within(WITHIN * (shared + own)));
                 assertThat(meanProduct(plain[p], plain[q])).isCloseTo(expected, within(WITHIN * (shared + own)));
                 assertThat(meanProduct(effect[p], effect[q])
-                                * workings.estimates().factors.size())
+                                * workings.estimates().factors().size())
                         .isCloseTo(expected, within(1e-9));
             }
         }
