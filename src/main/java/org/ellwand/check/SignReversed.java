@@ -16,6 +16,7 @@ import org.ellwand.measurement.Conditions;
 import org.ellwand.measurement.CurveReading;
 import org.ellwand.measurement.Reading;
 import org.ellwand.measurement.Session;
+import org.ellwand.words.Remark;
 
 /**
  * A difference the wrong way round: a sheet of attenuation whose numbers are negative throughout holds gains, and a product that
@@ -83,7 +84,7 @@ final class SignReversed implements DataCheck {
                     Errs.EITHER,
                     Consequence.UNUSABLE,
                     new Measure(least, -LEAST_DB, "dB"),
-                    Told.of("gains-when-loud")
+                    Remark.of("gains-when-loud")
                             .with("gain", least)
                             .with("level", level.get())
                             .with("threshold", -LEAST_DB));
@@ -105,7 +106,7 @@ final class SignReversed implements DataCheck {
                     Errs.EITHER,
                     Consequence.UNUSABLE,
                     new Measure(mean, LEAST_DB, "dB"),
-                    Told.of("negative-attenuation").with("mean", mean).with("threshold", LEAST_DB));
+                    Remark.of("negative-attenuation").with("mean", mean).with("threshold", LEAST_DB));
         }
     }
 }

@@ -207,9 +207,10 @@ final class CompareCommand implements Callable<Integer> {
                         .filter(cell -> cell.shift().isMoreThanNoise(product.confidence()))
                         .isPresent();
                 if (claim.change() != Change.SAME || moved) {
-                    err.println(product.second() + ", " + claim.second().id() + ": "
-                            + claim.first().verdict().word() + " -> "
-                            + claim.second().verdict().word() + (moved ? ", shifted by more than noise" : ""));
+                    err.println(
+                            Plain.line(product.second() + ", " + claim.second().id()) + ": "
+                                    + claim.first().verdict().word() + " -> "
+                                    + claim.second().verdict().word() + (moved ? ", shifted by more than noise" : ""));
                 }
             }
         }
