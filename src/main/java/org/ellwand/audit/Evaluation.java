@@ -13,13 +13,19 @@ import org.ellwand.quantity.Reach;
  * One outcome of a rule's subjects, evaluated: values, errors, points.
  *
  * @param outcome what was computed of each curve
+ * @param isStaged whether the numbers are looked for in others, and draws tell what may lie beyond those
  * @param subjects in the order of the ready ones; of judged numbers that are found in inner ones, to first order
  * @param points over all subjects
  * @param drawn for each subject and point: mean of the draws less the value, where drawn
  * @param reaches for each subject, how far its numbers can be told
  */
 record Evaluation(
-        Outcome outcome, List<Estimates> subjects, Points points, List<List<Double>> drawn, List<Reach> reaches) {
+        Outcome outcome,
+        boolean isStaged,
+        List<Estimates> subjects,
+        Points points,
+        List<List<Double>> drawn,
+        List<Reach> reaches) {
 
     static Evaluation of(Preparation preparation, Rule rule, Outcome outcome, int trials) {
         List<Computation> computations = preparation.ready().stream()
@@ -50,15 +56,11 @@ record Evaluation(
                 points.of(subject).stream().map(p -> p.ofSubject(0)).toList();
         return new Evaluation(
                 outcome,
+                isStaged,
                 List.of(subjects.get(subject)),
                 new Points(own),
                 List.of(drawn.get(subject)),
                 List.of(reaches.get(subject)));
-    }
-
-    /** Whether the numbers are looked for in others, and draws tell what may lie beyond those. */
-    boolean isStaged() {
-        return subjects.stream().anyMatch(s -> s.computation.isStaged());
     }
 
     static Formula.Task task(Ready ready, Rule rule, Outcome outcome) {
@@ -97,7 +99,8 @@ record Evaluation(
                 add(s, ready.get(s), computations.get(s));
             }
             List<Reach> reaches = computations.stream().map(Computation::reach).toList();
-            return new Evaluation(outcome, subjects, new Points(points), drawn, reaches);
+            boolean staged = subjects.stream().anyMatch(s -> s.computation.isStaged());
+            return new Evaluation(outcome, staged, subjects, new Points(points), drawn, reaches);
         }
 
         private void add(int s, Ready ready, Computation judged) {

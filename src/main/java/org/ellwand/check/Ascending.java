@@ -17,7 +17,7 @@ import org.jspecify.annotations.Nullable;
  * Numbers by band, put down lowest band first. A tree of them is built at one go, without comparing band with band, which
  * counts where a lot has a hundred thousand curves and each is looked at many times.
  */
-@SuppressWarnings("JdkObsolete") // a tree is built at one go of a SortedMap, and of no other sorted form
+@SuppressWarnings("JdkObsolete") // Only of a SortedMap is a tree built without comparisons.
 final class Ascending extends AbstractMap<Band, Double> implements SortedMap<Band, Double> {
     private final Band[] bands;
     private final double[] numbers;

@@ -162,7 +162,7 @@ class CorrelatedInputsTest {
         Sensitivity sensitivity = Sensitivity.of(new Impedance(), new double[][] {MEANS.clone()}, List.of(0));
         return IntStream.range(0, 3)
                 .mapToObj(p -> factors.stream()
-                        .mapToDouble(f -> sensitivity.effect(f, p))
+                        .mapToDouble(f -> sensitivity.effects(f)[p])
                         .toArray())
                 .toArray(double[][]::new);
     }
