@@ -117,8 +117,8 @@ public final class AuditJson {
                 .put("reading", finding.reading());
         node.set("bands", bands);
         node.put("errs", finding.errs().word());
-        node.put("key", finding.key());
-        node.set("figures", figures(finding.figures()));
+        node.put("key", finding.remark().key());
+        node.set("figures", figures(finding.remark().figures()));
         finding.measure().ifPresent(measure -> measure(node, measure));
         return node;
     }

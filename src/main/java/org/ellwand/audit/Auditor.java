@@ -34,7 +34,17 @@ public final class Auditor {
      *     such rules are reported together
      */
     public Audit audit(List<Product> products, List<Session> sessions, List<Audit.Input> inputs) throws InputException {
-        Inspection inspection = Inspection.of(sessions);
+        return audit(products, sessions, Inspection.of(sessions), inputs);
+    }
+
+    /**
+     * The same where the sessions were inspected before, to judge more claims by them.
+     *
+     * @param inspection of these sessions
+     * @throws InputException as above
+     */
+    public Audit audit(List<Product> products, List<Session> sessions, Inspection inspection, List<Audit.Input> inputs)
+            throws InputException {
         Doubts doubts = new Doubts(inspection.findings());
         Problems problems = new Problems();
         List<ProductAudit> audits = new ArrayList<>();

@@ -36,7 +36,8 @@ final class Doubts {
 
     /** Bounds of {@link BackgroundFloor} stand in the levels already; one of a noise that was not told apart does not. */
     private static boolean isBoundOfNoise(Finding finding) {
-        return finding.consequence() == Consequence.BOUNDED && finding.key().equals("noise-not-told-apart");
+        return finding.consequence() == Consequence.BOUNDED
+                && finding.remark().key().equals("noise-not-told-apart");
     }
 
     /**

@@ -19,6 +19,7 @@ import org.ellwand.measurement.CurveReading;
 import org.ellwand.measurement.Reading;
 import org.ellwand.measurement.Session;
 import org.ellwand.measurement.Subtracted;
+import org.ellwand.words.Remark;
 
 /**
  * Holds each reading under a sound against the background: the reading in quiet of the same session, ear and state of the
@@ -46,6 +47,9 @@ public final class BackgroundFloor {
 
     /** What subtracting takes off at {@link #LOWEST_DB}, dB. */
     public static final double LARGEST_CORRECTION_DB = -10 * Math.log10(1 - Math.pow(10, -LOWEST_DB / 10));
+
+    /** What a reading in quiet need not have in common with what it belongs to; nor a declared condition that it lacks. */
+    private static final Set<String> FREE = Set.of("stimulus", "insertion", "take");
 
     private final Session session;
     private final List<CurveReading> quiet;
@@ -104,11 +108,14 @@ public final class BackgroundFloor {
     }
 
     private static boolean sameState(Session session, CurveReading quiet, CurveReading reading) {
-        Set<String> free = new TreeSet<>(Set.of("stimulus", "insertion", "take"));
-        session.declaredConditions().stream()
-                .filter(name -> quiet.get(name).isEmpty())
-                .forEach(free::add);
-        return quiet.conditions().without(free).equals(reading.conditions().without(free));
+        Map<String, String> here = quiet.conditions().values();
+        Map<String, String> there = reading.conditions().values();
+        return here.entrySet().stream()
+                        .allMatch(e -> FREE.contains(e.getKey()) || e.getValue().equals(there.get(e.getKey())))
+                && there.keySet().stream()
+                        .allMatch(name -> FREE.contains(name)
+                                || here.containsKey(name)
+                                || session.declaredConditions().contains(name));
     }
 
     /** The correction of one reading. */
@@ -192,19 +199,18 @@ public final class BackgroundFloor {
 
     private Finding finding(Key key, Worst worst) {
         double threshold = key.consequence() == Consequence.WIDENED ? CLEAR_DB : LOWEST_DB;
-        Told told =
-                Told.of(follows(key.consequence())).with("above", worst.aboveDb).with("threshold", threshold);
+        Remark remark = Remark.of(follows(key.consequence()))
+                .with("above", worst.aboveDb)
+                .with("threshold", threshold);
         return new Finding(
                 NAME,
                 session.id(),
                 Sheets.name(key.conditions()),
                 Sheets.hertz(worst.bands),
-                told.text(),
+                remark,
                 errs(worst.reading),
                 key.consequence(),
                 Optional.of(new Finding.Measure(worst.aboveDb, threshold, "dB")),
-                told.key(),
-                told.figures(),
                 Finding.About.EVERYTHING);
     }
 

@@ -16,6 +16,7 @@ import org.ellwand.measurement.Conditions;
 import org.ellwand.measurement.CurveReading;
 import org.ellwand.measurement.Reading;
 import org.ellwand.measurement.Session;
+import org.ellwand.words.Remark;
 
 /**
  * Octaves under the name of third octaves, or the other way round. Neighbouring centres of third octaves lie 1.26 apart, those of
@@ -72,7 +73,7 @@ final class BandWidths implements DataCheck {
                         Errs.EITHER,
                         Consequence.NOTED,
                         new Measure(2, 1.26, "ratio of neighbouring centres"),
-                        Told.of("octaves-as-thirds")
+                        Remark.of("octaves-as-thirds")
                                 .with("bands", r.spectrum().bandList().size())));
     }
 
@@ -100,7 +101,7 @@ final class BandWidths implements DataCheck {
                     Errs.EITHER,
                     Consequence.NOTED,
                     new Measure(lacking, OCTAVE_TO_THIRD_DB - MARGIN_DB, "dB"),
-                    Told.of("thirds-as-octaves")
+                    Remark.of("thirds-as-octaves")
                             .with("sum", sum)
                             .with("stated", stated.get())
                             .with("lacking", lacking));

@@ -10,6 +10,7 @@ import org.ellwand.check.Finding.Errs;
 import org.ellwand.check.Finding.Measure;
 import org.ellwand.measurement.Chain.Calibration;
 import org.ellwand.measurement.Session;
+import org.ellwand.words.Remark;
 
 /**
  * A microphone that reads a calibrator otherwise afterwards than before, or whose certificate is old. A drift within a
@@ -57,7 +58,7 @@ final class CalibrationCheck implements DataCheck {
                         Errs.EITHER,
                         consequence,
                         new Measure(drift, DRIFT_DB.passed(consequence), "dB"),
-                        Told.of("calibrator-drift")
+                        Remark.of("calibrator-drift")
                                 .with("drift", Math.abs(drift))
                                 .with("threshold", DRIFT_DB.passed(consequence))));
     }
@@ -75,7 +76,7 @@ final class CalibrationCheck implements DataCheck {
                     Errs.EITHER,
                     Consequence.NOTED,
                     new Measure(months, OLD_MONTHS, "months"),
-                    Told.of("calibration-old").with("months", months).with("threshold", OLD_MONTHS));
+                    Remark.of("calibration-old").with("months", months).with("threshold", OLD_MONTHS));
         }
     }
 
@@ -83,7 +84,7 @@ final class CalibrationCheck implements DataCheck {
         try {
             return Optional.of(LocalDate.parse(text));
         } catch (DateTimeParseException e) {
-            return Optional.empty(); // Written in another way: its age cannot be told.
+            return Optional.empty(); // Written in another way: its age cannot be remark.
         }
     }
 }

@@ -14,6 +14,7 @@ import org.ellwand.measurement.Conditions;
 import org.ellwand.measurement.CurveReading;
 import org.ellwand.measurement.Session;
 import org.ellwand.pairing.OpenEars;
+import org.ellwand.words.Remark;
 
 /**
  * Sound that reaches the eardrum twice: what leaks past the product, and what the product passes on later by its delay τ. The two
@@ -58,7 +59,7 @@ final class CombRipple implements DataCheck {
                         Errs.EITHER,
                         Consequence.NOTED,
                         new Measure(ripple.depthDb(), DEPTH_DB, "dB"),
-                        Told.of("comb-ripple")
+                        Remark.of("comb-ripple")
                                 .with("depth", ripple.depthDb())
                                 .with("every", 1000 / ripple.delayMs())
                                 .with("delay", ripple.delayMs()));

@@ -9,6 +9,7 @@ import org.ellwand.check.Finding.Errs;
 import org.ellwand.check.Finding.Measure;
 import org.ellwand.measurement.CurveReading;
 import org.ellwand.measurement.Session;
+import org.ellwand.words.Remark;
 
 /**
  * One curve under two names. Two readings do not agree in every band to the last digit: with 0.1 dB of reading error and
@@ -63,7 +64,7 @@ final class Copies implements DataCheck {
                 Errs.EITHER,
                 Consequence.UNUSABLE,
                 new Measure(bands, BANDS, "bands"),
-                Told.of("copied")
+                Remark.of("copied")
                         .with("bands", bands)
                         .with("place", before.place().toString())
                         .with("threshold", BANDS));

@@ -11,6 +11,7 @@ import org.ellwand.check.Finding.Measure;
 import org.ellwand.measurement.CurveReading;
 import org.ellwand.measurement.Reading;
 import org.ellwand.measurement.Session;
+import org.ellwand.words.Remark;
 
 /**
  * A number that lost its decimal point, or stands one column off: one band lies far from the median of the two bands on each
@@ -90,21 +91,21 @@ final class DecimalShift implements DataCheck {
         double highest = levels ? HIGHEST_DB : MOST_DIFFERENCE_DB;
         if (level < lowest || level > highest) {
             Measure measure = new Measure(level, level < lowest ? lowest : highest, "dB");
-            Told told = Told.of(levels ? "out-of-range" : "difference-out-of-range")
+            Remark remark = Remark.of(levels ? "out-of-range" : "difference-out-of-range")
                     .with("level", level)
                     .with("lowest", lowest)
                     .with("highest", highest);
-            add(tally, reading, band, measure, told);
+            add(tally, reading, band, measure, remark);
         } else {
             jump.map(Math::abs).ifPresent(away -> {
-                Told told = Told.of("out-of-line").with("jump", away).with("threshold", JUMP_DB);
-                add(tally, reading, band, new Measure(away, JUMP_DB, "dB"), told);
+                Remark remark = Remark.of("out-of-line").with("jump", away).with("threshold", JUMP_DB);
+                add(tally, reading, band, new Measure(away, JUMP_DB, "dB"), remark);
             });
         }
     }
 
-    private static void add(Tally tally, CurveReading reading, Band band, Measure measure, Told told) {
-        tally.add(reading.conditions(), List.of(band), Errs.EITHER, Consequence.UNUSABLE, measure, told);
+    private static void add(Tally tally, CurveReading reading, Band band, Measure measure, Remark remark) {
+        tally.add(reading.conditions(), List.of(band), Errs.EITHER, Consequence.UNUSABLE, measure, remark);
     }
 
     /** The median of two bands below and two above; at the ends of the two that there are. */

@@ -14,6 +14,7 @@ import org.ellwand.check.Finding.Measure;
 import org.ellwand.measurement.Conditions;
 import org.ellwand.measurement.CurveReading;
 import org.ellwand.measurement.Session;
+import org.ellwand.words.Remark;
 
 /**
  * Left taken for right. An open ear has a shape of its own, by which it is known again: from 1 to 8 kHz an ear lies nearer to
@@ -156,7 +157,7 @@ final class EarSwap implements DataCheck {
                     Errs.EITHER,
                     far ? Consequence.UNUSABLE : Consequence.NOTED,
                     new Measure(nearer, far ? UNUSABLE_DB : 0, "dB"),
-                    Told.of("ears-swapped")
+                    Remark.of("ears-swapped")
                             .with("sound", one.stimulus())
                             .with("same", toSame)
                             .with("other", toOther));

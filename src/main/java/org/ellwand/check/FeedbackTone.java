@@ -12,6 +12,7 @@ import org.ellwand.check.Finding.Measure;
 import org.ellwand.measurement.CurveReading;
 import org.ellwand.measurement.Session;
 import org.ellwand.pairing.OpenEars;
+import org.ellwand.words.Remark;
 
 /**
  * A product that howls: with no sound outside, one band in the ear stands far above both neighbours. Under a sound, one band gains
@@ -82,7 +83,7 @@ final class FeedbackTone implements DataCheck {
                         Errs.HIDES_ATTENUATION,
                         Consequence.UNUSABLE,
                         new Measure(above, GAIN_ABOVE_DB, "dB"),
-                        Told.of("howl-in-gain").with("above", above).with("threshold", GAIN_ABOVE_DB));
+                        Remark.of("howl-in-gain").with("above", above).with("threshold", GAIN_ABOVE_DB));
             }
         }
     }
@@ -104,7 +105,7 @@ final class FeedbackTone implements DataCheck {
                 Errs.HIDES_ATTENUATION,
                 always ? Consequence.NOTED : Consequence.UNUSABLE,
                 new Measure(figure, ABOVE_DB, "dB"),
-                Told.of(always ? "howl-always" : "howl-in-quiet")
+                Remark.of(always ? "howl-always" : "howl-in-quiet")
                         .with("above", figure)
                         .with("threshold", ABOVE_DB));
     }

@@ -8,6 +8,7 @@ import org.ellwand.check.Finding.Errs;
 import org.ellwand.check.Finding.Measure;
 import org.ellwand.measurement.CurveReading;
 import org.ellwand.measurement.Session;
+import org.ellwand.words.Remark;
 
 /**
  * Too few insertions to know the fit by, or a fit that is not under control. One insertion says nothing of the next. Three is
@@ -51,25 +52,31 @@ final class FewInsertions implements DataCheck {
                 .count();
         if (insertions < ENOUGH) {
             String many = insertions == 1 ? "insertion" : "insertions";
-            Told told = Told.of("few-insertions")
+            Remark remark = Remark.of("few-insertions")
                     .with("insertions", insertions)
                     .with("noun", many)
                     .with("threshold", ENOUGH);
-            add(tally, group, Consequence.NOTED, new Measure(insertions, ENOUGH, "insertions"), told);
+            add(tally, group, Consequence.NOTED, new Measure(insertions, ENOUGH, "insertions"), remark);
         } else {
             double scatter = scatterDb(group);
             double threshold = Math.max(CONTROLLED_DB, SCATTER * declaredDb(session, group));
             if (scatter > threshold) {
-                Told told = Told.of("fit-scatters").with("scatter", scatter).with("threshold", threshold);
-                add(tally, group, Consequence.WIDENED, new Measure(scatter, threshold, "dB"), told);
+                Remark remark =
+                        Remark.of("fit-scatters").with("scatter", scatter).with("threshold", threshold);
+                add(tally, group, Consequence.WIDENED, new Measure(scatter, threshold, "dB"), remark);
             }
         }
     }
 
     private static void add(
-            Tally tally, List<CurveReading> group, Consequence consequence, Measure measure, Told told) {
+            Tally tally, List<CurveReading> group, Consequence consequence, Measure measure, Remark remark) {
         tally.add(
-                group.get(0).conditions().without(Sheets.REPEATS), List.of(), Errs.EITHER, consequence, measure, told);
+                group.get(0).conditions().without(Sheets.REPEATS),
+                List.of(),
+                Errs.EITHER,
+                consequence,
+                measure,
+                remark);
     }
 
     private static double declaredDb(Session session, List<CurveReading> group) {

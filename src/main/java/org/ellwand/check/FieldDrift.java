@@ -9,6 +9,7 @@ import org.ellwand.check.Finding.Errs;
 import org.ellwand.check.Finding.Measure;
 import org.ellwand.measurement.CurveReading;
 import org.ellwand.measurement.Session;
+import org.ellwand.words.Remark;
 
 /**
  * A sound that was not the same twice: two readings of the field microphone under one name differ in level or in shape. What was
@@ -104,6 +105,6 @@ final class FieldDrift implements DataCheck {
                         Errs.EITHER,
                         consequence,
                         new Measure(figure, grade.passed(consequence), "dB"),
-                        Told.of(key).with("change", figure).with("threshold", grade.passed(consequence))));
+                        Remark.of(key).with("change", figure).with("threshold", grade.passed(consequence))));
     }
 }

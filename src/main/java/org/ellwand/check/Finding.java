@@ -1,16 +1,14 @@
 package org.ellwand.check;
 
 import java.util.Arrays;
-import java.util.Collections;
 import java.util.Comparator;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
-import java.util.SortedMap;
-import java.util.TreeMap;
 import org.ellwand.measurement.Conditions;
+import org.ellwand.words.Remark;
 
 /**
  * Something the data say about themselves.
@@ -20,12 +18,10 @@ import org.ellwand.measurement.Conditions;
  * @param reading which reading or readings, as the conditions they have in common; empty where the session as a whole is
  *     meant
  * @param bands nominal band centres in Hz; empty where no band is meant
- * @param text one English sentence with the figure and the threshold
+ * @param remark what is said of it, with the figure and the threshold
  * @param errs which way the fault errs
  * @param consequence what follows
  * @param measure the figure and the threshold it was held against; absent where the finding is not about a number
- * @param key what the text says, for those who word it otherwise: stable, e.g. {@code slit-leak}; empty where there is none
- * @param figures the numbers and names that the text holds, by name
  * @param about which numbers the fault can have touched
  */
 public record Finding(
@@ -33,12 +29,10 @@ public record Finding(
         String session,
         String reading,
         List<Double> bands,
-        String text,
+        Remark remark,
         Errs errs,
         Consequence consequence,
         Optional<Measure> measure,
-        String key,
-        SortedMap<String, Object> figures,
         About about) {
     /** By session, check, reading, bands and text. */
     public static final Comparator<Finding> ORDER = Comparator.comparing(Finding::session)
@@ -49,7 +43,6 @@ public record Finding(
 
     public Finding {
         bands = List.copyOf(bands);
-        figures = Collections.unmodifiableSortedMap(new TreeMap<>(figures));
     }
 
     public Finding(
@@ -57,21 +50,15 @@ public record Finding(
             String session,
             String reading,
             List<Double> bands,
-            String text,
+            Remark remark,
             Errs errs,
             Consequence consequence) {
-        this(
-                check,
-                session,
-                reading,
-                bands,
-                text,
-                errs,
-                consequence,
-                Optional.empty(),
-                "",
-                new TreeMap<>(),
-                About.EVERYTHING);
+        this(check, session, reading, bands, remark, errs, consequence, Optional.empty(), About.EVERYTHING);
+    }
+
+    /** In English, without a full stop. */
+    public String text() {
+        return remark.text();
     }
 
     /**

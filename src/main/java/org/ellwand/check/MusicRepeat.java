@@ -5,6 +5,7 @@ import org.ellwand.check.Finding.Errs;
 import org.ellwand.check.Finding.Measure;
 import org.ellwand.measurement.CurveReading;
 import org.ellwand.measurement.Session;
+import org.ellwand.words.Remark;
 
 /**
  * Music that was not the same twice. The same excerpt from a file gives the same band levels; played live it moves by several
@@ -60,7 +61,7 @@ final class MusicRepeat implements DataCheck {
                         Errs.EITHER,
                         consequence,
                         new Measure(figure, grade.passed(consequence), "dB"),
-                        Told.of("music-differs")
+                        Remark.of("music-differs")
                                 .with("difference", figure)
                                 .with("threshold", grade.passed(consequence))));
     }

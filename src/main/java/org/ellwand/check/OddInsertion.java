@@ -8,6 +8,7 @@ import org.ellwand.check.Finding.Errs;
 import org.ellwand.check.Finding.Measure;
 import org.ellwand.measurement.CurveReading;
 import org.ellwand.measurement.Session;
+import org.ellwand.words.Remark;
 
 /**
  * An insertion that does not belong to the others. Two may differ by 2.8 standard deviations (repeatability limit of ISO
@@ -84,6 +85,6 @@ final class OddInsertion implements DataCheck {
                 Errs.EITHER,
                 Consequence.NOTED,
                 new Measure(away, threshold, "dB"),
-                Told.of("odd-insertion").with("away", away).with("threshold", threshold));
+                Remark.of("odd-insertion").with("away", away).with("threshold", threshold));
     }
 }

@@ -10,6 +10,7 @@ import org.ellwand.check.Finding.Errs;
 import org.ellwand.check.Finding.Measure;
 import org.ellwand.measurement.Conditions;
 import org.ellwand.measurement.Session;
+import org.ellwand.words.Remark;
 
 /**
  * An open ear that does not sound like one. An adult ear raises the field by some 17 dB near 2.7 kHz, 10 to 20 dB in most, and by
@@ -65,18 +66,18 @@ final class OpenEarResonance implements DataCheck {
         if (db < LOW_PEAK_DB || db > HIGH_PEAK_DB) {
             Consequence consequence = db < NO_PEAK_DB ? Consequence.UNUSABLE : Consequence.NOTED;
             double threshold = db > HIGH_PEAK_DB ? HIGH_PEAK_DB : db < NO_PEAK_DB ? NO_PEAK_DB : LOW_PEAK_DB;
-            Told told = Told.of("ear-peak")
+            Remark remark = Remark.of("ear-peak")
                     .with("peak", db)
                     .with("lowest", LOW_PEAK_DB)
                     .with("highest", HIGH_PEAK_DB);
-            tally.add(open, List.of(), Errs.EITHER, consequence, new Measure(db, threshold, "dB"), told);
+            tally.add(open, List.of(), Errs.EITHER, consequence, new Measure(db, threshold, "dB"), remark);
         } else if (hz < PEAK_FROM_HZ || hz > PEAK_TO_HZ) {
             double threshold = hz < PEAK_FROM_HZ ? PEAK_FROM_HZ : PEAK_TO_HZ;
-            Told told = Told.of("ear-peak-place")
+            Remark remark = Remark.of("ear-peak-place")
                     .with("hz", hz)
                     .with("lowest", PEAK_FROM_HZ)
                     .with("highest", PEAK_TO_HZ);
-            tally.add(open, List.of(), Errs.EITHER, Consequence.NOTED, new Measure(hz, threshold, "Hz"), told);
+            tally.add(open, List.of(), Errs.EITHER, Consequence.NOTED, new Measure(hz, threshold, "Hz"), remark);
         }
     }
 
@@ -90,6 +91,8 @@ final class OpenEarResonance implements DataCheck {
                         Errs.EITHER,
                         consequence,
                         new Measure(offset, OFFSET_DB.passed(consequence), "dB"),
-                        Told.of("ear-offset").with("offset", offset).with("threshold", OFFSET_DB.passed(consequence))));
+                        Remark.of("ear-offset")
+                                .with("offset", offset)
+                                .with("threshold", OFFSET_DB.passed(consequence))));
     }
 }

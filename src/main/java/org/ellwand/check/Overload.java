@@ -15,6 +15,7 @@ import org.ellwand.measurement.Conditions;
 import org.ellwand.measurement.CurveReading;
 import org.ellwand.measurement.Session;
 import org.ellwand.measurement.Stimulus;
+import org.ellwand.words.Remark;
 
 /**
  * A microphone, amplifier or loudspeaker that no longer follows. The open ear is a linear path: 10 dB more outside are 10 dB
@@ -72,7 +73,7 @@ final class Overload implements DataCheck {
                     Errs.HIDES_ATTENUATION,
                     Consequence.UNUSABLE,
                     new Measure(share, SHARE, "dB per dB"),
-                    Told.of("open-ear-compressed")
+                    Remark.of("open-ear-compressed")
                             .with("share", share)
                             .with("rise", rise)
                             .with("threshold", SHARE));
@@ -92,7 +93,7 @@ final class Overload implements DataCheck {
                     Errs.EITHER,
                     Consequence.UNUSABLE,
                     new Measure(share, MOST, "dB per dB"),
-                    Told.of("open-ear-expanded")
+                    Remark.of("open-ear-expanded")
                             .with("share", share)
                             .with("rise", rise)
                             .with("threshold", MOST));
@@ -119,7 +120,7 @@ final class Overload implements DataCheck {
                             Errs.EITHER,
                             Consequence.UNUSABLE,
                             new Measure(db, most.value(), most.unit().symbol()),
-                            Told.of("peak-too-high").with("peak", db).with("threshold", most.value())));
+                            Remark.of("peak-too-high").with("peak", db).with("threshold", most.value())));
         }
     }
 

@@ -16,6 +16,7 @@ import org.ellwand.measurement.Conditions;
 import org.ellwand.measurement.CurveReading;
 import org.ellwand.measurement.Session;
 import org.ellwand.pairing.OpenEars;
+import org.ellwand.words.Remark;
 
 /**
  * What a product makes itself, taken for sound that it passes, and the other way round. With the sound off, what the ear with
@@ -106,7 +107,7 @@ final class OwnNoise implements DataCheck {
                 Errs.HIDES_ATTENUATION,
                 Consequence.BOUNDED,
                 new Measure(silence.aboveDb(), TOLD_APART_DB, "dB"),
-                Told.of("noise-not-told-apart")
+                Remark.of("noise-not-told-apart")
                         .with("own", silence.ownDb())
                         .with("above", silence.aboveDb())
                         .with("threshold", TOLD_APART_DB));
@@ -135,7 +136,7 @@ final class OwnNoise implements DataCheck {
                         Errs.HIDES_ATTENUATION,
                         bounded ? Consequence.BOUNDED : Consequence.WIDENED,
                         new Measure(least, LIMITED_DB, "dB"),
-                        Told.of("noise-limited").with("above", least).with("threshold", LIMITED_DB));
+                        Remark.of("noise-limited").with("above", least).with("threshold", LIMITED_DB));
             }
         });
     }

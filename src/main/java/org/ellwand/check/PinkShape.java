@@ -9,6 +9,7 @@ import org.ellwand.check.Finding.Errs;
 import org.ellwand.check.Finding.Measure;
 import org.ellwand.measurement.CurveReading;
 import org.ellwand.measurement.Session;
+import org.ellwand.words.Remark;
 
 /**
  * Pink noise that is none. Its third octaves are all as loud: each within 2 dB of their mean, and no slope of 0.5 dB per octave
@@ -68,11 +69,11 @@ final class PinkShape implements DataCheck {
                     .mapToDouble(b -> Math.abs(curve.getOrDefault(b, mean) - mean))
                     .max()
                     .orElse(0);
-            Told told = Told.of("pink-not-flat").with("off", worst).with("threshold", FLAT_DB);
-            add(tally, of, off, new Measure(worst, FLAT_DB, "dB"), told);
+            Remark remark = Remark.of("pink-not-flat").with("off", worst).with("threshold", FLAT_DB);
+            add(tally, of, off, new Measure(worst, FLAT_DB, "dB"), remark);
         } else if (Math.abs(slope) > slopeLimit) {
-            Told told = Told.of("pink-slopes").with("slope", slope).with("threshold", slopeLimit);
-            add(tally, of, List.of(), new Measure(slope, slopeLimit, "dB/octave"), told);
+            Remark remark = Remark.of("pink-slopes").with("slope", slope).with("threshold", slopeLimit);
+            add(tally, of, List.of(), new Measure(slope, slopeLimit, "dB/octave"), remark);
         }
     }
 
@@ -80,8 +81,8 @@ final class PinkShape implements DataCheck {
         return Math.max(FLAT_DB, SCATTER * Sheets.readingDb(session, band));
     }
 
-    private static void add(Tally tally, CurveReading of, List<Band> bands, Measure measure, Told told) {
-        tally.add(of.conditions().without(Sheets.REPEATS), bands, Errs.EITHER, Consequence.NOTED, measure, told);
+    private static void add(Tally tally, CurveReading of, List<Band> bands, Measure measure, Remark remark) {
+        tally.add(of.conditions().without(Sheets.REPEATS), bands, Errs.EITHER, Consequence.NOTED, measure, remark);
     }
 
     private static double octave(Band band) {

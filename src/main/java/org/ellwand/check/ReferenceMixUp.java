@@ -17,6 +17,7 @@ import org.ellwand.measurement.CurveReading;
 import org.ellwand.measurement.Reading;
 import org.ellwand.measurement.Session;
 import org.ellwand.pairing.OpenEars;
+import org.ellwand.words.Remark;
 
 /**
  * A level that was referred to something else than its name says.
@@ -124,7 +125,9 @@ final class ReferenceMixUp implements DataCheck {
                     Errs.HIDES_ATTENUATION,
                     Consequence.NOTED,
                     new Measure(correlation, CORRELATION, "correlation"),
-                    Told.of("gain-over-field").with("correlation", correlation).with("threshold", CORRELATION));
+                    Remark.of("gain-over-field")
+                            .with("correlation", correlation)
+                            .with("threshold", CORRELATION));
         }
     }
 
@@ -172,7 +175,7 @@ final class ReferenceMixUp implements DataCheck {
                     Errs.EITHER,
                     Consequence.UNUSABLE,
                     new Measure(below, BEYOND_BONE_DB, "dB"),
-                    Told.of("no-levels")
+                    Remark.of("no-levels")
                             .with("sum", sum)
                             .with("stated", stated.get())
                             .with("below", below)

@@ -9,6 +9,7 @@ import org.ellwand.check.Finding.Errs;
 import org.ellwand.check.Finding.Measure;
 import org.ellwand.measurement.CurveReading;
 import org.ellwand.measurement.Session;
+import org.ellwand.words.Remark;
 
 /**
  * A probe tube that moved, kinked or filled between takes of the open ear: under one sound an ear returns to the same levels.
@@ -88,6 +89,6 @@ final class ReturnCheck implements DataCheck {
                 Errs.EITHER,
                 consequence,
                 new Measure(figure, threshold, "dB"),
-                Told.of("tube-moved").with("difference", figure).with("threshold", threshold));
+                Remark.of("tube-moved").with("difference", figure).with("threshold", threshold));
     }
 }

@@ -8,6 +8,7 @@ import org.ellwand.check.Finding.Consequence;
 import org.ellwand.check.Finding.Errs;
 import org.ellwand.check.Finding.Measure;
 import org.ellwand.measurement.Session;
+import org.ellwand.words.Remark;
 
 /**
  * A reflection of the room. Sound that reaches the field microphone a second time over a path longer by cτ leaves a {@link Ripple} in
@@ -46,7 +47,7 @@ final class RoomReflection implements DataCheck {
                                 Errs.EITHER,
                                 Consequence.NOTED,
                                 new Measure(ripple.depthDb(), DEPTH_DB, "dB"),
-                                Told.of("room-ripple")
+                                Remark.of("room-ripple")
                                         .with("depth", ripple.depthDb())
                                         .with("threshold", DEPTH_DB)
                                         .with("every", 1000 / ripple.delayMs())

@@ -13,6 +13,7 @@ import org.ellwand.check.Finding.Measure;
 import org.ellwand.measurement.Conditions;
 import org.ellwand.measurement.CurveReading;
 import org.ellwand.measurement.Session;
+import org.ellwand.words.Remark;
 
 /**
  * One setting under the name of another. Two settings differ by much the same in every insertion, and from ear to ear they
@@ -138,7 +139,7 @@ final class SettingOrder implements DataCheck {
                     Errs.EITHER,
                     Consequence.UNUSABLE,
                     new Measure(wrong, any.thresholdDb(), "dB"),
-                    Told.of("settings-out-of-order")
+                    Remark.of("settings-out-of-order")
                             .with("weaker", weaker)
                             .with("stronger", stronger)
                             .with("wrong", wrong)
@@ -161,8 +162,8 @@ final class SettingOrder implements DataCheck {
                         && Math.signum(mean) != Math.signum(there);
                 if (turned) {
                     Conditions all = any.insertion().without(Set.of("insertion"));
-                    Told told = turned("settings-differ", any, mean, there).with("session", other.id());
-                    add(tally, any, all, told);
+                    Remark remark = turned("settings-differ", any, mean, there).with("session", other.id());
+                    add(tally, any, all, remark);
                 }
             }
         }
@@ -192,15 +193,20 @@ final class SettingOrder implements DataCheck {
         return gaps.stream().mapToDouble(d -> d).average().orElse(0);
     }
 
-    private static void add(Tally tally, Gap gap, Conditions of, Told told) {
+    private static void add(Tally tally, Gap gap, Conditions of, Remark remark) {
         tally.add(
-                of, List.of(), Errs.EITHER, Consequence.UNUSABLE, new Measure(gap.db(), gap.thresholdDb(), "dB"), told);
+                of,
+                List.of(),
+                Errs.EITHER,
+                Consequence.UNUSABLE,
+                new Measure(gap.db(), gap.thresholdDb(), "dB"),
+                remark);
     }
 
     /** Which setting is the louder one here, and by how much the other one is elsewhere. */
-    private static Told turned(String key, Gap gap, double here, double elsewhere) {
+    private static Remark turned(String key, Gap gap, double here, double elsewhere) {
         boolean first = here > 0;
-        return Told.of(key)
+        return Remark.of(key)
                 .with("louder", first ? gap.first() : gap.second())
                 .with("softer", first ? gap.second() : gap.first())
                 .with("here", Math.abs(here))

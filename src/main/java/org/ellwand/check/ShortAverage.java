@@ -15,6 +15,7 @@ import org.ellwand.measurement.CurveReading;
 import org.ellwand.measurement.Session;
 import org.ellwand.measurement.SharedBy;
 import org.ellwand.measurement.Uncertainty;
+import org.ellwand.words.Remark;
 
 /**
  * Noise averaged too briefly. The level of a band of noise of width B over a time T scatters by 4.34 / √(B T) dB (standard
@@ -69,7 +70,7 @@ final class ShortAverage implements DataCheck {
                     Errs.EITHER,
                     isWidened(session) ? Consequence.WIDENED : Consequence.NOTED,
                     new Measure(worst, MOST_DB, "dB"),
-                    Told.of("short-average")
+                    Remark.of("short-average")
                             .with("seconds", seconds)
                             .with("scatter", worst)
                             .with("threshold", MOST_DB));

@@ -17,6 +17,7 @@ import org.ellwand.measurement.CurveReading;
 import org.ellwand.measurement.Reading;
 import org.ellwand.measurement.Session;
 import org.ellwand.pairing.OpenEars;
+import org.ellwand.words.Remark;
 
 /**
  * A difference the wrong way round: a sheet of attenuation whose numbers are negative throughout holds gains, and a product that
@@ -85,7 +86,7 @@ final class SignReversed implements DataCheck {
                     Errs.EITHER,
                     Consequence.UNUSABLE,
                     new Measure(least, -LEAST_DB, "dB"),
-                    Told.of("gains-when-loud")
+                    Remark.of("gains-when-loud")
                             .with("gain", least)
                             .with("level", level.get())
                             .with("threshold", -LEAST_DB));
@@ -107,7 +108,7 @@ final class SignReversed implements DataCheck {
                     Errs.EITHER,
                     Consequence.UNUSABLE,
                     new Measure(mean, LEAST_DB, "dB"),
-                    Told.of("negative-attenuation").with("mean", mean).with("threshold", LEAST_DB));
+                    Remark.of("negative-attenuation").with("mean", mean).with("threshold", LEAST_DB));
         }
     }
 }

@@ -16,6 +16,7 @@ import org.ellwand.measurement.Conditions;
 import org.ellwand.measurement.CurveReading;
 import org.ellwand.measurement.Session;
 import org.ellwand.pairing.OpenEars;
+import org.ellwand.words.Remark;
 
 /**
  * An air path past the tip or along the probe tube. Low notes pass it, and above them the loss climbs by 6 to 12 dB per
@@ -123,24 +124,24 @@ final class SlitLeak implements DataCheck {
         if (seal.lowDb() < VERY_LOW_DB && seal.slope() >= VERY_STEEP) {
             slit(tally, seal, Consequence.UNUSABLE, VERY_LOW_DB);
         } else if (boost < BOOST_DB) {
-            Told told = Told.of("leak-amplifies").with("boost", -boost).with("threshold", -BOOST_DB);
-            add(tally, seal, Consequence.UNUSABLE, new Measure(boost, BOOST_DB, "dB"), told);
+            Remark remark = Remark.of("leak-amplifies").with("boost", -boost).with("threshold", -BOOST_DB);
+            add(tally, seal, Consequence.UNUSABLE, new Measure(boost, BOOST_DB, "dB"), remark);
         } else if (seal.lowDb() < VERY_LOW_DB && seal.slope() >= STEEP && bestDb - seal.lowDb() >= behind) {
-            Told told = Told.of("leak-behind-best")
+            Remark remark = Remark.of("leak-behind-best")
                     .with("low", seal.lowDb())
                     .with("slope", seal.slope())
                     .with("behind", bestDb - seal.lowDb())
                     .with("threshold", behind);
-            add(tally, seal, Consequence.UNUSABLE, new Measure(bestDb - seal.lowDb(), behind, "dB"), told);
+            add(tally, seal, Consequence.UNUSABLE, new Measure(bestDb - seal.lowDb(), behind, "dB"), remark);
         } else if (seal.lowDb() < LOW_DB && seal.slope() >= STEEP) {
             slit(tally, seal, Consequence.NOTED, LOW_DB);
         } else if (bestDb - seal.lowDb() >= behind) {
             double figure = bestDb - seal.lowDb();
-            Told told = Told.of("less-than-best")
+            Remark remark = Remark.of("less-than-best")
                     .with("low", seal.lowDb())
                     .with("behind", figure)
                     .with("threshold", behind);
-            add(tally, seal, Consequence.NOTED, new Measure(figure, behind, "dB"), told);
+            add(tally, seal, Consequence.NOTED, new Measure(figure, behind, "dB"), remark);
         }
     }
 
@@ -156,14 +157,14 @@ final class SlitLeak implements DataCheck {
     }
 
     private static void slit(Tally tally, Seal seal, Consequence consequence, double threshold) {
-        Told told = Told.of("slit-leak")
+        Remark remark = Remark.of("slit-leak")
                 .with("low", seal.lowDb())
                 .with("slope", seal.slope())
                 .with("threshold", threshold);
-        add(tally, seal, consequence, new Measure(seal.lowDb(), threshold, "dB"), told);
+        add(tally, seal, consequence, new Measure(seal.lowDb(), threshold, "dB"), remark);
     }
 
-    private static void add(Tally tally, Seal seal, Consequence consequence, Measure measure, Told told) {
-        tally.add(seal.insertion(), seal.bands(), Errs.HIDES_ATTENUATION, consequence, measure, told);
+    private static void add(Tally tally, Seal seal, Consequence consequence, Measure measure, Remark remark) {
+        tally.add(seal.insertion(), seal.bands(), Errs.HIDES_ATTENUATION, consequence, measure, remark);
     }
 }

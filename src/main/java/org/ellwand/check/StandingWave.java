@@ -15,6 +15,7 @@ import org.ellwand.check.Finding.Errs;
 import org.ellwand.check.Finding.Measure;
 import org.ellwand.measurement.Conditions;
 import org.ellwand.measurement.Session;
+import org.ellwand.words.Remark;
 
 /**
  * A tube's tip too far from the eardrum. The wave that the eardrum sends back leaves a notch at the tip, f = c / (4 d), with an
@@ -106,7 +107,7 @@ final class StandingWave implements DataCheck {
                     Errs.EITHER,
                     unusable ? Consequence.UNUSABLE : Consequence.NOTED,
                     new Measure(least, threshold, "dB"),
-                    Told.of("ear-drops").with("gain", least).with("threshold", threshold));
+                    Remark.of("ear-drops").with("gain", least).with("threshold", threshold));
         }
     }
 
@@ -141,7 +142,7 @@ final class StandingWave implements DataCheck {
                 Errs.EITHER,
                 consequence,
                 new Measure(depth, grade.passed(consequence), "dB"),
-                Told.of("standing-wave")
+                Remark.of("standing-wave")
                         .with("depth", depth)
                         .with("threshold", grade.passed(consequence))
                         .with("away", awayMm)));
@@ -161,7 +162,7 @@ final class StandingWave implements DataCheck {
                         Errs.EITHER,
                         Consequence.UNUSABLE,
                         measure,
-                        Told.of("no-eardrum-level")
+                        Remark.of("no-eardrum-level")
                                 .with("from", notch.nominalHz() / 2)
                                 .with("away", awayMm));
         tally.about(About.EVERYTHING);

@@ -13,6 +13,7 @@ import org.ellwand.check.Finding.Measure;
 import org.ellwand.measurement.Conditions;
 import org.ellwand.measurement.CurveReading;
 import org.ellwand.measurement.Session;
+import org.ellwand.words.Remark;
 
 /**
  * A level stated in dB SPL that is one in dB(A), or the other way round: the bands of the field microphone, summed with the other
@@ -96,6 +97,6 @@ final class StatedLevel implements DataCheck {
                 Errs.EITHER,
                 Consequence.NOTED,
                 new Measure(off, FAR_DB, "dB"),
-                Told.of(key).with("stated", stated).with("plain", plain).with("weighted", weighted));
+                Remark.of(key).with("stated", stated).with("plain", plain).with("weighted", weighted));
     }
 }

@@ -12,6 +12,7 @@ import org.ellwand.check.Finding.Errs;
 import org.ellwand.check.Finding.Measure;
 import org.ellwand.measurement.Conditions;
 import org.ellwand.measurement.Session;
+import org.ellwand.words.Remark;
 
 /** Collects what one check finds in one session. */
 final class Tally {
@@ -38,25 +39,23 @@ final class Tally {
     }
 
     /** A fault of some readings, in some bands. */
-    void add(Conditions of, Iterable<Band> bands, Errs errs, Consequence consequence, Measure measure, Told told) {
+    void add(Conditions of, Iterable<Band> bands, Errs errs, Consequence consequence, Measure measure, Remark remark) {
         looked();
         findings.add(new Finding(
                 check.name(),
                 session.id(),
                 Sheets.name(of),
                 Sheets.hertz(bands),
-                told.text(),
+                remark,
                 errs,
                 consequence,
                 Optional.of(measure),
-                told.key(),
-                told.figures(),
                 about));
     }
 
     /** A fault of the session as a whole. */
-    void add(Errs errs, Consequence consequence, Measure measure, Told told) {
-        add(Conditions.of(Map.of()), List.of(), errs, consequence, measure, told);
+    void add(Errs errs, Consequence consequence, Measure measure, Remark remark) {
+        add(Conditions.of(Map.of()), List.of(), errs, consequence, measure, remark);
     }
 
     Checked done() {

@@ -11,6 +11,7 @@ import org.ellwand.measurement.Conditions;
 import org.ellwand.measurement.CurveReading;
 import org.ellwand.measurement.Session;
 import org.ellwand.pairing.OpenEars;
+import org.ellwand.words.Remark;
 
 /**
  * A blocked probe tube hears nothing: with the sound on it reads what it reads in quiet. So does a good tube behind a plug that
@@ -74,16 +75,17 @@ final class TubeAtBackground implements DataCheck {
                 others.isEmpty() ? 0 : Sheets.average(Sheets.less(Sheets.medianOf(others), one.aboveDb()), run);
         double threshold = Math.max(CLEARER_DB, SCATTER * Sheets.meanInsertionDb(session, run));
         if (clearer > threshold) {
-            Told told = Told.of("tube-at-background").with("bands", run.size()).with("clearer", clearer);
-            add(tally, one, run, new Measure(clearer, threshold, "dB"), told);
+            Remark remark =
+                    Remark.of("tube-at-background").with("bands", run.size()).with("clearer", clearer);
+            add(tally, one, run, new Measure(clearer, threshold, "dB"), remark);
         } else {
             double least = leastAttenuation(ears, one.reading(), run);
             if (least > BEYOND_BONE_DB) {
-                Told told = Told.of("beyond-bone")
+                Remark remark = Remark.of("beyond-bone")
                         .with("bands", run.size())
                         .with("least", least)
                         .with("threshold", BEYOND_BONE_DB);
-                add(tally, one, run, new Measure(least, BEYOND_BONE_DB, "dB"), told);
+                add(tally, one, run, new Measure(least, BEYOND_BONE_DB, "dB"), remark);
             }
         }
     }
@@ -98,7 +100,7 @@ final class TubeAtBackground implements DataCheck {
     }
 
     /** What a tube lacks it lacks most at high frequencies. */
-    private static void add(Tally tally, Above one, List<Band> run, Measure measure, Told told) {
+    private static void add(Tally tally, Above one, List<Band> run, Measure measure, Remark remark) {
         Conditions of = one.reading().conditions();
         tally.add(
                 of,
@@ -106,6 +108,6 @@ final class TubeAtBackground implements DataCheck {
                 Errs.INVENTS_ATTENUATION,
                 Consequence.UNUSABLE,
                 measure,
-                told);
+                remark);
     }
 }

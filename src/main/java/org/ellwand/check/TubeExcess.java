@@ -8,6 +8,7 @@ import org.ellwand.check.Finding.Errs;
 import org.ellwand.check.Finding.Measure;
 import org.ellwand.measurement.CurveReading;
 import org.ellwand.measurement.Session;
+import org.ellwand.words.Remark;
 
 /**
  * A probe tube that the tip squeezes or wax blocks: what it still passes falls, most at high frequencies, and looks like
@@ -69,7 +70,7 @@ final class TubeExcess implements DataCheck {
                 Errs.INVENTS_ATTENUATION,
                 Consequence.UNUSABLE,
                 new Measure(figure, EXCESS_DB, "dB"),
-                Told.of("tube-blocked")
+                Remark.of("tube-blocked")
                         .with("excess", figure)
                         .with("bands", run.size())
                         .with("threshold", EXCESS_DB));

@@ -13,6 +13,7 @@ import org.ellwand.check.Finding.Measure;
 import org.ellwand.measurement.Conditions;
 import org.ellwand.measurement.CurveReading;
 import org.ellwand.measurement.Session;
+import org.ellwand.words.Remark;
 
 /**
  * A squeezed tube stops following the sound: between two levels, what is read rises by less than it does in the other
@@ -92,6 +93,8 @@ final class TubeLinearity implements DataCheck {
                         Errs.INVENTS_ATTENUATION,
                         consequence,
                         new Measure(figure, LACK_DB.passed(consequence), "dB"),
-                        Told.of("tube-squeezed").with("lack", figure).with("threshold", LACK_DB.passed(consequence))));
+                        Remark.of("tube-squeezed")
+                                .with("lack", figure)
+                                .with("threshold", LACK_DB.passed(consequence))));
     }
 }

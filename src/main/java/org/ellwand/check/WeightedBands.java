@@ -17,6 +17,7 @@ import org.ellwand.measurement.Conditions;
 import org.ellwand.measurement.CurveReading;
 import org.ellwand.measurement.Session;
 import org.ellwand.pairing.OpenEars;
+import org.ellwand.words.Remark;
 
 /**
  * Bands that carry the weighting A under the name of levels in dB SPL. Under pink noise the field and the open ear, which
@@ -97,7 +98,7 @@ final class WeightedBands implements DataCheck {
                 consequence == Consequence.NOTED ? Errs.INVENTS_ATTENUATION : Errs.EITHER,
                 consequence,
                 new Measure(one.offWeightingDb(), NEAR_DB, "dB"),
-                Told.of(key).with("fall", one.fallDb()).with("off", one.offWeightingDb()));
+                Remark.of(key).with("fall", one.fallDb()).with("off", one.offWeightingDb()));
     }
 
     /**

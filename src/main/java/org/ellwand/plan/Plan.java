@@ -23,18 +23,19 @@ public record Plan(ProductAudit product, long decided, List<Outlook> outlooks, L
     /** Plans for every product of an audit. */
     public static List<Plan> of(Audit audit) throws InputException {
         List<Plan> plans = new ArrayList<>();
+        Repeats repeats = new Repeats(audit.sessions());
         for (ProductAudit product : audit.products()) {
-            plans.add(of(product, audit.sessions()));
+            plans.add(of(product, repeats));
         }
         return plans;
     }
 
-    private static Plan of(ProductAudit product, List<Session> sessions) throws InputException {
+    private static Plan of(ProductAudit product, Repeats repeats) throws InputException {
         String name = product.product().name();
-        List<Session> worn = sessions.stream()
+        List<Session> worn = repeats.measured().stream()
                 .filter(session -> !Wearer.of(session, name).isEmpty())
                 .toList();
-        Outlooks needs = new Outlooks(product.product(), sessions, first(worn));
+        Outlooks needs = new Outlooks(product.product(), repeats, first(worn));
         List<Outlook> outlooks = new ArrayList<>();
         for (ClaimAudit claim : product.claims()) {
             if (!isFirm(claim)) {

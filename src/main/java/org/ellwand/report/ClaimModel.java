@@ -97,7 +97,7 @@ final class ClaimModel {
                 .and("cellsInAll", plain.map(p -> p.cells().size()).orElse(0))
                 .and("contributions", plain.map(RuleModel::contributions).orElse(List.of()))
                 .and("otherwise", otherwise(confidence))
-                .and("findings", findings().stream().map(FindingModel::of).toList())
+                .and("findings", FindingList.of(findings(), 1, f -> FindingModel.of(f, sentences)))
                 .map();
     }
 

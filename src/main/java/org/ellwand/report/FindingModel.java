@@ -1,34 +1,24 @@
 package org.ellwand.report;
 
-import java.util.List;
 import java.util.Map;
 import java.util.stream.Collectors;
 import org.ellwand.check.Finding;
+import org.ellwand.words.Sentences;
 
-/** A finding about the data as templates see it. */
+/** A finding about the data as templates see it, worded in the sentences of the report. */
 final class FindingModel {
     private FindingModel() {}
 
-    static Map<String, Object> of(Finding finding) {
+    static Map<String, Object> of(Finding finding, Sentences sentences) {
         return Fields.of("check", finding.check())
                 .and("session", finding.session())
                 .and("reading", finding.reading().replace("=", " "))
                 .and("bands", finding.bands().stream().map(Numbers::hertz).collect(Collectors.joining(", ")))
-                .and("text", finding.text())
-                .and("key", finding.key())
-                .and("figures", figures(finding))
+                .and("text", sentences.of(finding.remark()))
+                .and("key", finding.remark().key())
+                .and("figures", RemarkModel.figures(finding.remark().figures(), sentences))
                 .and("errs", finding.errs().word())
                 .and("consequence", finding.consequence().word())
                 .map();
-    }
-
-    private static List<Object> figures(Finding finding) {
-        return finding.figures().entrySet().stream()
-                .map(figure -> (Object) Map.of("name", figure.getKey(), "text", text(figure.getValue())))
-                .toList();
-    }
-
-    private static String text(Object figure) {
-        return figure instanceof Double number ? Numbers.plain(number) : figure.toString();
     }
 }

@@ -30,7 +30,7 @@ final class RemarkModel {
     }
 
     /** In the order of their names. */
-    private static List<Object> figures(SortedMap<String, Object> figures, Sentences sentences) {
+    static List<Object> figures(SortedMap<String, Object> figures, Sentences sentences) {
         return figures.entrySet().stream()
                 .map(figure -> (Object) Fields.of("name", figure.getKey())
                         .and("text", sentences.figure(figure.getValue()))

@@ -23,6 +23,12 @@ public final class Figures {
         return signed(new BigDecimal(value).setScale(decimals, RoundingMode.HALF_EVEN));
     }
 
+    /** So many decimals, zeros too: 6.0, 0.25. */
+    static String fixed(double value, int decimals) {
+        BigDecimal exact = new BigDecimal(value).setScale(decimals, RoundingMode.HALF_EVEN);
+        return (exact.signum() == 0 ? exact.abs() : exact).toPlainString().replace('-', MINUS);
+    }
+
     /** Two decimals, and two digits at least: 17.53, 0.52, 0.0042. */
     public static String rounded(double value) {
         BigDecimal exact = new BigDecimal(value);

@@ -9,6 +9,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalInt;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.regex.Matcher;
@@ -21,7 +22,7 @@ import org.ellwand.input.Problems;
 
 /**
  * The sentences of remarks: a line {@code key = sentence} for each, in which {@code {name}} stands for the figure of that
- * name. A name that has no figure, or an empty one, leaves nothing, nor the space before it. Lines that begin with # are
+ * name, and {@code {name,1}} for a number with one decimal. A name that has no figure, or an empty one, leaves nothing, nor the space before it. Lines that begin with # are
  * comments.
  */
 public final class Sentences {
@@ -31,7 +32,7 @@ public final class Sentences {
     /** Characters of a file of sentences. */
     public static final int LONGEST = 200_000;
 
-    private static final Pattern FIGURE = Pattern.compile(" ?\\{([A-Za-z]+)}");
+    private static final Pattern FIGURE = Pattern.compile(" ?\\{([A-Za-z]+)(?:,([0-9]))?}");
     private static final String RESOURCE = "/org/ellwand/templates/" + FILE;
 
     private final Map<String, String> patterns;
@@ -129,11 +130,24 @@ public final class Sentences {
         StringBuilder text = new StringBuilder();
         while (matcher.find()) {
             String figure =
-                    figure(Optional.ofNullable(figures.get(matcher.group(1))).orElse(""));
+                    figure(Optional.ofNullable(figures.get(matcher.group(1))).orElse(""), decimals(matcher));
             String space = matcher.group().startsWith(" ") && !figure.isEmpty() ? " " : "";
             matcher.appendReplacement(text, Matcher.quoteReplacement(space + figure));
         }
         return matcher.appendTail(text).toString();
+    }
+
+    private static OptionalInt decimals(Matcher matcher) {
+        return Optional.ofNullable(matcher.group(2))
+                .map(Integer::parseInt)
+                .map(OptionalInt::of)
+                .orElse(OptionalInt.empty());
+    }
+
+    private String figure(Object figure, OptionalInt decimals) {
+        return decimals.isPresent() && figure instanceof Number number
+                ? Figures.fixed(number.doubleValue(), decimals.getAsInt())
+                : figure(figure);
     }
 
     /** How the figure of a remark is printed. */

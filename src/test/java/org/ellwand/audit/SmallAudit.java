@@ -36,7 +36,7 @@ public final class SmallAudit {
                 "yard-crew-01",
                 "setting=flood",
                 List.of(100.0, 125.0),
-                "attenuation falls to 2.0 dB at 100 Hz; a leak shows below 5 dB",
+                Remark.of("less-than-best").with("low", 2.0).with("behind", 7.5).with("threshold", 6.0),
                 Finding.Errs.HIDES_ATTENUATION,
                 Finding.Consequence.BOUNDED);
         ProductAudit audited =

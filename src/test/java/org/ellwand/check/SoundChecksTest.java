@@ -227,7 +227,7 @@ class SoundChecksTest {
                 .reading("device=Skerry, stimulus=pink-94", Reading.Values.ATTENUATION, MadeSession.THIRDS, f -> -18)
                 .session();
         assertThat(one(new SignReversed(), session).text())
-                .isEqualTo("a mean attenuation of -18.0 dB, below -3 dB: are these gains?");
+                .isEqualTo("a mean attenuation of \u221218.0 dB, below \u22123 dB: are these gains?");
     }
 
     private static Session calibrated(double after, String dated) {

@@ -28,7 +28,7 @@ class SoundSessionsTest {
             Session session = SoundSittings.of(Integer.toString(i));
             for (DataCheck check : Checks.ALL) {
                 boolean found = Inspecting.by(check, List.of(session)).stream()
-                        .anyMatch(finding -> !finding.key().equals(SILENT));
+                        .anyMatch(finding -> !finding.remark().key().equals(SILENT));
                 accused.merge(check.name(), found ? 1 : 0, Integer::sum);
             }
         });

@@ -15,7 +15,7 @@ import org.ellwand.words.Sentences;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
-/** Reasons, notes and the lines of rules come in the sentences of the user's file, in every page. */
+/** Reasons, notes, findings and the lines of rules come in the sentences of the user's file, in every page. */
 class RemarkModelTest {
     @TempDir
     private Path templates;
@@ -45,11 +45,14 @@ class RemarkModelTest {
                         .doesNotContain("speaks of the ears")
                         .doesNotContain("on the limit: the value")
                         .doesNotContain("no reading under these conditions")
-                        .doesNotContain("mean attenuation"));
+                        .doesNotContain("mean attenuation")
+                        .doesNotContain("above the background where"));
         assertThat(pages().get("audit.html"))
                 .contains("\u00abears-not-people\u00bb")
                 .contains("\u00abon-the-limit\u00bb")
-                .contains("\u00abrule-part-and-part\u00bb");
+                .contains("\u00abrule-part-and-part\u00bb")
+                .contains("\u00abbackground-bounds\u00bb");
+        assertThat(pages().get("audit.md")).contains("\u00abbackground-bounds\u00bb");
     }
 
     @Test

@@ -146,7 +146,7 @@ final class SampleAudit {
                 "yard-crew-01",
                 "setting=flood, stimulus=pink-94",
                 List.of(4000.0, 8000.0),
-                "4.1 dB above the background at 8 kHz; 6 dB are needed",
+                Remark.of("background-bounds").with("above", 4.1).with("threshold", 6.0),
                 Finding.Errs.HIDES_ATTENUATION,
                 Finding.Consequence.BOUNDED);
     }
@@ -157,7 +157,7 @@ final class SampleAudit {
                 "yard-crew-09",
                 "ear=" + HOSTILE,
                 List.of(),
-                HOSTILE,
+                Remark.of("recording-clipped").with("file", HOSTILE).with("said", HOSTILE),
                 Finding.Errs.EITHER,
                 Finding.Consequence.NOTED);
     }

@@ -9,6 +9,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Locale;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.regex.Pattern;
@@ -17,6 +18,7 @@ import java.util.stream.Stream;
 import org.ellwand.acoustics.NoNumber;
 import org.ellwand.claim.Statistic;
 import org.ellwand.input.InputException;
+import org.ellwand.sound.RecordingNote;
 import org.junit.jupiter.api.Test;
 
 class SentencesTest {
@@ -41,6 +43,15 @@ class SentencesTest {
                 .contains("ends at \u22123 dB and");
         assertThat(Remark.of("missing-bands").with("hz", List.of(31.5, 125.0)).text())
                 .isEqualTo("missing bands: 31.5, 125 Hz");
+    }
+
+    @Test
+    void aPlaceMayAskForDecimals() {
+        Remark drift = Remark.of("calibrator-drift").with("drift", -0.55).with("threshold", 0.5);
+        assertThat(drift.text())
+                .isEqualTo("the calibrator read \u22120.6 dB otherwise after the session, more than 0.5 dB");
+        assertThat(drift.with("drift", 1.0).text()).contains("read 1.0 dB");
+        assertThat(drift.with("drift", -0.04).text()).contains("read 0.0 dB");
     }
 
     @Test
@@ -93,6 +104,9 @@ class SentencesTest {
     void everyRemarkOfTheProgramHasItsSentence() throws IOException {
         Set<String> made = new TreeSet<>();
         for (String source : sources()) {
+            if (source.startsWith("package org.ellwand.check;")) {
+                LITERAL.matcher(source).results().map(found -> found.group(1)).forEach(made::add);
+            }
             Arrays.stream(source.split("Remark", -1))
                     .skip(1)
                     .flatMap(after -> LITERAL.matcher(after.substring(0, Math.min(400, after.length())))
@@ -115,6 +129,9 @@ class SentencesTest {
                 .map("lot-test-"::concat)
                 .forEach(made::add);
         made.addAll(Set.of("near-background", "no-partner-bands", "no-band"));
+        Stream.of(RecordingNote.Kind.values())
+                .map(kind -> "recording-" + kind.name().toLowerCase(Locale.ROOT).replace('_', '-'))
+                .forEach(made::add);
         Stream.of("sessions", "firmwares").map("left-out-"::concat).forEach(made::add);
         assertThat(Sentences.english().keys()).isSubsetOf(made);
     }

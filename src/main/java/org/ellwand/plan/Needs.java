@@ -1,0 +1,59 @@
+package org.ellwand.plan;
+
+import org.ellwand.amount.Interval;
+import org.ellwand.audit.CellResult;
+import org.ellwand.audit.Judgement;
+import org.ellwand.audit.Point;
+import org.ellwand.claim.Rule;
+import org.ellwand.claim.Statistic;
+import org.ellwand.statistics.NormalErrors;
+
+/**
+ * What a judgement lacks to be firm.
+ *
+ * @param plain with a value and a standard uncertainty
+ */
+record Needs(Judgement plain, double confidence) {
+    /** Of a spread every pair of bands is judged, in both directions. */
+    static Interval limit(Rule rule) {
+        Interval limit = rule.limit();
+        boolean pairs = rule.statistic().filter(s -> s == Statistic.SPREAD).isPresent() && limit.hasUpper();
+        return pairs ? Interval.of(-limit.upper(), limit.upper(), limit.unit()) : limit;
+    }
+
+    /** How many numbers a claim was judged by. */
+    private int points() {
+        Statistic statistic = plain.rule().statistic().orElse(Statistic.MEAN);
+        int points = 0;
+        for (CellResult cell : plain.cells()) {
+            int bands = cell.bands().size();
+            points += switch (statistic) {
+                case EVERY_BAND, LOWEST, HIGHEST, MEDIAN -> bands;
+                case SPREAD -> bands * (bands - 1);
+                case MEAN, SLOPE, OVERALL -> 1;
+            };
+        }
+        return Math.max(points, 1);
+    }
+
+    Chance chance() {
+        return Chance.ofSeveral(limit(plain.rule()), confidence, points());
+    }
+
+    /** The narrowest limit that the value as measured would pass. */
+    String wouldPass() {
+        Interval limit = limit(plain.rule());
+        double value = plain.point().map(Point::value).orElse(plain.value().orElseThrow());
+        double u = plain.standardUncertainty().orElseThrow();
+        double z = NormalErrors.z(confidence);
+        int decimals = Math.max(1, (int) Math.ceil(-Math.log10(Math.max(u, 1e-6))));
+        double step = Math.pow(10, -decimals);
+        if (limit.hasLower() && limit.hasUpper()) {
+            double half = chance().tolerance(value, u);
+            return "± " + Text.amount(Math.ceil(half / step) * step, decimals, limit.unit());
+        }
+        return limit.hasLower()
+                ? "at least " + Text.amount(Math.floor((value - z * u) / step) * step, decimals, limit.unit())
+                : "at most " + Text.amount(Math.ceil((value + z * u) / step) * step, decimals, limit.unit());
+    }
+}

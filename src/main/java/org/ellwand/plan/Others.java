@@ -1,0 +1,114 @@
+package org.ellwand.plan;
+
+import java.util.Arrays;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.TreeMap;
+import java.util.stream.Collectors;
+import java.util.stream.IntStream;
+import org.ellwand.amount.Interval;
+import org.ellwand.audit.CellResult;
+import org.ellwand.audit.ClaimAudit;
+import org.ellwand.audit.Judgement;
+import org.ellwand.claim.Claim;
+import org.ellwand.claim.Population;
+import org.ellwand.claim.Rule;
+import org.ellwand.input.InputException;
+import org.ellwand.statistics.ToleranceFactor;
+
+/** How many heads or samples settle a statement about people or products. */
+final class Others {
+    /** More heads or samples than a panel has are not planned (20 is the larger panel of a hearing-protector standard: from memory). */
+    private static final int MOST_WEARERS = 40;
+
+    private final Trial trial;
+
+    Others(Trial trial) {
+        this.trial = trial;
+    }
+
+    /**
+     * A statement about people or products is settled by more of them: their mean is as uncertain as their scatter over the
+     * root of their number, and of a share the factor of a normal tolerance interval tells. Nothing where the rule speaks of those
+     * measured, or where one alone tells no scatter.
+     */
+    Optional<Outlook> of(ClaimAudit audited, Rule rule, Judgement plain) throws InputException {
+        boolean heads = rule.ears().filter(Population::isBeyondTheMeasured).isPresent();
+        boolean samples = rule.units().filter(Population::isBeyondTheMeasured).isPresent();
+        if (!heads && !samples) {
+            return Optional.empty();
+        }
+        Population population = (heads ? rule.ears() : rule.units()).orElseThrow();
+        Outlook.Advice advice = heads ? Outlook.Advice.HEADS : Outlook.Advice.SAMPLES;
+        int measured = heads ? Math.max(count("head"), 1) : Math.max(count("unit"), 1);
+        if (population instanceof Population.Share share) {
+            String wearer = heads ? "head" : "unit";
+            return ofShare(audited.claim(), wearer, share.percent() / 100, measured)
+                    .map(n -> new Outlook(
+                            audited, advice, Outlooks.USUAL, OptionalDouble.empty(), "", OptionalDouble.empty(), n));
+        }
+        if (measured < 2 || plain.standardUncertainty().isEmpty()) {
+            return Optional.empty();
+        }
+        Needs needs = new Needs(plain, trial.product().confidence());
+        double value = plain.value().orElseThrow();
+        double u = plain.standardUncertainty().getAsDouble();
+        for (int n = measured + 1; n <= MOST_WEARERS; n++) {
+            double firm = needs.chance().firm(value, u * Math.sqrt((double) measured / n));
+            if (firm >= Outlooks.WANTED) {
+                return Optional.of(new Outlook(
+                        audited,
+                        advice,
+                        Outlooks.USUAL,
+                        OptionalDouble.of(firm),
+                        needs.wouldPass(),
+                        OptionalDouble.empty(),
+                        n));
+            }
+        }
+        return Optional.empty();
+    }
+
+    /**
+     * How many must be measured for a share of all to lie inside, if mean and scatter of those measured stay: k of that many
+     * (one-sided; for two ends the nearer one by the two-sided factor) reaches no further than the end.
+     */
+    private Optional<Integer> ofShare(Claim claim, String wearer, double share, int measured) throws InputException {
+        Judgement each = trial.from(Alone.ofEach(claim), trial.repeats().measured());
+        double[] values = each.cells().stream()
+                .collect(Collectors.groupingBy(
+                        cell -> cell.conditions().get(wearer).orElse(""),
+                        TreeMap::new,
+                        Collectors.averagingDouble(CellResult::value)))
+                .values()
+                .stream()
+                .mapToDouble(d -> d)
+                .toArray();
+        Interval limit = each.rule().limit();
+        double mean = Arrays.stream(values).average().orElse(0);
+        double squares = Arrays.stream(values).map(v -> (v - mean) * (v - mean)).sum();
+        if (values.length < 2 || squares == 0 || !limit.contains(mean)) {
+            return Optional.empty();
+        }
+        double nearest = Math.min(
+                limit.hasLower() ? mean - limit.lower() : Double.POSITIVE_INFINITY,
+                limit.hasUpper() ? limit.upper() - mean : Double.POSITIVE_INFINITY);
+        double reach = nearest / Math.sqrt(squares / (values.length - 1));
+        boolean twoEnds = limit.hasLower() && limit.hasUpper();
+        return IntStream.rangeClosed(measured + 1, MOST_WEARERS)
+                .filter(n -> (twoEnds
+                                ? ToleranceFactor.twoSided(
+                                        n, share, trial.product().confidence())
+                                : ToleranceFactor.oneSided(
+                                        n, share, trial.product().confidence()))
+                        <= reach)
+                .boxed()
+                .findFirst();
+    }
+
+    /** How many heads, or samples, the product was measured with. */
+    private int count(String condition) {
+        return Wanted.known(condition, trial.product().name(), trial.repeats().measured())
+                .size();
+    }
+}
