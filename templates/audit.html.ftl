@@ -232,7 +232,7 @@ ${f.svg?no_esc}
 <#if findings?has_content>
 <table class="stack">
 <thead><tr><th scope="col">Check</th><th scope="col">Where</th><th scope="col">Finding</th><th scope="col">How it errs</th><th scope="col">What follows</th></tr></thead>
-<tbody><#list findings as f><tr><td>${f.check}</td><td data-name="Where">${w.foundWhere(f)}</td><td>${f.text}</td><td data-name="How it errs">${w.errs(f.errs)}</td><td data-name="What follows">${w.consequence(f.consequence)}</td></tr></#list></tbody>
+<tbody><#list findings as f><tr><td>${f.check}</td><td data-name="Where">${w.foundWhere(f)}</td><td>${f.text}${w.more(f)}</td><td data-name="How it errs">${w.errs(f.errs)}</td><td data-name="What follows">${w.consequence(f.consequence)}</td></tr></#list></tbody>
 </table>
 <#else>
 <p>${w.noFindings()}</p>

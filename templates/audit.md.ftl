@@ -221,7 +221,7 @@ ${w.howToReadU()}
 | Check | Where | Finding | How it errs | What follows |
 | --- | --- | --- | --- | --- |
 <#list findings as f>
-| ${f.check} | ${w.foundWhere(f)} | ${f.text} | ${w.errs(f.errs)} | ${w.consequence(f.consequence)} |
+| ${f.check} | ${w.foundWhere(f)} | ${f.text}${w.more(f)} | ${w.errs(f.errs)} | ${w.consequence(f.consequence)} |
 </#list>
 <#else>
 ${w.noFindings()}

@@ -440,7 +440,10 @@
 
 <#function effect text><#return (text == "")?then("cancels", text)></#function>
 
-<#function finding f><#return f.text + " (" + errs(f.errs) + "; " + consequence(f.consequence) + ")"></#function>
+<#function finding f><#return f.text + " (" + errs(f.errs) + "; " + consequence(f.consequence) + ")" + more(f)></#function>
+
+<#-- Of one kind in one session only the first are listed. -->
+<#function more f><#return (f.more == 0)?then("", "; and " + f.more + " more of this kind in session " + f.session)></#function>
 
 <#function foundWhere f><#return f.session + (f.reading == "")?then("", ": " + f.reading) + (f.bands == "")?then("", "; " + f.bands)></#function>
 

@@ -21,8 +21,7 @@ public sealed interface Tolerance {
         @Override
         public Interval around(Amount nominal) {
             // A plain dB is a difference of levels and so fits every kind of level.
-            boolean levels = unit == Unit.DB
-                    && (nominal.unit().isLevel() || nominal.unit() == Unit.DB || nominal.unit() == Unit.DB_PER_OCTAVE);
+            boolean levels = unit == Unit.DB && (nominal.unit().isLevel() || nominal.unit() == Unit.DB_PER_OCTAVE);
             double down = levels ? below : unit.convert(below, nominal.unit());
             double up = levels ? above : unit.convert(above, nominal.unit());
             return Interval.of(nominal.value() - down, nominal.value() + up, nominal.unit());

@@ -72,7 +72,7 @@ final class ShareErrors implements Errors {
                 values.stream().mapToDouble(v -> (v - mean) * (v - mean)).sum();
         double deviation = equal ? 0 : Math.sqrt(squares / (values.size() - 1.0));
         return new NormalShare(
-                new NormalSample(values.size(), mean, deviation),
+                new NormalSample(values.size(), Ends.onEnd(mean, limit), deviation),
                 new Limits(limit.lower(), limit.upper()),
                 commonDeviation);
     }

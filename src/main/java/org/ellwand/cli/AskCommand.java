@@ -1,7 +1,6 @@
 package org.ellwand.cli;
 
 import java.io.PrintWriter;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Locale;
@@ -132,7 +131,7 @@ final class AskCommand implements Callable<Integer> {
     }
 
     private TemplateWriter writer() throws Exception {
-        return TemplateWriter.with(Optional.of(folder.resolve("templates")).filter(Files::isDirectory));
+        return TemplateWriter.with(AuditedFolder.templates(folder));
     }
 
     private LetterOptions options() {
@@ -156,7 +155,8 @@ final class AskCommand implements Callable<Integer> {
     private void say(Path place, List<Product> asked) {
         PrintWriter err = spec.commandLine().getErr();
         err.println("letters written to " + place + "/");
-        asked.forEach(product -> err.println(product.name() + ": letter-" + name(product) + ".md and .html"));
+        asked.forEach(
+                product -> err.println(Plain.line(product.name()) + ": letter-" + name(product) + ".md and .html"));
         if (asked.isEmpty()) {
             err.println("nothing is left open: there is nobody to ask");
         }

@@ -142,7 +142,7 @@ final class AuditCommand implements Callable<Integer> {
     }
 
     private static String counts(ProductAudit product) {
-        StringBuilder text = new StringBuilder(product.product().name());
+        StringBuilder text = new StringBuilder(Plain.line(product.product().name()));
         for (Verdict verdict : Verdict.values()) {
             text.append(verdict == Verdict.PASS ? ": " : ", ")
                     .append(product.count(verdict))

@@ -1,8 +1,11 @@
 package org.ellwand.cli;
 
+import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.Optional;
 import org.ellwand.input.InputException;
+import org.ellwand.input.Inside;
 import org.ellwand.input.Place;
 
 /** The folder that a command works on. */
@@ -17,6 +20,20 @@ final class AuditedFolder {
     /** @throws InputException if the folder is none, or holds no claims; there need be no measurements yet */
     static void checkClaims(Path folder) throws InputException {
         check(folder, "claims");
+    }
+
+    /**
+     * The templates of the folder; absent where it has none.
+     *
+     * @throws InputException where they are a link that leaves the folder
+     */
+    static Optional<Path> templates(Path folder) throws InputException, IOException {
+        Path templates = folder.resolve("templates");
+        if (!Files.isDirectory(templates)) {
+            return Optional.empty();
+        }
+        Inside.check(folder, "templates", "templates");
+        return Optional.of(templates);
     }
 
     private static void check(Path folder, String... neededFolders) throws InputException {

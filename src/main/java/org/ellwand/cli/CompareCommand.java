@@ -48,6 +48,8 @@ import picocli.CommandLine.Spec;
             "  ellwand compare yard yard --first-firmware 2.0 --second-firmware 2.1 --fail-on worse"
         })
 final class CompareCommand implements Callable<Integer> {
+    private static final int LARGEST_RECORD = 200_000_000;
+
     private final Progress progress;
 
     @Spec
@@ -170,6 +172,9 @@ final class CompareCommand implements Callable<Integer> {
                 throw new InputException(
                         Place.ofFile(from.toString()), "is a record and cannot be narrowed: give the folder it is of");
             }
+            if (Files.size(from) > LARGEST_RECORD) {
+                throw new InputException(Place.ofFile(from.toString()), "longer than " + LARGEST_RECORD + " bytes");
+            }
             return AuditRecordReader.read(Files.readAllBytes(from), from.toString());
         }
         AuditedFolder.check(from);
@@ -207,9 +212,10 @@ final class CompareCommand implements Callable<Integer> {
                         .filter(cell -> cell.shift().isMoreThanNoise(product.confidence()))
                         .isPresent();
                 if (claim.change() != Change.SAME || moved) {
-                    err.println(product.second() + ", " + claim.second().id() + ": "
-                            + claim.first().verdict().word() + " -> "
-                            + claim.second().verdict().word() + (moved ? ", shifted by more than noise" : ""));
+                    err.println(
+                            Plain.line(product.second() + ", " + claim.second().id()) + ": "
+                                    + claim.first().verdict().word() + " -> "
+                                    + claim.second().verdict().word() + (moved ? ", shifted by more than noise" : ""));
                 }
             }
         }

@@ -76,7 +76,7 @@ final class Failures {
 
     /** One line, whatever was in the input: a terminal is not to be steered by a file's content. */
     private void line(String text) {
-        err.println(text.replaceAll("\\R", " ").replaceAll("\\p{Cntrl}", "?"));
+        err.println(Plain.line(text));
         err.flush();
     }
 

@@ -1,7 +1,6 @@
 package org.ellwand.cli;
 
 import java.io.IOException;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Optional;
 import java.util.SortedMap;
@@ -36,7 +35,6 @@ final class FolderSteps implements AuditSteps {
     }
 
     private static Beside<ReportWriter> writer(Path folder) {
-        Optional<Path> templates = Optional.of(folder.resolve("templates")).filter(Files::isDirectory);
-        return Beside.begin(() -> ReportWriter.with(templates));
+        return Beside.begin(() -> ReportWriter.with(AuditedFolder.templates(folder)));
     }
 }

@@ -97,6 +97,6 @@ final class InspectCommand implements Callable<Integer> {
 
     /** What stands in a file is not to steer a terminal. */
     private static void line(PrintWriter out, String text) {
-        out.println(text.replaceAll("\\p{Cntrl}", "?"));
+        out.println(Plain.line(text));
     }
 }

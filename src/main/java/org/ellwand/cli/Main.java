@@ -85,8 +85,10 @@ public final class Main implements Callable<Integer> {
         CommandLine line = new CommandLine(new Main());
         commands.forEach(line::addSubcommand);
         // After the commands are there: these reach down to them.
-        line.setOut(out)
-                .setErr(err)
+        line.setOut(Plain.over(out))
+                .setErr(Plain.over(err))
+                // What styles a help text would steer a terminal just as what stands in a file.
+                .setColorScheme(CommandLine.Help.defaultColorScheme(CommandLine.Help.Ansi.OFF))
                 .setParameterExceptionHandler((wrong, ignored) -> failures.printUsage(wrong))
                 .setExecutionExceptionHandler((failure, command, ignored) -> failures.print(failure))
                 .setExpandAtFiles(false)

@@ -2,7 +2,6 @@ package org.ellwand.cli;
 
 import java.io.PrintWriter;
 import java.nio.charset.StandardCharsets;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
@@ -99,8 +98,7 @@ final class PlanCommand implements Callable<Integer> {
 
     private SortedMap<String, byte[]> files(List<Plan> plans) throws Exception {
         SortedMap<String, byte[]> files = new TreeMap<>();
-        TemplateWriter writer =
-                TemplateWriter.with(Optional.of(folder.resolve("templates")).filter(Files::isDirectory));
+        TemplateWriter writer = TemplateWriter.with(AuditedFolder.templates(folder));
         files.put("plan.md", writer.write("plan.md.ftl", PlanModel.of(plans, seconds)));
         PlanModel.files(plans).forEach((name, text) -> files.put(name, text.getBytes(StandardCharsets.UTF_8)));
         return files;
@@ -109,9 +107,10 @@ final class PlanCommand implements Callable<Integer> {
     private void say(Path place, List<Plan> plans) {
         PrintWriter err = spec.commandLine().getErr();
         err.println("plan written to " + place + "/ (plan.md)");
-        plans.forEach(plan -> err.println(plan.product().product().name() + ": " + plan.decided() + " decided, "
-                + plan.outlooks().size() + " open, " + plan.sittings().size()
-                + (plan.sittings().size() == 1 ? " sitting" : " sittings")));
+        plans.forEach(
+                plan -> err.println(Plain.line(plan.product().product().name()) + ": " + plan.decided() + " decided, "
+                        + plan.outlooks().size() + " open, " + plan.sittings().size()
+                        + (plan.sittings().size() == 1 ? " sitting" : " sittings")));
         err.flush();
     }
 }

@@ -58,6 +58,7 @@ public final class YamlReader {
 
     private static String text(Path folder, String relative) throws InputException {
         try {
+            Inside.check(folder, relative, relative);
             if (Files.size(folder.resolve(relative)) > 4L * LONGEST) {
                 throw tooLong(relative);
             }

@@ -97,11 +97,7 @@ final class ClaimModel {
                 .and("cellsInAll", plain.map(p -> p.cells().size()).orElse(0))
                 .and("contributions", plain.map(RuleModel::contributions).orElse(List.of()))
                 .and("otherwise", otherwise(confidence))
-                .and(
-                        "findings",
-                        findings().stream()
-                                .map(finding -> FindingModel.of(finding, sentences))
-                                .toList())
+                .and("findings", FindingList.of(findings(), 1, f -> FindingModel.of(f, sentences)))
                 .map();
     }
 

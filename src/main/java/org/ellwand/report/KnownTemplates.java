@@ -13,6 +13,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
 import org.ellwand.input.InputException;
+import org.ellwand.input.Inside;
 import org.ellwand.input.Place;
 import org.ellwand.input.Problem;
 import org.ellwand.words.Sentences;
@@ -50,7 +51,7 @@ final class KnownTemplates {
             return builtIn;
         }
         refuseStrangers(folder.get());
-        // This loader refuses links that leave its folder.
+        refuseLinks(folder.get());
         TemplateLoader users = new FileTemplateLoader(folder.get().toFile());
         return new MultiTemplateLoader(new TemplateLoader[] {users, builtIn});
     }
@@ -63,6 +64,9 @@ final class KnownTemplates {
         }
         String name = "templates/" + Sentences.FILE;
         try {
+            if (Files.size(file.get()) > 4L * Sentences.LONGEST) {
+                throw new InputException(Place.ofFile(name), "longer than " + Sentences.LONGEST + " characters");
+            }
             return Sentences.english().with(name, Files.readString(file.get()));
         } catch (CharacterCodingException e) {
             throw new InputException(Place.ofFile(name), "is not UTF-8 text");
@@ -81,6 +85,19 @@ final class KnownTemplates {
                     .toList();
             if (!strangers.isEmpty()) {
                 throw new InputException(strangers);
+            }
+        }
+    }
+
+    /** The loader would pass over a link that leaves the folder, and take the built-in template, without a word. */
+    private static void refuseLinks(Path folder) throws IOException, InputException {
+        List<String> names;
+        try (Stream<Path> files = Files.list(folder)) {
+            names = files.map(file -> file.getFileName().toString()).sorted().toList();
+        }
+        for (String name : names) {
+            if (Files.isRegularFile(folder.resolve(name))) {
+                Inside.check(folder, name, "templates/" + name);
             }
         }
     }

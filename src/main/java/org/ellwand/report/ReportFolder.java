@@ -2,6 +2,7 @@ package org.ellwand.report;
 
 import java.io.IOException;
 import java.nio.file.Files;
+import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
@@ -17,6 +18,9 @@ import org.ellwand.input.InputException;
  * The hidden folders carry the process id, so that two runs at once do not mix their files.
  */
 public final class ReportFolder {
+    /** Of runs that replace one report at the same moment, each can get in another's way once. */
+    private static final int MOST_ATTEMPTS = 20;
+
     private static final String NEW = ".ellwand-new-";
     private static final String OLD = ".ellwand-old-";
 
@@ -97,19 +101,43 @@ public final class ReportFolder {
         }
     }
 
+    /**
+     * Puts the fresh folder in the place of what is there. Another run may do the same at the same moment: then one of both
+     * reports stays, whole, and neither run fails.
+     */
     private void swap(Path fresh, Path old) throws IOException {
-        if (!Files.exists(target)) {
-            disk.move(fresh, target);
-            return;
-        }
-        disk.move(target, old);
-        try {
-            disk.move(fresh, target);
-        } catch (IOException | RuntimeException e) {
-            disk.move(old, target);
-            throw e;
+        for (int attempt = 1; !swapped(fresh, old, attempt == MOST_ATTEMPTS); attempt++) {
+            deleteIfThere(old);
         }
         deleteIfThere(old);
+    }
+
+    /** Whether it is done; if not, another run has put its report here meanwhile. */
+    private boolean swapped(Path fresh, Path old, boolean last) throws IOException {
+        try {
+            moveAside(old);
+        } catch (NoSuchFileException e) {
+            // Another run has just moved it aside, and will delete it.
+        }
+        try {
+            disk.move(fresh, target);
+            return true;
+        } catch (IOException | RuntimeException e) {
+            // Systems name this failure differently; what stands there now says it for all of them.
+            if (Files.exists(target) && !last) {
+                return false;
+            }
+            if (Files.exists(old)) {
+                disk.move(old, target);
+            }
+            throw e;
+        }
+    }
+
+    private void moveAside(Path old) throws IOException {
+        if (Files.exists(target)) {
+            disk.move(target, old);
+        }
     }
 
     /** Leftovers do no harm and are tried again at the next run, so that a report which is there is not called failed. */

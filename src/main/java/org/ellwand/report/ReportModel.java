@@ -38,11 +38,7 @@ final class ReportModel {
                 .and("products", products)
                 .and("shared", TopicModel.shared(audit.products()))
                 .and("sessions", sessions(audit, anchors))
-                .and(
-                        "findings",
-                        audit.findings().stream()
-                                .map(finding -> FindingModel.of(finding, sentences))
-                                .toList())
+                .and("findings", FindingList.of(audit.findings(), 4, f -> FindingModel.of(f, sentences)))
                 .and("cautions", Cautions.of(Counted.of(audit.sessions(), reading -> true), audit.sessions()))
                 .and("inputs", audit.inputs().stream().map(ReportModel::input).toList())
                 .map());

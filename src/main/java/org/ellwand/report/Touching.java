@@ -16,6 +16,10 @@ final class Touching {
     private Touching() {}
 
     static List<Finding> of(List<Finding> findings, Judgement judgement) {
+        // What was worked out from a printed table has no reading that could be at fault.
+        if (!judgement.rule().table().isEmpty()) {
+            return List.of();
+        }
         return findings.stream()
                 .filter(finding -> finding.about() != Finding.About.ABSOLUTE_LEVELS
                         || !DIFFERENCES.contains(judgement.rule().quantity()))

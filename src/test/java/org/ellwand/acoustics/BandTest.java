@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import java.util.stream.IntStream;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -124,6 +125,31 @@ class BandTest {
         assertThat(Bands.nearestTwo(Resolution.THIRD_OCTAVE, 1150))
                 .extracting(Band::nominalHz)
                 .containsExactly(1250.0, 1000.0);
+    }
+
+    /** The tables of the standard go on by tens: 31.5 Hz, 31.5 kHz; an octave is every third of them. */
+    @Test
+    void nominalsGoOnBeyondWhatIsHeard() {
+        assertThat(new Band(Resolution.THIRD_OCTAVE, -35).nominalHz()).isEqualTo(0.315);
+        assertThat(new Band(Resolution.THIRD_OCTAVE, -30).nominalHz()).isEqualTo(1);
+        assertThat(new Band(Resolution.THIRD_OCTAVE, 30).nominalHz()).isEqualTo(1_000_000);
+        assertThat(new Band(Resolution.THIRD_OCTAVE, 31).nominalHz()).isEqualTo(1_250_000);
+        assertThat(new Band(Resolution.OCTAVE, 11).nominalHz()).isEqualTo(2_000_000);
+    }
+
+    @Test
+    void bandsStandByWidthAndThenByFrequency() {
+        Band octave = new Band(Resolution.OCTAVE, 5);
+        Band low = new Band(Resolution.THIRD_OCTAVE, -2);
+        Band high = new Band(Resolution.THIRD_OCTAVE, 3);
+        assertThat(Stream.of(high, low, octave).sorted()).containsExactly(octave, low, high);
+    }
+
+    @ParameterizedTest
+    @EnumSource(Resolution.class)
+    void aResolutionIsReadByItsName(Resolution resolution) {
+        assertThat(Resolution.named(resolution.text())).contains(resolution);
+        assertThat(Resolution.named("octaves")).isEmpty();
     }
 
     @Test

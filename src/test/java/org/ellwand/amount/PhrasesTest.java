@@ -19,6 +19,12 @@ class PhrasesTest {
                 "18 dB +/- 3 dB|15|21|DB",
                 "18 dB +- 3 dB|15|21|DB",
                 "0 dB ± 3 dB|-3|3|DB",
+                "18 ± 0 dB|18|18|DB",
+                "94 dB SPL ± 1|93|95|DB_SPL",
+                "50 dB ± 10 %|45|55|DB",
+                "50 % ± 10 %|40|60|PERCENT",
+                "12 dB/octave ± 2 dB|10|14|DB_PER_OCTAVE",
+                "15 to 15 dB|15|15|DB",
                 "15 to 21 dB|15|21|DB",
                 "15 dB to 21 dB|15|21|DB",
                 "−3 to -1.5 dB|-3|-1.5|DB",
@@ -47,6 +53,8 @@ class PhrasesTest {
         assertThat(Phrases.interval("15 to 21 dB").bare()).isEmpty();
         assertThat(Phrases.amount("1.5 kHz").in(Unit.HZ)).isEqualTo(1500);
         assertThat(Phrases.amount("3").unit()).isEqualTo(Unit.NONE);
+        assertThat(Phrases.amount(".5 dB")).isEqualTo(new Amount(0.5, Unit.DB, 1));
+        assertThat(Phrases.amount("123456789 Hz").value()).isEqualTo(123_456_789);
     }
 
     @Test
@@ -62,6 +70,20 @@ class PhrasesTest {
         assertThat(Phrases.tolerance("+3 / −2 dB")).isEqualTo(new Tolerance.Absolute(2, 3, Unit.DB));
         assertThat(Phrases.tolerance("10 %")).isEqualTo(new Tolerance.Relative(10));
         assertThat(Phrases.tolerance("rounding")).isEqualTo(new Tolerance.Rounding());
+    }
+
+    @Test
+    void roundingReachesHalfOfTheLastPrintedDigit() throws PhraseException {
+        Tolerance rounding = Phrases.tolerance("rounding");
+        assertThat(rounding.around(Phrases.amount("18 dB"))).isEqualTo(Interval.of(17.5, 18.5, Unit.DB));
+        assertThat(rounding.around(Phrases.amount("18.0 dB"))).isEqualTo(Interval.of(17.95, 18.05, Unit.DB));
+    }
+
+    @Test
+    void aToleranceMayBeNothing() throws PhraseException {
+        assertThat(Phrases.tolerance("0 dB")).isEqualTo(new Tolerance.Absolute(0, 0, Unit.DB));
+        assertThat(Phrases.tolerance("+0 dB / -2 dB")).isEqualTo(new Tolerance.Absolute(2, 0, Unit.DB));
+        assertThat(Phrases.tolerance("0 %")).isEqualTo(new Tolerance.Relative(0));
     }
 
     /** What is printed is read back as the same unit, in every spelling. */
@@ -103,5 +125,8 @@ class PhrasesTest {
         assertThatThrownBy(() -> Phrases.tolerance("about 3 dB"))
                 .hasMessage(
                         "'about 3 dB' is not a tolerance: accepted are '3 dB', '+3 dB / -2 dB', '10 %', 'rounding'");
+        assertThatThrownBy(() -> Phrases.tolerance("-3 dB"))
+                .isInstanceOf(PhraseException.class)
+                .hasMessage("'-3 dB' is negative: a tolerance is how far from the number a value may lie");
     }
 }

@@ -15,5 +15,14 @@ class UnitTest {
     @Test
     void hoursConvertToMinutes() {
         assertThat(Unit.HOUR.convert(1.5, Unit.MINUTE)).isEqualTo(90);
+        assertThat(Unit.HOUR.factor()).isEqualTo(3600);
+    }
+
+    @Test
+    void levelsDifferByPlainDecibels() {
+        assertThat(Unit.DB_SPL.ofDifferences()).isEqualTo(Unit.DB);
+        assertThat(Unit.DB_A.ofDifferences()).isEqualTo(Unit.DB);
+        assertThat(Unit.DB_C.ofDifferences()).isEqualTo(Unit.DB);
+        assertThat(Unit.KHZ.ofDifferences()).isEqualTo(Unit.KHZ);
     }
 }

@@ -18,8 +18,18 @@ class ManualPageTest {
 
     @Test
     void namesEveryCommandAndItsOptions() {
-        for (String command :
-                List.of("ask", "audit", "compare", "completion", "inspect", "manual", "plan", "schema", "start")) {
+        for (String command : List.of(
+                "ask",
+                "audit",
+                "bands",
+                "compare",
+                "completion",
+                "inspect",
+                "manual",
+                "plan",
+                "schema",
+                "start",
+                "stimulus")) {
             assertThat(lines).contains(".SS \"" + command + "\"");
         }
         assertThat(lines).contains("\\fB\\-\\-fail\\-on\\fR \\fIVERDICT\\fR", "Monte Carlo trials (default: 100000).");

@@ -134,7 +134,7 @@ final class Mutator {
     private byte[] changed(byte[] bytes) {
         int at = random.nextInt(bytes.length + 1);
         int length = Math.min(bytes.length - at, 1 + random.nextInt(1 << random.nextInt(10)));
-        return switch (random.nextInt(8)) {
+        return switch (random.nextInt(9)) {
             case 0 ->
                 joined(part(bytes, 0, at), new byte[] {(byte) random.nextInt(256)}, part(bytes, at, bytes.length));
             case 1 -> joined(part(bytes, 0, at), part(bytes, at + length, bytes.length));
@@ -143,6 +143,7 @@ final class Mutator {
             case 4 -> joined(part(bytes, 0, at), word(), part(bytes, at + length, bytes.length));
             case 5 -> mixed(bytes, at, length);
             case 6 -> line(bytes);
+            case 7 -> number(bytes, at);
             default -> repeated(bytes, at, Math.min(length, 40));
         };
     }
@@ -156,6 +157,20 @@ final class Mutator {
         int from = random.nextInt(other.length + 1);
         int to = Math.min(other.length, from + 1 + random.nextInt(200));
         return joined(part(bytes, 0, at), part(other, from, to), part(bytes, at + length, bytes.length));
+    }
+
+    /** Two or four bytes turned into an extreme of whole numbers as binary headers hold them, least byte first. */
+    private byte[] number(byte[] bytes, int at) {
+        int[] extremes = {0, 1, -1, Integer.MAX_VALUE, Integer.MIN_VALUE, 0xFFFE, 0x7FFFFFF8, bytes.length};
+        int value = extremes[random.nextInt(extremes.length)];
+        byte[] changed = bytes.clone();
+        int width = random.nextBoolean() ? 2 : 4;
+        // Most of them where headers are.
+        int from = random.nextBoolean() ? at : random.nextInt(64);
+        for (int i = 0; i < width && from + i < changed.length; i++) {
+            changed[from + i] = (byte) (value >>> (8 * i));
+        }
+        return changed;
     }
 
     /** One line swapped with another, which keeps most of the form. */

@@ -1,6 +1,7 @@
 package org.ellwand.fuzz;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.junit.jupiter.api.Assumptions.assumeTrue;
 
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
@@ -20,12 +21,14 @@ import org.junit.jupiter.params.provider.EnumSource;
 
 /**
  * Broken files of every kind: each is read or refused with its place, within seconds, and nothing else happens. How many are
- * tried is set by {@code -Dfuzz.inputs}, where they begin by {@code -Dfuzz.seed}; what fails is kept in {@code target/fuzz}.
+ * tried is set by {@code -Dfuzz.inputs}, where they begin by {@code -Dfuzz.seed}, one reader alone by
+ * {@code -Dfuzz.target=CLAIMS}; what fails is kept in {@code target/fuzz}.
  */
 @Tag("slow")
 class ReadersTest {
     private static final int INPUTS = Integer.getInteger("fuzz.inputs", 500);
     private static final long SEED = Long.getLong("fuzz.seed", 1);
+    private static final String ONLY = System.getProperty("fuzz.target", "");
     private static final int PATIENCE_S = 20;
 
     @TempDir
@@ -36,6 +39,7 @@ class ReadersTest {
     @ParameterizedTest
     @EnumSource
     void readsOrRefuses(Target target) throws Exception {
+        assumeTrue(ONLY.isEmpty() || target.name().equals(ONLY));
         target.prepare(folder);
         Mutator mutator = new Mutator(SEED, target.seeds());
         ExecutorService reader = Executors.newSingleThreadExecutor(task -> {

@@ -29,7 +29,9 @@ enum Target {
     RECORD("first", "audit.json", "json"),
     REMARKS("first", "remarks.txt", "txt"),
     JUDGED_CLAIMS("series-and-traces", "claims/skerry.yaml", "yaml"),
-    JUDGED_SESSION("series-and-traces", "measurements/bench-01.yaml", "yaml");
+    JUDGED_SESSION("series-and-traces", "measurements/bench-01.yaml", "yaml"),
+    WAV("first", "measurements/ear.wav", "wav"),
+    RECORDINGS("first", "measurements/yard.yaml", "yaml");
 
     private static final Path EXAMPLES = Path.of("src/test/resources/org/ellwand/examples");
     private static final int FEW_TRIALS = 1000;
@@ -51,6 +53,10 @@ enum Target {
 
     /** Copies the sound folder. */
     void prepare(Path folder) throws IOException {
+        if (this == RECORDINGS) {
+            Sounds.write(folder);
+            return;
+        }
         try (Stream<Path> files = Files.walk(EXAMPLES.resolve(example))) {
             for (Path from : files.filter(Files::isRegularFile).toList()) {
                 Path to = folder.resolve(
@@ -70,7 +76,14 @@ enum Target {
         if (this == REMARKS) {
             return List.of(Files.readAllBytes(Path.of("templates/remarks.txt")));
         }
+        if (this == WAV) {
+            return Sounds.wavs();
+        }
         List<byte[]> seeds = new ArrayList<>();
+        if (this == RECORDINGS) {
+            seeds.add(Sounds.SESSION.getBytes(StandardCharsets.UTF_8));
+            return seeds;
+        }
         seeds.add(Files.readAllBytes(EXAMPLES.resolve(example).resolve(broken)));
         try (Stream<Path> files = Files.walk(EXAMPLES)) {
             String kind = "/" + Path.of(broken).getParent() + "/";
@@ -92,6 +105,7 @@ enum Target {
             case CLAIMS -> new ClaimsReader(Quantities.forms(), Set.of()).read(folder, broken);
             case RECORD -> AuditRecordReader.read(bytes, broken);
             case REMARKS -> Sentences.english().with(broken, new String(bytes, StandardCharsets.UTF_8));
+            case WAV -> Sounds.read(folder.resolve(broken), broken);
             case JUDGED_CLAIMS, JUDGED_SESSION -> FolderContents.read(folder).judged(Scope.all(), FEW_TRIALS);
             default -> SessionReader.readAll(folder);
         }

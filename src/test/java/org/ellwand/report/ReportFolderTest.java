@@ -120,6 +120,52 @@ class ReportFolderTest {
         assertThat(names(audited)).containsExactly("claims", "report");
     }
 
+    /** Another run puts its report there between the two renames of this one. */
+    @Test
+    void anotherRunAtTheSameMomentIsNoFailure() throws Exception {
+        folder().write(files("audit.json", RECORD, "audit.md", "earlier"));
+        Disk disk = new Disk() {
+            private int intrusions = 3;
+
+            @Override
+            void move(Path from, Path to) throws IOException {
+                if (!Files.exists(report)) {
+                    intrude();
+                }
+                super.move(from, to);
+            }
+
+            private void intrude() throws IOException {
+                if (intrusions-- > 0) {
+                    Files.createDirectory(report);
+                    Files.writeString(report.resolve("audit.md"), "another's");
+                }
+            }
+        };
+        ReportFolder.at(report, audited, disk).write(files("audit.json", RECORD, "audit.md", "later"));
+
+        assertThat(report.resolve("audit.md")).hasContent("later");
+        assertThat(names(audited)).containsExactly("claims", "report");
+    }
+
+    @Test
+    void aReportThatAnotherRunMovedAsideIsNoFailure() throws Exception {
+        folder().write(files("audit.json", RECORD, "audit.md", "earlier"));
+        Disk disk = new Disk() {
+            @Override
+            void move(Path from, Path to) throws IOException {
+                if (from.endsWith("report")) {
+                    super.delete(from);
+                }
+                super.move(from, to);
+            }
+        };
+        ReportFolder.at(report, audited, disk).write(files("audit.json", RECORD, "audit.md", "later"));
+
+        assertThat(report.resolve("audit.md")).hasContent("later");
+        assertThat(names(audited)).containsExactly("claims", "report");
+    }
+
     @Test
     void aReportThatAStoppedRunMovedAsideIsPutBack() throws Exception {
         folder().write(files("audit.json", RECORD, "audit.md", "earlier"));

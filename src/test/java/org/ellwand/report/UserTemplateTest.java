@@ -13,6 +13,8 @@ import java.util.Optional;
 import org.ellwand.input.InputException;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 
 class UserTemplateTest {
     @TempDir
@@ -76,6 +78,33 @@ class UserTemplateTest {
         Files.writeString(folder.resolveSibling("my-secret.ftl"), "secret");
         assertThatThrownBy(() -> rendered("audit.md.ftl", "<#include \"../my-secret.ftl\">"))
                 .isInstanceOf(InputException.class);
+    }
+
+    /** Ways out of a template that its language knows: a class, a value's own methods, files, the net, text run as a template. */
+    @ParameterizedTest
+    @ValueSource(
+            strings = {
+                "${\"freemarker.template.utility.ObjectConstructor\"?new()(\"java.io.File\", \"x\")}",
+                "${\"freemarker.template.utility.JythonRuntime\"?new()}",
+                "${products?api.class}",
+                "${products.class.protectionDomain}",
+                "${products[0].name.getClass()}",
+                "${.data_model.getClass()}",
+                "<#include \"/etc/passwd\">",
+                "<#include \"file:///etc/passwd\">",
+                "<#include \"../../../../../../etc/passwd\">",
+                "<#include \"http://127.0.0.1:9/x\">",
+                "<#import \"/etc/passwd\" as p>",
+                "${.get_optional_template('/etc/passwd').include()}",
+                "<#assign x = '${\"freemarker.template.utility.Execute\"?new()(\"id\")}'?interpret><@x/>",
+                "<@'${\"freemarker.template.utility.Execute\"?new()(\"id\")}'?interpret/>",
+                "${'\"freemarker.template.utility.Execute\"?new()(\"id\")'?eval}",
+                "<#setting url_escaping_charset='x'>${.now?api}"
+            })
+    void knowsNoWayOut(String template) {
+        assertThatThrownBy(() -> rendered("audit.md.ftl", template))
+                .isInstanceOf(InputException.class)
+                .hasMessageStartingWith("templates/");
     }
 
     @Test

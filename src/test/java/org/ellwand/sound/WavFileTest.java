@@ -10,12 +10,14 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Arrays;
+import java.util.HexFormat;
 import org.ellwand.input.InputException;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.EnumSource;
+import org.junit.jupiter.params.provider.ValueSource;
 
 class WavFileTest {
     private static final double[] VALUES = {0, 0.5, -0.5, 0.25, -1, 0.125};
@@ -72,7 +74,7 @@ class WavFileTest {
         bytes.put(ascii("fmt ")).putInt(40).putShort((short) 0xFFFE).putShort((short) 2);
         bytes.putInt(48_000).putInt(192_000).putShort((short) 4).putShort((short) 16);
         bytes.putShort((short) 22).putShort((short) 16).putInt(3).putShort((short) 1);
-        bytes.put(java.util.HexFormat.of().parseHex("000000001000800000aa00389b71"));
+        bytes.put(HexFormat.of().parseHex("000000001000800000aa00389b71"));
         return bytes.put(ascii("data"))
                 .putInt(dataSize)
                 .putShort((short) 0x4000)
@@ -131,6 +133,45 @@ class WavFileTest {
         assertThatThrownBy(() -> written(bytes.array()))
                 .isInstanceOf(InputException.class)
                 .hasMessage("a.wav: " + text);
+    }
+
+    /** Whole numbers of 32 and 64 bits that no file is long enough for; the lengths may overflow no sum. */
+    @ParameterizedTest
+    @CsvSource(delimiter = '|', textBlock = """
+                    16 | ffffffff | byte 12: the chunk 'fmt ' of 4294967295 bytes ends behind the end of the file, which has 56 bytes
+                    16 | ffffff7f | byte 12: the chunk 'fmt ' of 2147483647 bytes ends behind the end of the file, which has 56 bytes
+                    22 | ffff     | byte 22: 65535 channels; accepted are 1 to 256
+                    24 | ffffffff | byte 24: 4294967295 samples per second; accepted are 44100 to 192000
+                    40 | ffffffff | byte 36: the header says 4294967295 bytes of samples, the file holds 12: the recording was cut off, or its recorder did not close it
+                    40 | 00000080 | byte 36: the header says 2147483648 bytes of samples, the file holds 12: the recording was cut off, or its recorder did not close it
+                    """)
+    void aHugeNumberInTheHeaderIsRefusedWithItsPlace(int at, String hex, String text) {
+        ByteBuffer bytes = ByteBuffer.wrap(WavWriter.bytes(SampleFormat.PCM_16, 44_100, VALUES));
+        bytes.put(at, HexFormat.of().parseHex(hex));
+        assertThatThrownBy(() -> written(bytes.array()))
+                .isInstanceOf(InputException.class)
+                .hasMessage("a.wav: " + text);
+    }
+
+    @ParameterizedTest
+    @ValueSource(longs = {5, Long.MAX_VALUE, Long.MIN_VALUE, -1})
+    void aHugeLengthOfALongFileIsRefused(long length) {
+        byte[] bytes = cut(extensible("RF64", -1));
+        ByteBuffer.wrap(bytes).order(ByteOrder.LITTLE_ENDIAN).putLong(28, length);
+        assertThatThrownBy(() -> written(bytes))
+                .isInstanceOf(InputException.class)
+                .hasMessageStartingWith("a.wav: byte 96: the header says ");
+    }
+
+    @Test
+    void noMoreThanAThousandChunksAreLookedAt() {
+        byte[] plain = WavWriter.bytes(SampleFormat.PCM_16, 44_100, VALUES);
+        ByteBuffer bytes = ByteBuffer.allocate(12 + 8 * 1001).put(plain, 0, 12);
+        while (bytes.hasRemaining()) {
+            bytes.put(ascii("none")).putInt(0);
+        }
+        assertThatThrownBy(() -> written(bytes.array()))
+                .hasMessage("a.wav: byte 8012: more than 1000 chunks stand before the samples");
     }
 
     @Test
