@@ -108,14 +108,22 @@ public final class BackgroundFloor {
     }
 
     private static boolean sameState(Session session, CurveReading quiet, CurveReading reading) {
+        // Asked of every pair of readings: plain loops.
         Map<String, String> here = quiet.conditions().values();
         Map<String, String> there = reading.conditions().values();
-        return here.entrySet().stream()
-                        .allMatch(e -> FREE.contains(e.getKey()) || e.getValue().equals(there.get(e.getKey())))
-                && there.keySet().stream()
-                        .allMatch(name -> FREE.contains(name)
-                                || here.containsKey(name)
-                                || session.declaredConditions().contains(name));
+        for (Map.Entry<String, String> one : here.entrySet()) {
+            if (!FREE.contains(one.getKey()) && !one.getValue().equals(there.get(one.getKey()))) {
+                return false;
+            }
+        }
+        for (String name : there.keySet()) {
+            if (!FREE.contains(name)
+                    && !here.containsKey(name)
+                    && !session.declaredConditions().contains(name)) {
+                return false;
+            }
+        }
+        return true;
     }
 
     /** The correction of one reading. */

@@ -84,7 +84,7 @@ final class CalibrationCheck implements DataCheck {
         try {
             return Optional.of(LocalDate.parse(text));
         } catch (DateTimeParseException e) {
-            return Optional.empty(); // Written in another way: its age cannot be remark.
+            return Optional.empty(); // Written in another way: its age cannot be told.
         }
     }
 }

@@ -14,7 +14,8 @@ import org.ellwand.words.Remark;
  * Too few insertions to know the fit by, or a fit that is not under control. One insertion says nothing of the next. Three is
  * what an older U.S. rating method asks (from memory), five what a manikin standard and a study of impulses used (abstracts
  * read). What scatters more than declared is
- * judged by its own scatter, which widens it. Counts, and so is never wrong; a scatter is held against what was declared too, and passes three times that in fewer than 1
+ * judged by its own scatter; beyond {@link #CONTROLLED_DB} it was no longer one way of wearing that was measured, and no verdict
+ * about it is firm. Counts, and so is never wrong; a scatter is held against what was declared too, and passes three times that in fewer than 1
  * in 1000 sound sessions.
  */
 final class FewInsertions implements DataCheck {
@@ -63,7 +64,7 @@ final class FewInsertions implements DataCheck {
             if (scatter > threshold) {
                 Remark remark =
                         Remark.of("fit-scatters").with("scatter", scatter).with("threshold", threshold);
-                add(tally, group, Consequence.WIDENED, new Measure(scatter, threshold, "dB"), remark);
+                add(tally, group, Consequence.UNUSABLE, new Measure(scatter, threshold, "dB"), remark);
             }
         }
     }

@@ -1,5 +1,7 @@
 package org.ellwand.check;
 
+import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 import java.util.NavigableMap;
 import org.ellwand.acoustics.Band;
@@ -8,13 +10,17 @@ import org.ellwand.check.Finding.Errs;
 import org.ellwand.check.Finding.Measure;
 import org.ellwand.measurement.CurveReading;
 import org.ellwand.measurement.Session;
+import org.ellwand.statistics.NormalErrors;
 import org.ellwand.words.Remark;
 
 /**
  * An insertion that does not belong to the others. Two may differ by 2.8 standard deviations (repeatability limit of ISO
- * 5725-6, from memory); among three and more, one is odd whose distance from their median is beyond that and beyond 3.5 times
- * their own spread, 0.6745·|x − median| / MAD. It is flagged and never dropped: insertions that differ are what the
- * product does, unless a reason was found before anybody looked at a claim. Accuses fewer than 1 in 1000 sound sessions.
+ * 5725-6, from memory). Among three and more, one is odd that lies further from the median of the others than the declared
+ * sizes bring about once in 2000 groups, and further than the others' own scatter explains: beyond what lies between any two of
+ * them, and, from {@link #ENOUGH_FOR_MAD} on, beyond 3.5 times their median deviation as well, 0.6745·|x − median| / MAD. Of three or
+ * four that deviation is itself too uncertain to tell anything. So with 1.2 dB declared of an insertion, one that lies
+ * 6.5 dB off is found more often than not, among three as among ten. It is flagged and never dropped: insertions that differ are
+ * what the product does, unless a reason was found before anybody looked at a claim. Accuses fewer than 1 in 1000 sound sessions.
  */
 final class OddInsertion implements DataCheck {
     /** Standard deviation of one insertion where the session declares none, dB (common practice, no source). */
@@ -23,12 +29,13 @@ final class OddInsertion implements DataCheck {
     private static final double LIMIT = 2.8;
     private static final double SPREAD = 3.5;
     private static final double TO_DEVIATION = 0.6745;
+    private static final int ENOUGH_FOR_MAD = 5;
 
     /** By so many declared standard deviations two differ once in 1400 times. */
     private static final double OF_TWO = 4.8;
 
-    /** So many declared standard deviations off, and off by its own spread too, is one of three to six once in 2000 times (drawn). */
-    private static final double OF_MORE = 4.3;
+    /** A group of sound insertions is accused by chance no more often. */
+    private static final double BY_CHANCE = 1.0 / 2000;
 
     @Override
     public String name() {
@@ -55,17 +62,28 @@ final class OddInsertion implements DataCheck {
         List<Double> means = group.stream()
                 .map(r -> Sheets.average(Sheets.between(Sheets.curve(r), 125, 8000)))
                 .toList();
-        double median = Sheets.median(means);
-        double spread =
-                Sheets.median(means.stream().map(m -> Math.abs(m - median)).toList());
         for (int i = 0; i < means.size(); i++) {
-            // Two lie equally far from their median: what counts is how far from each other.
-            double away = Math.abs(means.get(i) - median) * (means.size() == 2 ? 2 : 1);
-            boolean apart = means.size() == 2 ? i == 0 : TO_DEVIATION * away > SPREAD * spread;
-            if (apart && away > thresholdDb(session, means.size(), Sheets.curve(group.get(i)))) {
-                add(tally, group.get(i), away, thresholdDb(session, means.size(), Sheets.curve(group.get(i))));
+            List<Double> others = new ArrayList<>(means);
+            others.remove(i);
+            double away = Math.abs(means.get(i) - Sheets.median(others));
+            // Of two, each is as far from the other: one finding serves.
+            boolean apart = means.size() == 2 ? i == 0 : isApart(away, means.get(i), means, others);
+            double threshold = thresholdDb(session, means.size(), Sheets.curve(group.get(i)));
+            if (apart && away > threshold) {
+                add(tally, group.get(i), away, threshold);
             }
         }
+    }
+
+    /** Whether it lies further off than the others do among themselves. */
+    private static boolean isApart(double away, double one, List<Double> all, List<Double> others) {
+        if (away <= Collections.max(others) - Collections.min(others)) {
+            return false;
+        }
+        double median = Sheets.median(all);
+        double spread =
+                Sheets.median(all.stream().map(m -> Math.abs(m - median)).toList());
+        return all.size() < ENOUGH_FOR_MAD || TO_DEVIATION * Math.abs(one - median) > SPREAD * spread;
     }
 
     private static double thresholdDb(Session session, int insertions, NavigableMap<Band, Double> curve) {
@@ -75,7 +93,15 @@ final class OddInsertion implements DataCheck {
             return LIMIT * INSERTION_DB;
         }
         double one = Math.hypot(declared, Sheets.meanReadingDb(session, bands));
-        return one * (insertions == 2 ? OF_TWO : OF_MORE);
+        return one * (insertions == 2 ? OF_TWO : ofMore(insertions));
+    }
+
+    /** In standard deviations of one insertion, for the farther of either side of all of them. */
+    private static double ofMore(int insertions) {
+        // A median of m normal numbers scatters by no more than sqrt(pi / 2m); that of two is their mean.
+        int others = insertions - 1;
+        double ofMedian = others == 2 ? 0.5 : Math.PI / (2 * others);
+        return Math.sqrt(1 + ofMedian) * NormalErrors.z(1 - BY_CHANCE / (2 * insertions));
     }
 
     private static void add(Tally tally, CurveReading reading, double away, double threshold) {

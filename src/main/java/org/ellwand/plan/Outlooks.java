@@ -129,13 +129,22 @@ final class Outlooks {
         return trial.with(claim, insertions).standardUncertainty().orElseThrow();
     }
 
-    /** How many insertions would decide, were the value to stay: with whatever else the rule asks of its points. */
+    /**
+     * How many insertions would decide, were the value to stay: with whatever else the rule asks of its points. More of them
+     * make no verdict less firm, so the fewest are looked for by halves; beyond {@link #MOST} where none decide.
+     */
     private int firm(Claim claim) throws InputException {
-        int insertions = 2;
-        while (insertions <= MOST && trial.with(claim, insertions).verdict() == Verdict.MARGINAL) {
-            insertions += 2;
+        int undecided = 0;
+        int decided = MOST + 2;
+        while (decided - undecided > 2) {
+            int middle = decided > MOST ? MOST : (undecided + decided) / 4 * 2;
+            if (trial.with(claim, middle).verdict() == Verdict.MARGINAL) {
+                undecided = middle;
+            } else {
+                decided = middle;
+            }
         }
-        return insertions;
+        return decided;
     }
 
     /** Nothing was measured: the value is taken in the middle of a limit, or at a distance from its one end. */
