@@ -133,12 +133,14 @@ class TracesByHandTest {
     /** What was not measured is not known to be small. */
     @Test
     void aHarmonicThatIsMissingLeavesNoFirmPass() throws Exception {
-        assertThat(judged("harmonic distortion, limit: at most 20 %, harmonics: 2 to 3").verdict())
+        assertThat(judged("harmonic distortion, limit: at most 20 %, harmonics: 2 to 3")
+                        .verdict())
                 .isEqualTo(Verdict.PASS);
         Judgement lacking = judged("harmonic distortion, limit: at most 20 %, harmonics: 2 to 5");
         assertThat(lacking.verdict()).isEqualTo(Verdict.MARGINAL);
         assertThat(lacking.reasons()).extracting(Remark::key).contains("missing-harmonics");
-        assertThat(judged("harmonic distortion, limit: at most 20 %, harmonics: 4 to 5").verdict())
+        assertThat(judged("harmonic distortion, limit: at most 20 %, harmonics: 4 to 5")
+                        .verdict())
                 .isEqualTo(Verdict.UNTESTED);
     }
 
@@ -154,7 +156,8 @@ class TracesByHandTest {
      */
     @Test
     void gainSteadiness() throws Exception {
-        assertThat(value("gain steadiness, limit: at least 10 %, within: 20 dB")).isEqualTo(100);
+        assertThat(value("gain steadiness, limit: at least 10 %, within: 20 dB"))
+                .isEqualTo(100);
         assertThat(value("gain steadiness, limit: at least 10 %, within: 1 dB")).isCloseTo(20, within(1.25));
     }
 
