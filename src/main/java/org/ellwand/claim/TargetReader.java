@@ -11,6 +11,7 @@ import org.ellwand.input.Problems;
 
 /** Finds what a response is compared with. A sheet lies inside {@code claims/}, also where links lead elsewhere. */
 final class TargetReader {
+    private static final int LARGEST_SHEET = 1_000_000;
     private static final String CLAIMS = "claims";
 
     private final Path folder;
@@ -44,6 +45,10 @@ final class TargetReader {
             return Optional.empty();
         }
         String name = CLAIMS + "/" + text;
+        if (Files.size(file) > LARGEST_SHEET) {
+            problems.add(Place.ofFile(name), "longer than " + LARGEST_SHEET + " bytes: a target has one line a band");
+            return Optional.empty();
+        }
         try {
             return Optional.of(new Target.Sheet(name, TargetSheet.read(name, Files.readAllBytes(file))));
         } catch (InputException e) {

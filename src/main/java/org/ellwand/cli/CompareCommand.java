@@ -48,6 +48,8 @@ import picocli.CommandLine.Spec;
             "  ellwand compare yard yard --first-firmware 2.0 --second-firmware 2.1 --fail-on worse"
         })
 final class CompareCommand implements Callable<Integer> {
+    private static final int LARGEST_RECORD = 200_000_000;
+
     private final Progress progress;
 
     @Spec
@@ -169,6 +171,9 @@ final class CompareCommand implements Callable<Integer> {
             if (!scope.equals(Scope.all())) {
                 throw new InputException(
                         Place.ofFile(from.toString()), "is a record and cannot be narrowed: give the folder it is of");
+            }
+            if (Files.size(from) > LARGEST_RECORD) {
+                throw new InputException(Place.ofFile(from.toString()), "longer than " + LARGEST_RECORD + " bytes");
             }
             return AuditRecordReader.read(Files.readAllBytes(from), from.toString());
         }

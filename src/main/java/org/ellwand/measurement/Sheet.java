@@ -11,6 +11,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Iterator;
 import java.util.List;
+import org.ellwand.input.InputException;
 import org.ellwand.input.Place;
 
 /**
@@ -22,12 +23,16 @@ import org.ellwand.input.Place;
  * @param headerLine 1-based line of the header, 0 for the first line that is not empty
  */
 record Sheet(Path path, String file, int headerLine, Found problems) {
-    private static final int LONGEST_HEADER = 1 << 20;
+    private static final int LONGEST_HEADER = 1_000_000;
+    /** A reader goes back over the header and its line end, and looks one character further. */
+    private static final int MARK = LONGEST_HEADER + 3;
 
     /** Hands every row to a user; reports what hinders it. */
     void read(SheetUser user) {
         try (BufferedReader text = SheetText.open(path)) {
             read(text, user);
+        } catch (InputException e) {
+            e.problems().forEach(problem -> problems.add(problem.place(), problem.text()));
         } catch (CharacterCodingException e) {
             reportBadByte();
         } catch (IOException e) {
@@ -35,9 +40,9 @@ record Sheet(Path path, String file, int headerLine, Found problems) {
         }
     }
 
-    private void read(BufferedReader text, SheetUser user) throws IOException {
+    private void read(BufferedReader text, SheetUser user) throws IOException, InputException {
         int linesAbove = skipToHeader(text);
-        text.mark(LONGEST_HEADER);
+        text.mark(MARK);
         String header = text.readLine();
         if (header == null) {
             problems.add(
@@ -47,6 +52,7 @@ record Sheet(Path path, String file, int headerLine, Found problems) {
                             : "has no line " + headerLine + ", which should be its header");
             return;
         }
+        refuseLong(header, linesAbove + 1);
         text.reset();
         char separator = separator(header);
         SheetRow row = new SheetRow(linesAbove);
@@ -59,7 +65,7 @@ record Sheet(Path path, String file, int headerLine, Found problems) {
         }
     }
 
-    private int skipToHeader(BufferedReader text) throws IOException {
+    private int skipToHeader(BufferedReader text) throws IOException, InputException {
         int skipped = 0;
         if (headerLine > 0) {
             while (skipped < headerLine - 1 && text.readLine() != null) {
@@ -67,17 +73,25 @@ record Sheet(Path path, String file, int headerLine, Found problems) {
             }
             return skipped;
         }
-        text.mark(LONGEST_HEADER);
+        text.mark(MARK);
         String line = text.readLine();
         while (line != null && line.isBlank()) {
             skipped++;
-            text.mark(LONGEST_HEADER);
+            text.mark(MARK);
             line = text.readLine();
         }
         if (line != null) {
+            refuseLong(line, skipped + 1);
             text.reset();
         }
         return skipped;
+    }
+
+    private void refuseLong(String header, int line) throws InputException {
+        if (header.length() > LONGEST_HEADER) {
+            throw new InputException(
+                    new Place(file, line, 0), "the header line is longer than " + LONGEST_HEADER + " characters");
+        }
     }
 
     private static char separator(String header) {

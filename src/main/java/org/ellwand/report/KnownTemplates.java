@@ -64,6 +64,9 @@ final class KnownTemplates {
         }
         String name = "templates/" + Sentences.FILE;
         try {
+            if (Files.size(file.get()) > 4L * Sentences.LONGEST) {
+                throw new InputException(Place.ofFile(name), "longer than " + Sentences.LONGEST + " characters");
+            }
             return Sentences.english().with(name, Files.readString(file.get()));
         } catch (CharacterCodingException e) {
             throw new InputException(Place.ofFile(name), "is not UTF-8 text");

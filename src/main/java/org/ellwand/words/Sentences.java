@@ -29,7 +29,9 @@ public final class Sentences {
     /** Where the English ones stand among the templates. */
     public static final String FILE = "remarks.txt";
 
-    private static final int LONGEST = 200_000;
+    /** Characters of a file of sentences. */
+    public static final int LONGEST = 200_000;
+
     private static final Pattern FIGURE = Pattern.compile(" ?\\{([A-Za-z]+)(?:,([0-9]))?}");
     private static final String RESOURCE = "/org/ellwand/templates/" + FILE;
 

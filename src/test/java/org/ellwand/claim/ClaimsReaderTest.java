@@ -182,6 +182,14 @@ class ClaimsReaderTest {
     }
 
     @Test
+    void aTargetOfAMillionBytesIsNone() throws Exception {
+        claims.with("target.csv", "frequency,level\n" + "125,1.5\n".repeat(125_000));
+        String rest = "{quantity: response, limit: 0 ± 3 dB, reference: 1 kHz, bands: all, statistic: mean, target: ";
+        assertThat(claims.refusal(ClaimsFolder.claim("stated: " + rest + "target.csv}")))
+                .endsWith("claims/target.csv: longer than 1000000 bytes: a target has one line a band");
+    }
+
+    @Test
     void ratingsKeepTheirTable() throws Exception {
         Product product = claims.read(ClaimsFolder.claim("stated: {quantity: rating, of: SNR, limit: 22 dB}\n"
                 + "    assumed: {tolerance: rounding, method: \"ISO 4869-2:1994\", performance: 84 %}\n"

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.io.IOException;
 import java.io.PrintWriter;
+import java.io.RandomAccessFile;
 import java.io.StringWriter;
 import java.io.Writer;
 import java.nio.file.Files;
@@ -169,5 +170,21 @@ class HostileFolderTest {
         plain.write("± 3 dB – \ud83d\ude00".toCharArray());
         plain.flush();
         assertThat(text).hasToString("a\tb\r\nc?d??± 3 dB – \ud83d\ude00");
+    }
+
+    @Test
+    void aRecordOrSentencesWithoutEndAreRefusedBeforeTheyAreRead() throws IOException {
+        Path record = temp.resolve("audit.json");
+        try (RandomAccessFile file = new RandomAccessFile(record.toFile(), "rw")) {
+            file.setLength(200_000_001);
+        }
+        assertThat(run("compare", record.toString(), record.toString(), "--out", temp + "/comparison"))
+                .isEqualTo(new CommandLineRun(2, "", record + ": longer than 200000000 bytes\n"));
+        Path templates = Files.createDirectory(yard.resolve("templates"));
+        for (int length : new int[] {200_001, 800_001}) {
+            Files.writeString(templates.resolve("remarks.txt"), "#".repeat(length));
+            assertThat(audit())
+                    .isEqualTo(new CommandLineRun(2, "", "templates/remarks.txt: longer than 200000 characters\n"));
+        }
     }
 }

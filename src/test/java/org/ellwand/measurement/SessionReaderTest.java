@@ -327,6 +327,9 @@ class SessionReaderTest {
                 .containsExactly("measurements/a.csv: is empty; expected a header line and rows below it");
         assertThat(folder.with("measurements/a.csv", "frequency,level\n").problems())
                 .containsExactly("measurements/a.csv: has a header and no row below it");
+        assertThat(folder.with("measurements/a.csv", "frequency,level," + "x".repeat(1_000_000) + "\n1000,60\n")
+                        .problems())
+                .containsExactly("measurements/a.csv:1: the header line is longer than 1000000 characters");
         byte[] latin = "frequency,level,fit\r\n1000,60,m\u00FCffig\r\n".getBytes(StandardCharsets.ISO_8859_1);
         assertThat(folder.with("measurements/a.csv", latin).problems())
                 .containsExactly("measurements/a.csv:2: is not UTF-8 text here; save the file as UTF-8");
