@@ -251,4 +251,9 @@ class ExposureTest {
         assertThat(Exposure.named("29 CFR 1910.95")).contains(Exposure.OSHA);
         assertThat(Exposure.named("29 cfr 1910.95")).isEmpty();
     }
+
+    @Test
+    void noTimeIsNoExposure() {
+        assertThat(Exposure.dailyLevelDbA(100, 0)).isEqualTo(Double.NEGATIVE_INFINITY);
+    }
 }

@@ -82,4 +82,12 @@ class BinomialShareTest {
         assertThatThrownBy(() -> new BinomialShare(3, 4)).hasMessage("4 of 3 values cannot be inside");
         assertThatThrownBy(() -> new BinomialShare(3, -1)).hasMessage("-1 of 3 values cannot be inside");
     }
+
+    @Test
+    void noCountShowsAllOrIsSure() {
+        assertThatThrownBy(() -> BinomialShare.countWithNoneOutside(1, 0.95))
+                .hasMessage("a share lies between 0 and 1, not at 1.0");
+        assertThatThrownBy(() -> BinomialShare.countWithNoneOutside(0.9, 1))
+                .hasMessage("a confidence lies between 0 and 1, not at 1.0");
+    }
 }

@@ -76,4 +76,15 @@ class MixedErrorsTest {
         assertThat(errors.atMost(0)).isCloseTo(1, within(1e-14));
         assertThat(errors.atMost(-1e-9)).isZero();
     }
+
+    @Test
+    void bothSidesTogetherAreAll() {
+        Errors errors = new MixedErrors(0.4, List.of(new Scatter(2, 0.5)));
+        for (double x : new double[] {-1, 0.3, 2}) {
+            assertThat(errors.atLeast(x)).isCloseTo(1 - errors.atMost(x), within(1e-9));
+        }
+        assertThat(errors.quantile(1)).isEqualTo(Double.POSITIVE_INFINITY);
+        assertThat(errors.quantile(0)).isEqualTo(Double.NEGATIVE_INFINITY);
+        assertThat(new NormalErrors(0.4).standardUncertainty()).isEqualTo(0.4);
+    }
 }

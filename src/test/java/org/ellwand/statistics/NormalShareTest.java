@@ -127,4 +127,17 @@ class NormalShareTest {
         assertThatThrownBy(() -> new NormalShare(sample, Limits.atLeast(0)).confidence(1))
                 .hasMessage("a share lies between 0 and 1, not at 1.0");
     }
+
+    @Test
+    void allAndSureAreNotAsked() {
+        NormalShare evidence = new NormalShare(new NormalSample(3, 0, 1), Limits.atLeast(0));
+        assertThatThrownBy(() -> evidence.chanceThisBad(1)).hasMessage("a share lies between 0 and 1, not at 1.0");
+        assertThatThrownBy(() -> evidence.shareAtLeast(1)).hasMessage("a confidence lies between 0 and 1, not at 1.0");
+    }
+
+    @Test
+    void twoValuesAreASampleAndOneValueIsALimit() {
+        NormalShare exact = new NormalShare(new NormalSample(2, 5, 0), new Limits(5, 5));
+        assertThat(exact.confidence(0.9)).isEqualTo(1);
+    }
 }

@@ -48,4 +48,22 @@ class RatioErrorsTest {
         assertThat(exact.atMost(0)).isEqualTo(1);
         assertThat(exact.standardUncertainty()).isZero();
     }
+
+    /** 20/−10 and −20/10 are one number, and err alike. */
+    @Test
+    void signsTurnedTogetherLeaveTheRatioAsItIs() {
+        RatioErrors below = new RatioErrors(20, 3, -10, 2);
+        RatioErrors above = new RatioErrors(-20, 3, 10, 2);
+        for (double x : new double[] {-0.8, 0, 0.83}) {
+            assertThat(below.atMost(x)).isEqualTo(above.atMost(x));
+        }
+        // Turned upside down: what was 0.83 or less is −0.83 or more.
+        assertThat(below.atLeast(-0.83)).isCloseTo(ERRORS.atMost(0.83), within(1e-12));
+    }
+
+    @Test
+    void withoutAnEndTheQuantileLiesBeyondItsOwnSide() {
+        assertThat(new RatioErrors(20, 3, 10, 6).quantile(0.975)).isEqualTo(Double.POSITIVE_INFINITY);
+        assertThat(new RatioErrors(20, 3, 10, 6).quantile(0.025)).isEqualTo(Double.NEGATIVE_INFINITY);
+    }
 }
