@@ -100,7 +100,7 @@ public final class Auditor {
         }
         return quantity instanceof CellQuantity ofCells
                 ? new RuleJudge(options, product.name(), sessions, product.confidence(), doubts).judge(rule, ofCells)
-                : new FigureJudge(options, product.name(), sessions, product.confidence()).judge(rule);
+                : new FigureJudge(options, product.name(), sessions, product.confidence(), doubts).judge(rule);
     }
 
     private static List<Remark> notes(Claim claim, Optional<Judgement> plain, List<Judgement> otherwise) {

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.Set;
 import java.util.TreeSet;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
@@ -16,6 +17,7 @@ import org.ellwand.check.Finding.Consequence;
 import org.ellwand.claim.Rule;
 import org.ellwand.claim.Statistic;
 import org.ellwand.measurement.CurveReading;
+import org.ellwand.measurement.Figure;
 import org.ellwand.measurement.Reading;
 import org.ellwand.pairing.Cell;
 import org.ellwand.words.Remark;
@@ -25,6 +27,8 @@ import org.ellwand.words.Remark;
  * it may have made "at least 15 dB" fail, and cannot have made it pass.
  */
 final class Doubts {
+    private static final Set<Dimension> LEVELS = Set.of(Dimension.LEVEL, Dimension.LEVEL_A, Dimension.LEVEL_C);
+
     private final List<Finding> grave;
 
     /** @param findings about all the data; those that leave readings usable raise no doubt */
@@ -62,6 +66,7 @@ final class Doubts {
         Dimension dimension = judged.rule().limit().unit().dimension();
         return switch (finding.about()) {
             case EVERYTHING -> true;
+            case FIGURES -> false;
             case LEVELS -> dimension != Dimension.TIME && dimension != Dimension.SHARE;
             case ABSOLUTE_LEVELS ->
                 !judged.usesOpenEar()
@@ -69,6 +74,26 @@ final class Doubts {
                         && dimension != Dimension.SHARE
                         && judged.rule().between().isEmpty();
         };
+    }
+
+    /**
+     * Those of the findings that touch single figures: what was found about the figure itself, and what makes every level of
+     * its session wrong, where it is a level. They err either way.
+     */
+    List<Finding> of(List<Figure> figures, Rule rule) {
+        return grave.stream()
+                .filter(f -> figures.stream().anyMatch(figure -> touches(f, figure, rule)))
+                .toList();
+    }
+
+    private static boolean touches(Finding finding, Figure figure, Rule rule) {
+        if (finding.about() == Finding.About.FIGURES) {
+            return finding.touches(figure.conditions().with("figure", figure.of()));
+        }
+        boolean levels =
+                finding.about() == Finding.About.LEVELS && finding.reading().isEmpty();
+        boolean isLevel = LEVELS.contains(figure.value().unit().dimension());
+        return levels && isLevel && rule.between().isEmpty() && finding.touches(figure.conditions());
     }
 
     /** Those of the findings that could have caused what a rating of a panel came to. */

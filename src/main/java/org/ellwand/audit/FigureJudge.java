@@ -9,9 +9,11 @@ import java.util.TreeSet;
 import org.ellwand.acoustics.Bound;
 import org.ellwand.amount.Dimension;
 import org.ellwand.amount.Unit;
+import org.ellwand.check.Finding;
 import org.ellwand.claim.Population;
 import org.ellwand.claim.Rule;
 import org.ellwand.input.InputException;
+import org.ellwand.measurement.Figure;
 import org.ellwand.measurement.Session;
 import org.ellwand.pairing.FigureSelection;
 import org.ellwand.statistics.Errors;
@@ -27,8 +29,10 @@ final class FigureJudge {
     private final List<Session> sessions;
     private final double confidence;
     private final AuditOptions options;
+    private final Doubts doubts;
 
-    FigureJudge(AuditOptions options, String product, List<Session> sessions, double confidence) {
+    FigureJudge(AuditOptions options, String product, List<Session> sessions, double confidence, Doubts doubts) {
+        this.doubts = doubts;
         this.options = options;
         this.product = product;
         this.sessions = sessions;
@@ -49,7 +53,17 @@ final class FigureJudge {
         }
         Decision decision =
                 new Statement(rule.limit(), confidence, new JointTail(List.of(), options.trials())).every(points);
-        return known ? record(rule, cells, points, decision) : unstated(rule, cells, points);
+        return known ? doubted(record(rule, cells, points, decision)) : unstated(rule, cells, points);
+    }
+
+    /** A verdict that a fault of its figures could have caused is not firm. */
+    private Judgement doubted(Judgement judgement) throws InputException {
+        Rule rule = judgement.rule();
+        List<Figure> figures = new FigureSelection(product, sessions).all(rule);
+        List<Finding> causing = judgement.verdict() == Verdict.MARGINAL ? List.of() : doubts.of(figures, rule);
+        return Doubts.reason(causing, judgement.verdict())
+                .map(reason -> judgement.with(Verdict.MARGINAL, reason))
+                .orElse(judgement);
     }
 
     private static void refuseUnit(Rule rule, List<FigureCell> cells) throws InputException {

@@ -29,6 +29,7 @@ final class Checks {
             new WeightedBands(),
             new BandWidths(),
             new DecimalShift(),
+            new FigureSlip(),
             new Copies(),
             new SignReversed(),
             new ReferenceMixUp(),

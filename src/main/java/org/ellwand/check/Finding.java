@@ -90,6 +90,8 @@ public record Finding(
         EVERYTHING,
         /** Levels and differences of levels of two readings; not times, nor what is compared within a reading. */
         LEVELS,
+        /** Single figures, which the reading names beside their conditions: {@code figure=weight}. */
+        FIGURES,
         /** Levels as such; not differences of two levels that err alike. */
         ABSOLUTE_LEVELS
     }

@@ -36,6 +36,18 @@ public final class FigureSelection {
         return select(rule, Filter.of(rule, product).with(between.condition(), value, Optional.empty()));
     }
 
+    /** Every figure that enters a rule, of both values where it compares two. */
+    public List<Figure> all(Rule rule) throws InputException {
+        List<Figure> all = new ArrayList<>();
+        if (rule.between().isPresent()) {
+            side(rule, true).values().forEach(all::addAll);
+            side(rule, false).values().forEach(all::addAll);
+        } else {
+            select(rule).values().forEach(all::addAll);
+        }
+        return all;
+    }
+
     private Map<Conditions, List<Figure>> select(Rule rule, Filter filter) throws InputException {
         Map<String, List<Figure>> groups = new TreeMap<>();
         List<Conditions> matched = new ArrayList<>();

@@ -3,15 +3,19 @@ package org.ellwand.report;
 import java.util.List;
 import java.util.OptionalDouble;
 import java.util.Set;
+import org.ellwand.amount.Dimension;
 import org.ellwand.audit.CellResult;
 import org.ellwand.audit.Judgement;
 import org.ellwand.check.Finding;
+import org.ellwand.claim.Rule;
 import org.ellwand.measurement.Conditions;
 
 /** Which findings about the data touch which cells. */
 final class Touching {
     /** What errs alike in both of two levels does not touch their difference. */
     private static final Set<String> DIFFERENCES = Set.of("attenuation", "insertion gain");
+
+    private static final Set<Dimension> LEVELS = Set.of(Dimension.LEVEL, Dimension.LEVEL_A, Dimension.LEVEL_C);
 
     private Touching() {}
 
@@ -23,8 +27,21 @@ final class Touching {
         return findings.stream()
                 .filter(finding -> finding.about() != Finding.About.ABSOLUTE_LEVELS
                         || !DIFFERENCES.contains(judgement.rule().quantity()))
+                .filter(finding -> concernsFigure(finding, judgement.rule()))
                 .filter(finding -> judgement.cells().stream().anyMatch(cell -> touches(finding, cell)))
                 .toList();
+    }
+
+    /** Faults of curves touch no single figure, and those of a figure none but the rules about it. */
+    private static boolean concernsFigure(Finding finding, Rule rule) {
+        if (finding.about() == Finding.About.FIGURES) {
+            return rule.of()
+                    .filter(name -> (finding.reading() + ", ").contains("figure=" + name + ", "))
+                    .isPresent();
+        }
+        boolean ofWholeSession =
+                finding.reading().isEmpty() && LEVELS.contains(rule.limit().unit().dimension());
+        return rule.of().isEmpty() || ofWholeSession;
     }
 
     static boolean touches(Finding finding, CellResult cell) {
