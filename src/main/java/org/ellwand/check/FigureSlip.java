@@ -16,8 +16,7 @@ import org.ellwand.words.Remark;
 /**
  * A single figure that lost its decimal point: among three or more of the same thing, samples or repeats, it is ten times the
  * others, or a tenth of them, and they agree among themselves to a factor of two. (A ratio near 10 tells the slip; {@link #RATIO} leaves
- * room for what samples differ by: common practice, no source.) Where a session has fewer, nothing can be compared and
- * nothing is missing. Samples of one product differ by far less, so a sound session is not accused.
+ * room for what samples differ by: common practice, no source.) Samples of one product differ by far less, so a sound session is not accused.
  */
 final class FigureSlip implements DataCheck {
     private static final double RATIO = 7;
@@ -41,9 +40,9 @@ final class FigureSlip implements DataCheck {
     public Checked check(Material material) {
         Session session = material.session();
         Tally tally = new Tally(this, session).about(About.FIGURES);
-        tally.looked();
         List<Figure> figures = session.figures();
         for (Figure figure : figures) {
+            tally.looked();
             List<Double> others = new ArrayList<>();
             for (Figure other : figures) {
                 if (!other.equals(figure) && isOfTheSame(figure, other)) {

@@ -39,8 +39,8 @@ final class Touching {
                     .filter(name -> (finding.reading() + ", ").contains("figure=" + name + ", "))
                     .isPresent();
         }
-        boolean ofWholeSession =
-                finding.reading().isEmpty() && LEVELS.contains(rule.limit().unit().dimension());
+        boolean ofWholeSession = finding.reading().isEmpty()
+                && LEVELS.contains(rule.limit().unit().dimension());
         return rule.of().isEmpty() || ofWholeSession;
     }
 

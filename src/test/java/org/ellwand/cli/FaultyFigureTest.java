@@ -15,7 +15,7 @@ class FaultyFigureTest {
     private static final String CLAIMS = """
             product: Skerry
             editions:
-              box: {of: The box, dated: "2026-01"}
+              - {id: box, source: The box, dated: "2026-01"}
             claims:
               - id: weight
                 edition: box
