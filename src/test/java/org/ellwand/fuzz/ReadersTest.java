@@ -26,7 +26,7 @@ import org.junit.jupiter.params.provider.EnumSource;
  */
 @Tag("slow")
 class ReadersTest {
-    private static final int INPUTS = Integer.getInteger("fuzz.inputs", 500);
+    private static final int INPUTS = Integer.getInteger("fuzz.inputs", 200);
     private static final long SEED = Long.getLong("fuzz.seed", 1);
     private static final String ONLY = System.getProperty("fuzz.target", "");
     private static final int PATIENCE_S = 20;
