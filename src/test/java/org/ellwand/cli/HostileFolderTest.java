@@ -13,8 +13,6 @@ import java.util.List;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.condition.DisabledOnOs;
-import org.junit.jupiter.api.condition.OS;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
@@ -62,7 +60,6 @@ class HostileFolderTest {
 
     @ParameterizedTest
     @ValueSource(strings = {"claims", "measurements"})
-    @DisabledOnOs(OS.WINDOWS)
     void aFileOrFolderBehindALinkIsNotRead(String folder) throws IOException {
         String file = only(folder, ".yaml");
         moveOut(file);
@@ -75,7 +72,6 @@ class HostileFolderTest {
     }
 
     @Test
-    @DisabledOnOs(OS.WINDOWS)
     void aSheetBehindALinkIsNotRead() throws IOException {
         moveOut(only("measurements", ".csv"));
         CommandLineRun run = audit();
@@ -85,7 +81,6 @@ class HostileFolderTest {
 
     @ParameterizedTest
     @ValueSource(strings = {"audit.md.ftl", "remarks.txt", "my-words.ftl"})
-    @DisabledOnOs(OS.WINDOWS)
     void aTemplateBehindALinkIsNotRead(String name) throws IOException {
         Path templates = Files.createDirectory(yard.resolve("templates"));
         Files.writeString(temp.resolve("outside"), "root:x:0:0");
@@ -97,7 +92,6 @@ class HostileFolderTest {
     }
 
     @Test
-    @DisabledOnOs(OS.WINDOWS)
     void aFolderOfTemplatesBehindALinkIsNotRead() throws IOException {
         Files.createDirectory(yard.resolve("templates"));
         moveOut("templates");
@@ -108,7 +102,6 @@ class HostileFolderTest {
 
     /** The user named the folder: how he reaches it is his matter, and so are links that stay in it. */
     @Test
-    @DisabledOnOs(OS.WINDOWS)
     void linksToTheFolderAndWithinItAreFollowed() throws IOException {
         String claims = only("claims", ".yaml");
         Files.move(yard.resolve(claims), yard.resolve("kept.yaml"));

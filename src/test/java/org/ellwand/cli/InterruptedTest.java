@@ -14,13 +14,10 @@ import java.util.concurrent.TimeUnit;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.condition.DisabledOnOs;
-import org.junit.jupiter.api.condition.OS;
 import org.junit.jupiter.api.io.TempDir;
 
 /** An audit that is interrupted at any moment leaves the earlier report or the new one, whole, and nothing beside it. */
 @Tag("slow")
-@DisabledOnOs(OS.WINDOWS)
 class InterruptedTest {
     private static final int KILLS = 12;
 
