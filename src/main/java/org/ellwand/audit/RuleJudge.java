@@ -5,6 +5,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.Set;
 import java.util.TreeSet;
 import java.util.stream.IntStream;
 import org.ellwand.amount.Interval;
@@ -148,7 +149,7 @@ final class RuleJudge {
             if (lacksBands()) {
                 reasons.add(Caps.missing(ready));
             }
-            lacking().ifPresent(reasons::add);
+            reasons.addAll(lacking());
             beyondSeries(decision).ifPresent(reasons::add);
             ready.forEach(r -> caps.of(r.subject()).stream()
                     .filter(c -> !reasons.contains(c))
@@ -271,11 +272,11 @@ final class RuleJudge {
         }
 
         /** What a sum lacks of its members. */
-        private Optional<Remark> lacking() {
+        private Set<Remark> lacking() {
             TreeSet<Remark> lacking = new TreeSet<>();
             ready.forEach(r ->
                     r.subject().cells().forEach(c -> quantity.lacking(c, rule).ifPresent(lacking::add)));
-            return lacking.stream().findFirst();
+            return lacking;
         }
 
         /** What lies beyond a series lies beyond its end, and nothing tells how far. */
