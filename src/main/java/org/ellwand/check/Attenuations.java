@@ -35,7 +35,7 @@ final class Attenuations {
                 open = new TreeMap<>(open);
                 open.replaceAll((band, level) -> level + partner.shiftDb());
             }
-            return Sheets.less(open, Sheets.curve(inPlace));
+            return Curves.less(open, Sheets.curve(inPlace));
         });
     }
 

@@ -214,7 +214,7 @@ public final class BackgroundFloor {
                 NAME,
                 session.id(),
                 Sheets.name(key.conditions()),
-                Sheets.hertz(worst.bands),
+                Curves.hertz(worst.bands),
                 remark,
                 errs(worst.reading),
                 key.consequence(),

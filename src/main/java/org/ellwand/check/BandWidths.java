@@ -92,7 +92,7 @@ final class BandWidths implements DataCheck {
         tally.looked();
         // Ten octaves are audible; those that were not measured hold the rest of the energy.
         double rest = 10 * Math.log10(10.0 / curve.size());
-        double sum = Sheets.overallDb(curve, Weighting.Z);
+        double sum = Curves.overallDb(curve, Weighting.Z);
         double lacking = stated.get() - sum;
         if (lacking > OCTAVE_TO_THIRD_DB - MARGIN_DB && lacking < OCTAVE_TO_THIRD_DB + rest + MARGIN_DB) {
             tally.add(

@@ -44,12 +44,12 @@ final class CombRipple implements DataCheck {
         Map<Conditions, List<NavigableMap<Band, Double>>> curves = new LinkedHashMap<>();
         for (CurveReading reading : Sheets.inPlace(session)) {
             ears.of(reading)
-                    .filter(curve -> Sheets.isAsFineAs(Resolution.TWELFTH_OCTAVE, curve))
+                    .filter(curve -> Curves.isAsFineAs(Resolution.TWELFTH_OCTAVE, curve))
                     .ifPresent(curve -> curves.computeIfAbsent(
                                     reading.conditions().without(Sheets.REPEATS), k -> new ArrayList<>())
                             .add(curve));
         }
-        curves.forEach((of, some) -> Ripple.of(Sheets.mean(some)).ifPresent(ripple -> {
+        curves.forEach((of, some) -> Ripple.of(Curves.mean(some)).ifPresent(ripple -> {
             tally.looked();
             if (ripple.depthDb() > DEPTH_DB && ripple.share() > SHARE) {
                 tally.add(

@@ -112,7 +112,7 @@ final class DecimalShift implements DataCheck {
     private static Optional<Double> around(NavigableMap<Band, Double> curve, Band band) {
         List<Double> levels = neighbours(curve, band);
         return levels.size() == 4 || (levels.size() == 2 && isEnd(curve, band))
-                ? Optional.of(Sheets.median(levels))
+                ? Optional.of(Curves.median(levels))
                 : Optional.empty();
     }
 

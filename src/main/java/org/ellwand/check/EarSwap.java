@@ -71,8 +71,8 @@ final class EarSwap implements DataCheck {
     private static List<Shape> shapes(Session session) {
         List<Shape> shapes = new ArrayList<>();
         Sheets.grouped(Sheets.openEars(session), Sheets.REPEATS).forEach((conditions, takes) -> {
-            NavigableMap<Band, Double> curve = Sheets.between(Sheets.meanOf(takes), 1000, 8000);
-            double mean = Sheets.average(curve);
+            NavigableMap<Band, Double> curve = Curves.between(Sheets.meanOf(takes), 1000, 8000);
+            double mean = Curves.average(curve);
             curve.replaceAll((band, db) -> db - mean);
             Conditions whose = whose(conditions);
             CurveReading first = takes.get(0);
@@ -129,7 +129,7 @@ final class EarSwap implements DataCheck {
                 others.stream().filter(s -> !s.isSameEar(one)).map(Shape::curve).toList();
         if (!same.isEmpty() && !other.isEmpty()) {
             tally.looked();
-            compare(tally, session, one, Sheets.mean(same), Sheets.mean(other));
+            compare(tally, session, one, Curves.mean(same), Curves.mean(other));
         }
     }
 
@@ -165,6 +165,6 @@ final class EarSwap implements DataCheck {
     }
 
     private static double distance(NavigableMap<Band, Double> one, NavigableMap<Band, Double> other) {
-        return Sheets.rootMeanSquare(Sheets.less(one, other));
+        return Curves.rootMeanSquare(Curves.less(one, other));
     }
 }

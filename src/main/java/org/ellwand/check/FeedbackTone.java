@@ -47,7 +47,7 @@ final class FeedbackTone implements DataCheck {
         Attenuations ears = Attenuations.in(sounding);
         for (CurveReading reading : Sheets.inPlace(sounding)) {
             ears.of(reading)
-                    .filter(curve -> Sheets.isAsFineAs(Resolution.THIRD_OCTAVE, curve))
+                    .filter(curve -> Curves.isAsFineAs(Resolution.THIRD_OCTAVE, curve))
                     .ifPresent(curve -> gain(tally, reading, curve));
         }
         return tally.done();

@@ -81,7 +81,7 @@ final class FewInsertions implements DataCheck {
     }
 
     private static double declaredDb(Session session, List<CurveReading> group) {
-        var bands = Sheets.between(Sheets.meanOf(group), 250, 4000).keySet();
+        var bands = Curves.between(Sheets.meanOf(group), 250, 4000).keySet();
         return Math.hypot(Sheets.meanInsertionDb(session, bands), Sheets.meanReadingDb(session, bands));
     }
 
@@ -97,6 +97,6 @@ final class FewInsertions implements DataCheck {
     }
 
     private static double middle(NavigableMap<Band, Double> curve) {
-        return Sheets.average(Sheets.between(curve, 250, 4000));
+        return Curves.average(Curves.between(curve, 250, 4000));
     }
 }

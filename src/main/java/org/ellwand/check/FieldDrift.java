@@ -70,30 +70,30 @@ final class FieldDrift implements DataCheck {
     /** Where no field microphone tells, the open ear before and after does, at frequencies where the tube's place matters least. */
     private static void bracket(Tally tally, Session session, CurveReading first, CurveReading last) {
         NavigableMap<Band, Double> change =
-                Sheets.between(Sheets.less(Sheets.curve(last), Sheets.curve(first)), 500, 2000);
+                Curves.between(Curves.less(Sheets.curve(last), Sheets.curve(first)), 500, 2000);
         if (change.isEmpty()) {
             return;
         }
         tally.looked();
         Grade grade = BRACKET_DB.orAtLeast(4.5 * Math.sqrt(2) * Sheets.meanReadingDb(session, change.keySet()));
-        judge(tally, last, Math.abs(Sheets.average(change)), grade, "open-ear-level");
+        judge(tally, last, Math.abs(Curves.average(change)), grade, "open-ear-level");
     }
 
     private static void compare(Tally tally, Session session, CurveReading first, CurveReading later) {
         tally.looked();
-        NavigableMap<Band, Double> change = Sheets.less(Sheets.curve(later), Sheets.curve(first));
+        NavigableMap<Band, Double> change = Curves.less(Sheets.curve(later), Sheets.curve(first));
         double scatter = SCATTER
                 * change.keySet().stream()
                         .mapToDouble(b -> Sheets.readingDb(session, b))
                         .max()
                         .orElse(0);
-        double drift = Math.abs(Sheets.overallDb(Sheets.curve(later), Weighting.Z)
-                - Sheets.overallDb(Sheets.curve(first), Weighting.Z));
+        double drift = Math.abs(Curves.overallDb(Sheets.curve(later), Weighting.Z)
+                - Curves.overallDb(Sheets.curve(first), Weighting.Z));
         judge(tally, later, drift, LEVEL_DB.orAtLeast(scatter), "field-level");
         double widest = change.values().stream().mapToDouble(Math::abs).max().orElse(0);
         double most = Math.max(BAND_DB, 4.5 * scatter / SCATTER * Math.sqrt(2));
         judge(tally, later, widest, new Grade(most, most), "field-band");
-        judge(tally, later, Sheets.deviation(change), SHAPE_DB.orAtLeast(scatter), "field-shape");
+        judge(tally, later, Curves.deviation(change), SHAPE_DB.orAtLeast(scatter), "field-shape");
     }
 
     /** What was read under that sound, in place and in the open ear, is in doubt, whatever device it is of. */

@@ -66,7 +66,7 @@ final class FigureSlip implements DataCheck {
             return;
         }
         boolean agree = Collections.max(others) <= AGREE * Collections.min(others);
-        double median = Sheets.median(others);
+        double median = Curves.median(others);
         double ratio = Math.max(value / median, median / value);
         if (agree && ratio > RATIO) {
             Conditions of = figure.conditions().with("figure", figure.of());

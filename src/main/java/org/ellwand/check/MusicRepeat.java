@@ -48,7 +48,7 @@ final class MusicRepeat implements DataCheck {
 
     private static void compare(Tally tally, Session session, CurveReading first, CurveReading take) {
         tally.looked();
-        double figure = Sheets.rootMeanSquare(Sheets.less(Sheets.curve(take), Sheets.curve(first)));
+        double figure = Curves.rootMeanSquare(Curves.less(Sheets.curve(take), Sheets.curve(first)));
         double reading = Sheets.curve(take).keySet().stream()
                 .mapToDouble(b -> Sheets.readingDb(session, b))
                 .max()

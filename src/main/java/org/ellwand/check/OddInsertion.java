@@ -60,12 +60,12 @@ final class OddInsertion implements DataCheck {
     private static void judge(Tally tally, Session session, List<CurveReading> group) {
         tally.looked();
         List<Double> means = group.stream()
-                .map(r -> Sheets.average(Sheets.between(Sheets.curve(r), 125, 8000)))
+                .map(r -> Curves.average(Curves.between(Sheets.curve(r), 125, 8000)))
                 .toList();
         for (int i = 0; i < means.size(); i++) {
             List<Double> others = new ArrayList<>(means);
             others.remove(i);
-            double away = Math.abs(means.get(i) - Sheets.median(others));
+            double away = Math.abs(means.get(i) - Curves.median(others));
             // Of two, each is as far from the other: one finding serves.
             boolean apart = means.size() == 2 ? i == 0 : isApart(away, means.get(i), means, others);
             double threshold = thresholdDb(session, means.size(), Sheets.curve(group.get(i)));
@@ -80,14 +80,14 @@ final class OddInsertion implements DataCheck {
         if (away <= Collections.max(others) - Collections.min(others)) {
             return false;
         }
-        double median = Sheets.median(all);
+        double median = Curves.median(all);
         double spread =
-                Sheets.median(all.stream().map(m -> Math.abs(m - median)).toList());
+                Curves.median(all.stream().map(m -> Math.abs(m - median)).toList());
         return all.size() < ENOUGH_FOR_MAD || TO_DEVIATION * Math.abs(one - median) > SPREAD * spread;
     }
 
     private static double thresholdDb(Session session, int insertions, NavigableMap<Band, Double> curve) {
-        var bands = Sheets.between(curve, 125, 8000).keySet();
+        var bands = Curves.between(curve, 125, 8000).keySet();
         double declared = Sheets.meanInsertionDb(session, bands);
         if (declared == 0) {
             return LIMIT * INSERTION_DB;

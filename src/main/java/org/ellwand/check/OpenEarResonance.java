@@ -47,8 +47,8 @@ final class OpenEarResonance implements DataCheck {
         Sheets.openEarGains(session).forEach((conditions, gain) -> {
             boolean fine = !gain.firstKey().resolution().isCoarserThan(Resolution.THIRD_OCTAVE);
             if (fine
-                    && Sheets.at(gain, 250).isPresent()
-                    && Sheets.at(gain, 6300).isPresent()) {
+                    && Curves.at(gain, 250).isPresent()
+                    && Curves.at(gain, 6300).isPresent()) {
                 tally.looked();
                 peak(tally, conditions, gain);
                 offset(tally, conditions, gain);
@@ -58,7 +58,7 @@ final class OpenEarResonance implements DataCheck {
     }
 
     private static void peak(Tally tally, Conditions open, NavigableMap<Band, Double> gain) {
-        Map.Entry<Band, Double> peak = Sheets.between(gain, 1000, 8000).entrySet().stream()
+        Map.Entry<Band, Double> peak = Curves.between(gain, 1000, 8000).entrySet().stream()
                 .max(Map.Entry.comparingByValue())
                 .orElseThrow();
         double hz = peak.getKey().nominalHz();
@@ -82,7 +82,7 @@ final class OpenEarResonance implements DataCheck {
     }
 
     private static void offset(Tally tally, Conditions open, NavigableMap<Band, Double> gain) {
-        double offset = Sheets.average(Sheets.between(gain, 250, 500));
+        double offset = Curves.average(Curves.between(gain, 250, 500));
         OFFSET_DB
                 .of(Math.abs(offset))
                 .ifPresent(consequence -> tally.add(

@@ -60,13 +60,13 @@ final class Overload implements DataCheck {
         CurveReading softest = series.get(0);
         CurveReading loudest = series.get(series.size() - 1);
         double rise = Levels.db(session, loudest) - Levels.db(session, softest);
-        NavigableMap<Band, Double> lack = Sheets.less(Sheets.curve(softest), Sheets.curve(loudest));
+        NavigableMap<Band, Double> lack = Curves.less(Sheets.curve(softest), Sheets.curve(loudest));
         lack.replaceAll((band, db) -> db + rise);
         excess(tally, session, loudest, rise, lack);
-        List<Band> run = Sheets.wideRun(
+        List<Band> run = Curves.wideRun(
                 lack, (band, db) -> db > Math.max((1 - SHARE) * rise, SCATTER * Sheets.readingDb(session, band)));
         if (!run.isEmpty()) {
-            double share = 1 - Sheets.average(lack, run) / rise;
+            double share = 1 - Curves.average(lack, run) / rise;
             tally.add(
                     loudest.conditions().without(Sheets.REPEATS),
                     run,
@@ -83,10 +83,10 @@ final class Overload implements DataCheck {
     /** An ear cannot rise by more than the sound: the sound was another than was written down. */
     private static void excess(
             Tally tally, Session session, CurveReading loudest, double rise, NavigableMap<Band, Double> lack) {
-        List<Band> run = Sheets.wideRun(
+        List<Band> run = Curves.wideRun(
                 lack, (band, db) -> -db > Math.max((MOST - 1) * rise, SCATTER * Sheets.readingDb(session, band)));
         if (!run.isEmpty()) {
-            double share = 1 - Sheets.average(lack, run) / rise;
+            double share = 1 - Curves.average(lack, run) / rise;
             tally.add(
                     loudest.conditions().without(Sheets.REPEATS),
                     run,

@@ -76,7 +76,7 @@ final class OwnNoise implements DataCheck {
         NavigableMap<Band, Double> room = ears.of(quiet.get(0))
                 .map(p -> Sheets.meanOf(p.takes().stream().map(CurveReading::of).toList()))
                 .orElse(new TreeMap<>());
-        NavigableMap<Band, Double> above = Sheets.less(own, room);
+        NavigableMap<Band, Double> above = Curves.less(own, room);
         if (above.isEmpty()) {
             return Optional.empty();
         }
@@ -85,8 +85,8 @@ final class OwnNoise implements DataCheck {
                 .toList();
         List<Band> apart = new ArrayList<>(above.keySet());
         apart.removeAll(near);
-        double ownDb = Sheets.overallDb(own, Weighting.A);
-        return Optional.of(new Silence(of, ownDb, ownDb - Sheets.overallDb(room, Weighting.A), near, apart));
+        double ownDb = Curves.overallDb(own, Weighting.A);
+        return Optional.of(new Silence(of, ownDb, ownDb - Curves.overallDb(room, Weighting.A), near, apart));
     }
 
     /** What the readings have in common: one finding serves for all. */
@@ -120,7 +120,7 @@ final class OwnNoise implements DataCheck {
             if (!sounding.without(Set.of("stimulus")).equals(state)) {
                 return;
             }
-            NavigableMap<Band, Double> above = Sheets.less(Sheets.meanOf(readings), own);
+            NavigableMap<Band, Double> above = Curves.less(Sheets.meanOf(readings), own);
             List<Band> limited = apart.stream()
                     .filter(b -> above.getOrDefault(b, LIMITED_DB) < LIMITED_DB)
                     .toList();

@@ -41,9 +41,9 @@ final class PinkShape implements DataCheck {
         Session session = material.session();
         Tally tally = new Tally(this, session);
         Sheets.grouped(Sheets.fields(session), Sheets.REPEATS).values().forEach(readings -> {
-            NavigableMap<Band, Double> curve = Sheets.between(Sheets.meanOf(readings), 125, 8000);
+            NavigableMap<Band, Double> curve = Curves.between(Sheets.meanOf(readings), 125, 8000);
             if (Sheets.isPink(session, readings.get(0))
-                    && Sheets.isAsFineAs(Resolution.THIRD_OCTAVE, curve)
+                    && Curves.isAsFineAs(Resolution.THIRD_OCTAVE, curve)
                     && curve.size() >= FEWEST) {
                 tally.looked();
                 judge(tally, session, readings.get(0), curve);
@@ -53,7 +53,7 @@ final class PinkShape implements DataCheck {
     }
 
     private static void judge(Tally tally, Session session, CurveReading of, NavigableMap<Band, Double> curve) {
-        double mean = Sheets.average(curve);
+        double mean = Curves.average(curve);
         List<Band> off = curve.keySet().stream()
                 .filter(b -> Math.abs(curve.getOrDefault(b, mean) - mean) > thresholdDb(session, b))
                 .toList();

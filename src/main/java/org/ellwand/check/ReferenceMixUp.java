@@ -84,7 +84,7 @@ final class ReferenceMixUp implements DataCheck {
                                         reading.conditions().without(Sheets.REPEATS), k -> new ArrayList<>())
                                 .add(gain)));
         Map<Conditions, NavigableMap<Band, Double>> ownEars = Sheets.openEarGains(session);
-        gains.forEach((of, curves) -> follows(tally, ownEars, of, Sheets.mean(curves)));
+        gains.forEach((of, curves) -> follows(tally, ownEars, of, Curves.mean(curves)));
         Sheets.sounding(material.asRead(), r -> !r.isFieldMicrophone())
                 .forEach(reading -> level(tally, material.asRead(), quiet, reading));
         return tally.done();
@@ -99,7 +99,7 @@ final class ReferenceMixUp implements DataCheck {
                 reading.values() == Reading.Values.LEVELS ? ears.of(reading) : Optional.of(Sheets.curve(reading));
         double sign = reading.values() == Reading.Values.INSERTION_GAIN ? 1 : -1;
         return curve.map(differences -> {
-            NavigableMap<Band, Double> gain = Sheets.between(differences, LOWEST_HZ, HIGHEST_HZ);
+            NavigableMap<Band, Double> gain = Curves.between(differences, LOWEST_HZ, HIGHEST_HZ);
             gain.replaceAll((band, db) -> sign * db);
             return gain;
         });
@@ -140,7 +140,7 @@ final class ReferenceMixUp implements DataCheck {
         NavigableMap<Band, Double> own = new TreeMap<>();
         ownEars.forEach((open, gain) -> {
             if (open.get("ear").equals(of.get("ear"))) {
-                own.putAll(Sheets.between(gain, LOWEST_HZ, HIGHEST_HZ));
+                own.putAll(Curves.between(gain, LOWEST_HZ, HIGHEST_HZ));
             }
         });
         boolean soundsLikeOne = own.values().stream().anyMatch(db -> db > LEAST_PEAK_DB);
@@ -153,8 +153,8 @@ final class ReferenceMixUp implements DataCheck {
 
     /** Sum over the common bands of the products of what lies off each curve's mean. */
     private static double product(NavigableMap<Band, Double> one, NavigableMap<Band, Double> other) {
-        double meanOne = Sheets.average(one);
-        double meanOther = Sheets.average(other);
+        double meanOne = Curves.average(one);
+        double meanOther = Curves.average(other);
         return one.entrySet().stream()
                 .mapToDouble(e -> (e.getValue() - meanOne) * (other.getOrDefault(e.getKey(), meanOther) - meanOther))
                 .sum();
@@ -167,11 +167,11 @@ final class ReferenceMixUp implements DataCheck {
             return;
         }
         tally.looked();
-        double sum = Sheets.overallDb(curve, Weighting.Z);
+        double sum = Curves.overallDb(curve, Weighting.Z);
         double below = stated.get() - sum;
         // A tube that hears nothing reads its background; that is another fault.
         NavigableMap<Band, Double> quiet = Sheets.meanOf(BackgroundFloor.quiet(session, hush, reading));
-        boolean heard = !quiet.isEmpty() && sum > Sheets.overallDb(quiet, Weighting.Z) - OFF_BACKGROUND_DB;
+        boolean heard = !quiet.isEmpty() && sum > Curves.overallDb(quiet, Weighting.Z) - OFF_BACKGROUND_DB;
         if (below > BEYOND_BONE_DB && !heard) {
             tally.add(
                     reading.conditions(),

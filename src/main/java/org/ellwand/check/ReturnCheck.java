@@ -52,7 +52,7 @@ final class ReturnCheck implements DataCheck {
 
     private static void compare(Tally tally, Session session, CurveReading first, CurveReading take) {
         tally.looked();
-        NavigableMap<Band, Double> difference = Sheets.less(Sheets.curve(take), Sheets.curve(first));
+        NavigableMap<Band, Double> difference = Curves.less(Sheets.curve(take), Sheets.curve(first));
         difference.replaceAll((band, db) -> Math.abs(db));
         for (Consequence consequence : List.of(Consequence.UNUSABLE, Consequence.NOTED)) {
             List<Band> bands = difference.keySet().stream()

@@ -51,7 +51,7 @@ record Ripple(double delayMs, double depthDb, double share) {
                     true);
             // At the ends the average would lie to one side.
             if (around.size() == 2 * half + 1 && band.exactHz() >= LOWEST_HZ) {
-                rest.put(band, at.getValue() - Sheets.average(around));
+                rest.put(band, at.getValue() - Curves.average(around));
             }
         }
         return rest;

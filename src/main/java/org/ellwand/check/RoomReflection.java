@@ -37,7 +37,7 @@ final class RoomReflection implements DataCheck {
         Tally tally = new Tally(this, session);
         Sheets.grouped(Sheets.fields(session), Sheets.REPEATS).forEach((of, readings) -> {
             NavigableMap<Band, Double> curve = Sheets.meanOf(readings);
-            if (Sheets.isAsFineAs(Resolution.TWELFTH_OCTAVE, curve)) {
+            if (Curves.isAsFineAs(Resolution.TWELFTH_OCTAVE, curve)) {
                 Ripple.of(curve).ifPresent(ripple -> {
                     tally.looked();
                     if (ripple.depthDb() > DEPTH_DB && ripple.share() > SHARE) {

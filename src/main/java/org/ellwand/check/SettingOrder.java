@@ -87,8 +87,8 @@ final class SettingOrder implements DataCheck {
             String first,
             String second,
             Map<String, List<CurveReading>> settings) {
-        var difference = Sheets.between(
-                Sheets.less(
+        var difference = Curves.between(
+                Curves.less(
                         Sheets.meanOf(settings.getOrDefault(first, List.of())),
                         Sheets.meanOf(settings.getOrDefault(second, List.of()))),
                 125,
@@ -97,7 +97,7 @@ final class SettingOrder implements DataCheck {
             return Optional.empty();
         }
         double threshold = Math.max(LEAST_DB, SCATTER * scatterDb(session, difference.keySet()));
-        return Optional.of(new Gap(first, second, insertion, Sheets.average(difference), threshold));
+        return Optional.of(new Gap(first, second, insertion, Curves.average(difference), threshold));
     }
 
     private static double scatterDb(Session session, Set<Band> bands) {
@@ -110,7 +110,7 @@ final class SettingOrder implements DataCheck {
     /** An insertion that lies nearer to the others turned round than to the others. */
     private static void among(Tally tally, List<Gap> group) {
         tally.looked();
-        double median = Sheets.median(group.stream().map(Gap::db).toList());
+        double median = Curves.median(group.stream().map(Gap::db).toList());
         group.stream()
                 .filter(gap -> Math.abs(median) > gap.thresholdDb()
                         && Math.abs(gap.db()) > gap.thresholdDb()

@@ -75,7 +75,7 @@ final class SignReversed implements DataCheck {
     /** The setting that gains least still gains, where it is loud already. */
     private static void judge(Tally tally, Session session, Conditions of, List<NavigableMap<Band, Double>> curves) {
         tally.looked();
-        double least = curves.stream().mapToDouble(Sheets::average).min().orElse(0);
+        double least = curves.stream().mapToDouble(Curves::average).min().orElse(0);
         Optional<Double> level = session.stimulusOf(of).flatMap(s -> s.levelIn(Unit.DB_SPL));
         if (least > -LEAST_DB && level.isPresent() && level.get() >= LOUD_DB) {
             tally.add(
@@ -98,7 +98,7 @@ final class SignReversed implements DataCheck {
     private static void judge(Tally tally, CurveReading reading) {
         tally.looked();
         NavigableMap<Band, Double> curve = Sheets.curve(reading);
-        double mean = Sheets.average(curve);
+        double mean = Curves.average(curve);
         if (mean < LEAST_DB) {
             tally.add(
                     reading.conditions(),

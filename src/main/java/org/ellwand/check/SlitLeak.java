@@ -74,7 +74,7 @@ final class SlitLeak implements DataCheck {
         }
 
         Set<Band> bands() {
-            return Sheets.between(attenuation, 0, HIGHEST_HZ).keySet();
+            return Curves.between(attenuation, 0, HIGHEST_HZ).keySet();
         }
     }
 
@@ -107,12 +107,12 @@ final class SlitLeak implements DataCheck {
     }
 
     private static Optional<Seal> seal(Conditions insertion, NavigableMap<Band, Double> curve) {
-        Optional<Double> lowest = Sheets.at(curve, 125);
-        Optional<Double> upper = Sheets.at(curve, HIGHEST_HZ);
-        if (lowest.isEmpty() || upper.isEmpty() || Sheets.at(curve, 250).isEmpty()) {
+        Optional<Double> lowest = Curves.at(curve, 125);
+        Optional<Double> upper = Curves.at(curve, HIGHEST_HZ);
+        if (lowest.isEmpty() || upper.isEmpty() || Curves.at(curve, 250).isEmpty()) {
             return Optional.empty();
         }
-        double lowDb = Sheets.average(Sheets.between(curve, 125, 250));
+        double lowDb = Curves.average(Curves.between(curve, 125, 250));
         return Optional.of(new Seal(insertion, curve, lowDb, (upper.get() - lowest.get()) / OCTAVES));
     }
 
@@ -146,9 +146,9 @@ final class SlitLeak implements DataCheck {
 
     /** The least attenuation from 160 Hz to 1 kHz of what holds back the sound above; 0 where nothing does. */
     private static double boostDb(Seal seal) {
-        boolean holdsBack = Sheets.average(Sheets.between(seal.attenuation(), 2000, 4000)) > HELD_BACK_DB;
+        boolean holdsBack = Curves.average(Curves.between(seal.attenuation(), 2000, 4000)) > HELD_BACK_DB;
         return holdsBack
-                ? Sheets.between(seal.attenuation(), 160, HIGHEST_HZ).values().stream()
+                ? Curves.between(seal.attenuation(), 160, HIGHEST_HZ).values().stream()
                         .mapToDouble(db -> db)
                         .min()
                         .orElse(0)

@@ -78,10 +78,10 @@ final class StandingWave implements DataCheck {
 
     /** Looks at the deepest notch of a curve; whether it makes levels unusable. */
     private static boolean notch(Tally tally, Session session, Conditions of, NavigableMap<Band, Double> gain) {
-        if (!Sheets.isAsFineAs(Resolution.THIRD_OCTAVE, gain)) {
+        if (!Curves.isAsFineAs(Resolution.THIRD_OCTAVE, gain)) {
             return false;
         }
-        Optional<Band> deepest = Sheets.between(gain, LOWEST_HZ, HIGHEST_HZ).keySet().stream()
+        Optional<Band> deepest = Curves.between(gain, LOWEST_HZ, HIGHEST_HZ).keySet().stream()
                 .filter(band -> depthDb(gain, band).isPresent())
                 .max(Comparator.comparingDouble(band -> depthDb(gain, band).orElse(0.0)));
         return deepest.filter(band ->
@@ -91,19 +91,19 @@ final class StandingWave implements DataCheck {
 
     /** What is left of the ear's gain at 5 and 6.3 kHz. */
     private static void drop(Tally tally, Conditions of, NavigableMap<Band, Double> gain) {
-        if (!Sheets.isAsFineAs(Resolution.THIRD_OCTAVE, gain)
-                || Sheets.at(gain, 6300).isEmpty()) {
+        if (!Curves.isAsFineAs(Resolution.THIRD_OCTAVE, gain)
+                || Curves.at(gain, 6300).isEmpty()) {
             return;
         }
         tally.looked();
-        double at6300 = Sheets.at(gain, 6300).orElse(0.0);
-        double least = Math.min(at6300, Sheets.at(gain, 5000).orElse(at6300));
+        double at6300 = Curves.at(gain, 6300).orElse(0.0);
+        double least = Math.min(at6300, Curves.at(gain, 5000).orElse(at6300));
         boolean unusable = least < NO_GAIN_DB;
         if (unusable || at6300 < LITTLE_GAIN_DB) {
             double threshold = unusable ? NO_GAIN_DB : LITTLE_GAIN_DB;
             tally.add(
                     of,
-                    Sheets.between(gain, 5000, HIGHEST_HZ).keySet(),
+                    Curves.between(gain, 5000, HIGHEST_HZ).keySet(),
                     Errs.EITHER,
                     unusable ? Consequence.UNUSABLE : Consequence.NOTED,
                     new Measure(least, threshold, "dB"),

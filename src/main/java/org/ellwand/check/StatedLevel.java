@@ -45,7 +45,7 @@ final class StatedLevel implements DataCheck {
         Sheets.fields(session).forEach(reading -> {
             NavigableMap<Band, Double> curve = Sheets.curve(reading);
             Optional<Double> stated = Sheets.levelDb(session, reading);
-            if (Sheets.at(curve, 125).isPresent() && Sheets.at(curve, 8000).isPresent()) {
+            if (Curves.at(curve, 125).isPresent() && Curves.at(curve, 8000).isPresent()) {
                 stated.ifPresent(db -> {
                     tally.looked();
                     judge(tally, session, reading, curve, db);
@@ -63,8 +63,8 @@ final class StatedLevel implements DataCheck {
             return;
         }
         tally.looked();
-        double plain = Sheets.overallDb(curve, Weighting.Z);
-        double weighted = Sheets.overallDb(curve, Weighting.A);
+        double plain = Curves.overallDb(curve, Weighting.Z);
+        double weighted = Curves.overallDb(curve, Weighting.A);
         double off = Math.abs(stated.get() - weighted);
         if (Math.abs(stated.get() - plain) < NEAR_DB && off > farDb(session, curve)) {
             add(tally, reading, off, "stated-weighted", stated.get(), plain, weighted);
@@ -81,8 +81,8 @@ final class StatedLevel implements DataCheck {
 
     private static void judge(
             Tally tally, Session session, CurveReading reading, NavigableMap<Band, Double> curve, double stated) {
-        double plain = Sheets.overallDb(curve, Weighting.Z);
-        double weighted = Sheets.overallDb(curve, Weighting.A);
+        double plain = Curves.overallDb(curve, Weighting.Z);
+        double weighted = Curves.overallDb(curve, Weighting.A);
         double off = Math.abs(stated - plain);
         if (Math.abs(stated - weighted) < NEAR_DB && off > farDb(session, curve)) {
             add(tally, reading, off, "stated-unweighted", stated, plain, weighted);

@@ -45,7 +45,7 @@ final class Tally {
                 check.name(),
                 session.id(),
                 Sheets.name(of),
-                Sheets.hertz(bands),
+                Curves.hertz(bands),
                 remark,
                 errs,
                 consequence,

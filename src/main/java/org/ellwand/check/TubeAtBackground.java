@@ -54,7 +54,7 @@ final class TubeAtBackground implements DataCheck {
         Sheets.grouped(Sheets.inPlace(session), Sheets.REPEATS).values().forEach(group -> {
             List<Above> all = group.stream()
                     .map(r -> new Above(
-                            r, Sheets.less(Sheets.curve(r), Sheets.meanOf(BackgroundFloor.quiet(session, quiet, r)))))
+                            r, Curves.less(Sheets.curve(r), Sheets.meanOf(BackgroundFloor.quiet(session, quiet, r)))))
                     .filter(above -> !above.aboveDb().isEmpty())
                     .toList();
             all.forEach(one -> judge(tally, session, ears, one, all));
@@ -64,14 +64,14 @@ final class TubeAtBackground implements DataCheck {
 
     private static void judge(Tally tally, Session session, Attenuations ears, Above one, List<Above> all) {
         tally.looked();
-        List<Band> run = Sheets.wideRun(one.aboveDb(), (band, db) -> db < AT_BACKGROUND_DB);
+        List<Band> run = Curves.wideRun(one.aboveDb(), (band, db) -> db < AT_BACKGROUND_DB);
         if (run.isEmpty()) {
             return;
         }
         List<NavigableMap<Band, Double>> others =
                 all.stream().filter(o -> !o.equals(one)).map(Above::aboveDb).toList();
         double clearer =
-                others.isEmpty() ? 0 : Sheets.average(Sheets.less(Sheets.medianOf(others), one.aboveDb()), run);
+                others.isEmpty() ? 0 : Curves.average(Curves.less(Curves.medianOf(others), one.aboveDb()), run);
         double threshold = Math.max(CLEARER_DB, SCATTER * Sheets.meanInsertionDb(session, run));
         if (clearer > threshold) {
             Remark remark =

@@ -48,12 +48,12 @@ final class TubeExcess implements DataCheck {
     private static void compare(Tally tally, Session session, CurveReading one, List<CurveReading> group) {
         List<NavigableMap<Band, Double>> others =
                 group.stream().filter(r -> !r.equals(one)).map(Sheets::curve).toList();
-        NavigableMap<Band, Double> excess = Sheets.between(
-                Sheets.less(Sheets.medianOf(others), Sheets.curve(one)), LOWEST_HZ, Double.POSITIVE_INFINITY);
+        NavigableMap<Band, Double> excess = Curves.between(
+                Curves.less(Curves.medianOf(others), Sheets.curve(one)), LOWEST_HZ, Double.POSITIVE_INFINITY);
         tally.looked();
-        List<Band> run = Sheets.wideRun(excess, (band, db) -> db > thresholdDb(session, band));
+        List<Band> run = Curves.wideRun(excess, (band, db) -> db > thresholdDb(session, band));
         if (!run.isEmpty()) {
-            add(tally, one, Sheets.average(excess, run), run);
+            add(tally, one, Curves.average(excess, run), run);
         }
     }
 
@@ -65,7 +65,7 @@ final class TubeExcess implements DataCheck {
     private static void add(Tally tally, CurveReading reading, double figure, List<Band> run) {
         tally.add(
                 reading.conditions(),
-                Sheets.between(Sheets.curve(reading), LOWEST_HZ, Double.POSITIVE_INFINITY)
+                Curves.between(Sheets.curve(reading), LOWEST_HZ, Double.POSITIVE_INFINITY)
                         .keySet(),
                 Errs.INVENTS_ATTENUATION,
                 Consequence.UNUSABLE,

@@ -67,17 +67,17 @@ final class TubeLinearity implements DataCheck {
                 .max(java.util.Comparator.comparingInt(List::size))
                 .map(series -> new Rise(
                         series.get(series.size() - 1),
-                        Sheets.less(Sheets.curve(series.get(series.size() - 1)), Sheets.curve(series.get(0)))));
+                        Curves.less(Sheets.curve(series.get(series.size() - 1)), Sheets.curve(series.get(0)))));
     }
 
     private static void compare(Tally tally, Session session, Rise one, List<Rise> group) {
         List<NavigableMap<Band, Double>> others =
                 group.stream().filter(r -> !r.equals(one)).map(Rise::riseDb).toList();
-        NavigableMap<Band, Double> lack = Sheets.less(Sheets.medianOf(others), one.riseDb());
+        NavigableMap<Band, Double> lack = Curves.less(Curves.medianOf(others), one.riseDb());
         tally.looked();
-        List<Band> run = Sheets.wideRun(lack, (band, db) -> db > noted(session, band));
+        List<Band> run = Curves.wideRun(lack, (band, db) -> db > noted(session, band));
         if (!run.isEmpty()) {
-            add(tally, one.upper().conditions().without(Set.of("stimulus", "take")), Sheets.average(lack, run), run);
+            add(tally, one.upper().conditions().without(Set.of("stimulus", "take")), Curves.average(lack, run), run);
         }
     }
 

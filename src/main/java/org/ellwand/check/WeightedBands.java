@@ -114,12 +114,12 @@ final class WeightedBands implements DataCheck {
         }
 
         static Optional<Weighted> of(NavigableMap<Band, Double> curve) {
-            Optional<Double> at1kHz = Sheets.at(curve, 1000);
-            Optional<Double> lowest = Sheets.at(curve, LOWEST_HZ);
-            if (at1kHz.isEmpty() || lowest.isEmpty() || Sheets.at(curve, 500).isEmpty()) {
+            Optional<Double> at1kHz = Curves.at(curve, 1000);
+            Optional<Double> lowest = Curves.at(curve, LOWEST_HZ);
+            if (at1kHz.isEmpty() || lowest.isEmpty() || Curves.at(curve, 500).isEmpty()) {
                 return Optional.empty();
             }
-            NavigableMap<Band, Double> low = Sheets.between(curve, LOWEST_HZ, HIGHEST_HZ);
+            NavigableMap<Band, Double> low = Curves.between(curve, LOWEST_HZ, HIGHEST_HZ);
             low.replaceAll((band, db) -> db - at1kHz.get());
             NavigableMap<Band, Double> rest = new TreeMap<>(low);
             rest.replaceAll((band, db) -> db - Weighting.A.atDb(band.exactHz()));
@@ -127,7 +127,7 @@ final class WeightedBands implements DataCheck {
                     .filter(b -> Math.abs(Weighting.A.atDb(b.exactHz())) > SPOILS_DB)
                     .toList();
             return Optional.of(new Weighted(
-                    Sheets.rootMeanSquare(rest), Sheets.rootMeanSquare(low), at1kHz.get() - lowest.get(), spoilt));
+                    Curves.rootMeanSquare(rest), Curves.rootMeanSquare(low), at1kHz.get() - lowest.get(), spoilt));
         }
     }
 }
