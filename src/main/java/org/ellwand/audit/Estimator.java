@@ -9,6 +9,7 @@ import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.TreeMap;
 import java.util.function.Supplier;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
@@ -110,7 +111,9 @@ final class Estimator {
                     population(repeats);
                 }
             }
-            if (!subject.isPopulation()) {
+            if (subject.isPopulation()) {
+                keepCommon();
+            } else {
                 openEarTakes();
             }
             return new Estimates(
@@ -178,9 +181,18 @@ final class Estimator {
             double[][] x = new double[repeats.count()][value.length];
             for (int i = 0; i < x.length; i++) {
                 Computation one = repeats.members().get(i).formula().computation(task, index);
-                (subject.isPopulation() ? one : one.inner()).compute(levelsDb, x[i]);
+                judgedNumbers(one).compute(levelsDb, x[i]);
             }
+            repeats.other().ifPresent(other -> {
+                double[] others = new double[value.length];
+                judgedNumbers(other.formula().computation(task, index)).compute(levelsDb, others);
+                Arrays.stream(x).forEach(numbers -> other.hold(numbers, others));
+            });
             return x;
+        }
+
+        private Computation judgedNumbers(Computation of) {
+            return subject.isPopulation() ? of : of.inner();
         }
 
         private boolean exceeds(double[][] variance, double[][] x, int p) {
@@ -287,17 +299,29 @@ final class Estimator {
                 scatter(repeats, x, p, effects[p]);
             }
             groups.add(new Group(repeats.key(), x.length - 1, effects));
-            keepCommon(repeats);
         }
 
-        private void keepCommon(Repeats repeats) {
-            List<Set<Integer>> members =
-                    repeats.members().stream().map(m -> positions(m.readings())).toList();
+        /** What a session shares and moves everybody on a side stays, as far as the other side does not take it away. */
+        private void keepCommon() {
+            List<List<Set<Integer>>> sides = sides();
             Set<Factor> common = mine.stream()
                     .filter(f -> f.sharedBy() == SharedBy.SESSION)
-                    .filter(f -> isOfEach(members, f.readings()))
+                    .filter(f -> sides.isEmpty() || sides.stream().anyMatch(s -> isOfEach(s, f.readings())))
                     .collect(Collectors.toCollection(() -> Collections.newSetFromMap(new IdentityHashMap<>())));
             effect = effect.only((p, f) -> common.contains(mine.get(f)));
+        }
+
+        /** The readings of every person and product, side by side where means are compared. */
+        private List<List<Set<Integer>>> sides() {
+            Map<Boolean, List<Set<Integer>>> sides = new TreeMap<>();
+            subject.repeats().stream()
+                    .filter(r -> r.count() > 1)
+                    .forEach(r -> sides.computeIfAbsent(
+                                    r.other().filter(Repeats.Other::isFirst).isPresent(), k -> new ArrayList<>())
+                            .addAll(r.members().stream()
+                                    .map(m -> positions(m.readings()))
+                                    .toList()));
+            return List.copyOf(sides.values());
         }
 
         private static boolean isOfEach(List<Set<Integer>> members, Set<Integer> touched) {
