@@ -113,9 +113,8 @@ final class Estimator {
             }
             if (subject.isPopulation()) {
                 keepCommon();
-            } else {
-                openEarTakes();
             }
+            openEarTakes();
             return new Estimates(
                     computation,
                     value,
@@ -298,15 +297,22 @@ final class Estimator {
                 observed[p] = true;
                 scatter(repeats, x, p, effects[p]);
             }
+            Set<Integer> own = new HashSet<>();
+            repeats.members().forEach(m -> own.addAll(positions(m.readings())));
+            own.removeIf(r -> !index.at(r).isInPlace());
+            covered.forEach(c -> c.addAll(own));
             groups.add(new Group(repeats.key(), x.length - 1, effects));
         }
 
-        /** What a session shares and moves everybody on a side stays, as far as the other side does not take it away. */
+        /**
+         * What moves everybody on a side stays, as far as the other side does not take it away: what a session shares, and the
+         * error of an open ear that all of them are held against.
+         */
         private void keepCommon() {
             List<List<Set<Integer>>> sides = sides();
             Set<Factor> common = mine.stream()
-                    .filter(f -> f.sharedBy() == SharedBy.SESSION)
-                    .filter(f -> sides.isEmpty() || sides.stream().anyMatch(s -> isOfEach(s, f.readings())))
+                    .filter(f -> f.sharedBy() == SharedBy.SESSION || f.sharedBy() == SharedBy.READING)
+                    .filter(f -> sides.stream().anyMatch(s -> isOfEach(s, f.readings())))
                     .collect(Collectors.toCollection(() -> Collections.newSetFromMap(new IdentityHashMap<>())));
             effect = effect.only((p, f) -> common.contains(mine.get(f)));
         }
@@ -335,7 +341,14 @@ final class Estimator {
                     .map(c -> new OpenTakes(c.session(), c.openEar()))
                     .filter(t -> t.takes().size() >= 2)
                     .distinct()
+                    .filter(this::isOfAll)
                     .forEach(this::addTakes);
+        }
+
+        /** The open ears of people are their own, and how they scatter is seen; that of a simulator serves all units. */
+        private boolean isOfAll(OpenTakes open) {
+            Set<Integer> takes = positions(Set.copyOf(open.takes()));
+            return !subject.isPopulation() || sides().stream().anyMatch(s -> isOfEach(s, takes));
         }
 
         private void addTakes(OpenTakes open) {

@@ -81,10 +81,10 @@ final class LotShift {
     private static AuditRecord.OfCell mean(Map<String, AuditRecord.OfCell> units, Optional<double[]> scattering) {
         double mean = Arrays.stream(values(units)).average().orElseThrow();
         List<Contribution> common = common(units);
-        boolean known = units.values().stream()
-                .allMatch(c -> c.standardUncertainty().isPresent());
-        Map<String, String> conditions = new LinkedHashMap<>(
-                units.values().iterator().next().conditions());
+        boolean known =
+                units.values().stream().allMatch(c -> c.standardUncertainty().isPresent());
+        Map<String, String> conditions =
+                new LinkedHashMap<>(units.values().iterator().next().conditions());
         conditions.remove("unit");
         return new AuditRecord.OfCell(
                 conditions,
@@ -103,11 +103,8 @@ final class LotShift {
         double mean = Arrays.stream(x).average().orElseThrow();
         double squares = Arrays.stream(x).map(v -> (v - mean) * (v - mean)).sum();
         int n = x.length;
-        return new Contribution(
-                "observed scatter", "units", Math.sqrt(squares / (n - 1.0) / n), OptionalInt.of(n - 1));
+        return new Contribution("observed scatter", "units", Math.sqrt(squares / (n - 1.0) / n), OptionalInt.of(n - 1));
     }
-
-    private record Draw(String cause, String instance) {}
 
     /** What is declared and moves every unit, by its mean effect. */
     private static List<Contribution> common(Map<String, AuditRecord.OfCell> units) {
@@ -117,12 +114,12 @@ final class LotShift {
                 .flatMap(c -> c.contributions().stream())
                 .filter(c -> c.degreesOfFreedom().isEmpty())
                 .forEach(c -> {
-                    Draw draw = new Draw(c.cause(), c.instance());
+                    Draw draw = Draw.of(c);
                     counts.merge(draw, 1, Integer::sum);
                     effects.merge(draw, c.effect() / units.size(), Double::sum);
                 });
         return counts.entrySet().stream()
-                .filter(e -> e.getValue() == units.size())
+                .filter(e -> e.getValue() == units.size() && e.getKey().isOfAllUnits())
                 .map(e -> new Contribution(
                         e.getKey().cause(),
                         e.getKey().instance(),
@@ -132,8 +129,6 @@ final class LotShift {
     }
 
     private static double[] values(Map<String, AuditRecord.OfCell> units) {
-        return units.values().stream()
-                .mapToDouble(c -> c.value().orElseThrow())
-                .toArray();
+        return units.values().stream().mapToDouble(c -> c.value().orElseThrow()).toArray();
     }
 }

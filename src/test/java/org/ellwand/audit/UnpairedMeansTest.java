@@ -164,7 +164,7 @@ class UnpairedMeansTest {
         assertThat(firm.verdict()).isEqualTo(Verdict.PASS);
     }
 
-    /** Held to the linear law: r (s₁/x₁ ⊕ s₂/x₂), with many units on either side. */
+    /** By the linear law: r (s₁/x₁ ⊕ s₂/x₂) over the units, and (r − 1)/x₂ times the error of the open ear they share. */
     @Test
     void aRatioOfMeansHasTheRelativeScatterOfBoth() {
         NormalStream draw = new NormalStream(Seeds.of("ratio"));
@@ -179,8 +179,10 @@ class UnpairedMeansTest {
         double ratio = mean(one) / mean(other);
         double relative = Math.sqrt(variance(one) / one.length / mean(one) / mean(one)
                 + variance(other) / other.length / mean(other) / mean(other));
+        double openEar = 0.2 * (ratio - 1) / mean(other);
         assertThat(judgement.value().orElseThrow()).isCloseTo(ratio, within(1e-9));
-        assertThat(judgement.standardUncertainty().orElseThrow()).isCloseTo(ratio * relative, within(0.01 * relative));
+        assertThat(judgement.standardUncertainty().orElseThrow())
+                .isCloseTo(Math.hypot(ratio * relative, openEar), within(0.01 * openEar));
     }
 
     private static double[] draws(NormalStream draw, int count, double mean, double deviation) {
