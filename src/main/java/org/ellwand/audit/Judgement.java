@@ -40,7 +40,7 @@ public record Judgement(
         List<CellResult> cells,
         List<Remark> remarks) {
 
-    /** The remarks in English. */
+    /** {@return the remarks in English} */
     public List<String> notes() {
         return Remark.texts(remarks);
     }
@@ -51,7 +51,11 @@ public record Judgement(
     /** So many keep them. */
     public static final int CURVES_KEPT = 50;
 
-    /** Some of the cells, least probable first; of equals the one nearest to, or farthest beyond, an end of the limit. */
+    /**
+     * {@return some of the cells, least probable first; of equals the one nearest to, or farthest beyond, an end of the limit}
+     *
+     * @param most so many of them
+     */
     public List<CellResult> leastProbable(int most) {
         return cells.stream().sorted(order(rule.limit())).limit(most).toList();
     }
@@ -62,7 +66,11 @@ public record Judgement(
                 .thenComparingDouble(cell -> Math.min(cell.value() - limit.lower(), limit.upper() - cell.value()));
     }
 
-    /** This judgement with some of its cells. */
+    /**
+     * {@return this judgement with some of its cells}
+     *
+     * @param some of them
+     */
     public Judgement withCells(List<CellResult> some) {
         return new Judgement(
                 rule,
@@ -121,7 +129,7 @@ public record Judgement(
                 List.copyOf(all));
     }
 
-    /** All reasons in one line; absent where there is none. */
+    /** {@return all reasons in one line; absent where there is none} */
     public Optional<String> reason() {
         return reasons.isEmpty()
                 ? Optional.empty()

@@ -20,6 +20,16 @@ public record ClaimComparison(
         boolean sameWords,
         List<OfCell> cells,
         Optional<OfCell> deciding) {
+    /**
+     * Copies what is listed.
+     *
+     * @param first value or name in the first
+     * @param second value or name in the second
+     * @param change of the verdict
+     * @param sameWords whether quote and rule are the same
+     * @param cells in their order
+     * @param deciding the cell that decides in the second; absent where the first has none like it
+     */
     public ClaimComparison {
         cells = List.copyOf(cells);
     }
@@ -34,6 +44,15 @@ public record ClaimComparison(
      */
     public record OfCell(
             Map<String, String> conditions, double first, double second, Shift shift, Optional<Units> units) {
+        /**
+         * Copies what is listed.
+         *
+         * @param conditions by name
+         * @param first value or name in the first
+         * @param second value or name in the second
+         * @param shift second less first
+         * @param units of which it is the mean; absent where it is no lot's
+         */
         public OfCell {
             conditions = Map.copyOf(conditions);
         }

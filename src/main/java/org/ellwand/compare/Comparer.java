@@ -27,7 +27,12 @@ public final class Comparer {
         this.margin = margin;
     }
 
-    /** The comparison; products that only one of them has are left out, and claims that only one has are listed. */
+    /**
+     * {@return the comparison; products that only one of them has are left out, and claims that only one has are listed}
+     *
+     * @param first the earlier one, or what is held against
+     * @param second what is held against it: shifts are its values less the first's
+     */
     public Comparison compare(AuditRecord first, AuditRecord second) {
         List<Comparison.OfProduct> products = new ArrayList<>();
         for (AuditRecord.OfProduct product : second.products()) {

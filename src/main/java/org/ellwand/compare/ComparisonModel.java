@@ -21,7 +21,12 @@ public final class ComparisonModel {
         this.names = names;
     }
 
-    /** The model; {@code templates/README.md} documents it. */
+    /**
+     * {@return the model; {@code templates/README.md} documents it}
+     *
+     * @param comparison what was found
+     * @param names what the two are called
+     */
     public static Map<String, Object> of(Comparison comparison, Names names) {
         return new ComparisonModel(names).model(comparison);
     }

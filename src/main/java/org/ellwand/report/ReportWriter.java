@@ -22,7 +22,7 @@ public final class ReportWriter {
     }
 
     /**
-     * A writer with its templates read, which may be done before there is anything to write.
+     * {@return a writer with its templates read, which may be done before there is anything to write}
      *
      * @param userTemplates folder whose files stand in for the built-in templates of the same name; absent: built-in only
      * @throws InputException where a file of that folder replaces no template
@@ -34,9 +34,11 @@ public final class ReportWriter {
     }
 
     /**
-     * The files of a report by their paths below the report's folder, with forward slashes. The same audit and options
-     * give the same bytes. Nothing is written.
+     * {@return the files of a report by their paths below the report's folder, with forward slashes} The same audit and
+     * options give the same bytes. Nothing is written.
      *
+     * @param audit what is told
+     * @param options how it is wanted
      * @throws InputException where a template of the user's is at fault
      * @throws IllegalStateException where PNG figures are wanted and this machine has no font to draw them with
      */

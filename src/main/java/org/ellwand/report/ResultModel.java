@@ -13,7 +13,12 @@ import org.ellwand.words.Sentences;
 public final class ResultModel {
     private ResultModel() {}
 
-    /** The results of a product's claims by the claims' ids. */
+    /**
+     * {@return the results of a product's claims by the claims' ids}
+     *
+     * @param audit of which the product is one
+     * @param product with its claims
+     */
     public static SortedMap<String, Map<String, Object>> of(Audit audit, ProductAudit product) {
         SortedMap<String, Map<String, Object>> results = new TreeMap<>();
         for (ClaimAudit claim : product.claims()) {
@@ -22,7 +27,12 @@ public final class ResultModel {
         return results;
     }
 
-    /** What must be said wherever these results are. */
+    /**
+     * {@return what must be said wherever these results are}
+     *
+     * @param audit of which the product is one
+     * @param product its name
+     */
     public static List<Object> cautions(Audit audit, String product) {
         return Cautions.of(
                 Counted.of(

@@ -15,7 +15,7 @@ public final class TemplateWriter {
     }
 
     /**
-     * A writer.
+     * {@return a writer}
      *
      * @param userTemplates folder whose files stand in for the built-in templates of the same name; absent: built-in only
      * @throws InputException where a file of that folder replaces no template
@@ -25,8 +25,10 @@ public final class TemplateWriter {
     }
 
     /**
-     * What a template makes of a model, in UTF-8.
+     * {@return what a template makes of a model, in UTF-8}
      *
+     * @param template its file name
+     * @param model texts, numbers, lists and maps
      * @throws InputException where a template of the user's is at fault
      */
     public byte[] write(String template, Map<String, Object> model) throws InputException {
