@@ -7,6 +7,7 @@ import java.util.OptionalDouble;
 import org.ellwand.amount.Interval;
 import org.ellwand.claim.Rule;
 import org.ellwand.words.Remark;
+import org.ellwand.words.Sentences;
 
 /**
  * What one rule came to.
@@ -99,9 +100,14 @@ public record Judgement(
 
     /** All reasons in one line; absent where there is none. */
     public Optional<String> reason() {
+        return reason(Sentences.english());
+    }
+
+    /** The same in these sentences. */
+    public Optional<String> reason(Sentences sentences) {
         return reasons.isEmpty()
                 ? Optional.empty()
                 : Optional.of(
-                        String.join("; ", reasons.stream().map(Remark::text).toList()));
+                        String.join("; ", reasons.stream().map(sentences::of).toList()));
     }
 }
