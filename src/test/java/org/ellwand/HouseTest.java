@@ -88,7 +88,7 @@ class HouseTest {
     void developersAreShownTheSameHouse() throws IOException {
         List<List<String>> shown = Files.readString(Path.of("DEVELOPERS.md"))
                 .lines()
-                .filter(row -> row.matches("\\| \\d \\| `.*"))
+                .filter(row -> row.matches("\\| \\d+ \\| `.*"))
                 .map(row -> List.of(row.split("\\|")[2].strip().replace("`", "").split(", ")))
                 .toList();
         assertThat(shown).isEqualTo(FLOORS);
