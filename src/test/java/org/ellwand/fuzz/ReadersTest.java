@@ -22,14 +22,14 @@ import org.junit.jupiter.params.provider.EnumSource;
 /**
  * Broken files of every kind: each is read or refused with its place, within seconds, and nothing else happens. How many are
  * tried is set by {@code -Dfuzz.inputs}, where they begin by {@code -Dfuzz.seed}, one reader alone by
- * {@code -Dfuzz.target=CLAIMS}; what fails is kept in {@code target/fuzz}.
+ * {@code -Dfuzz.target=CLAIMS}, the seconds that one may take by {@code -Dfuzz.patience}; what fails is kept in {@code target/fuzz}.
  */
 @Tag("slow")
 class ReadersTest {
     private static final int INPUTS = Integer.getInteger("fuzz.inputs", 200);
     private static final long SEED = Long.getLong("fuzz.seed", 1);
     private static final String ONLY = System.getProperty("fuzz.target", "");
-    private static final int PATIENCE_S = 20;
+    private static final int PATIENCE_S = Integer.getInteger("fuzz.patience", 20);
 
     @TempDir
     private Path folder;
