@@ -14,6 +14,7 @@ import java.util.concurrent.Executors;
 import java.util.concurrent.TimeUnit;
 import java.util.concurrent.TimeoutException;
 import org.ellwand.input.InputException;
+import org.ellwand.input.Problem;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -71,7 +72,7 @@ class ReadersTest {
             // A message that names no place helps nobody.
             assertThat(e.problems()).isNotEmpty().allSatisfy(p -> {
                 assertThat(p.place().file()).isNotEmpty();
-                assertThat(p.text()).isNotBlank().hasSizeLessThan(20_000);
+                assertThat(p.text()).isNotBlank().hasSizeLessThan(Problem.LONGEST + 100);
             });
         } catch (IOException e) {
             throw new AssertionError(e);
