@@ -1,5 +1,6 @@
 package org.ellwand.audit;
 
+import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
@@ -96,6 +97,29 @@ public record Judgement(
                 List.of(because),
                 cells,
                 remarks);
+    }
+
+    /** This judgement with more remarks. */
+    Judgement noted(List<Remark> more) {
+        if (more.isEmpty()) {
+            return this;
+        }
+        List<Remark> all = new ArrayList<>(remarks);
+        all.addAll(more);
+        return new Judgement(
+                rule,
+                text,
+                verdict,
+                probability,
+                value,
+                correction,
+                point,
+                standardUncertainty,
+                lower,
+                upper,
+                reasons,
+                cells,
+                List.copyOf(all));
     }
 
     /** All reasons in one line; absent where there is none. */

@@ -1,5 +1,6 @@
 package org.ellwand.audit;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
 import org.ellwand.measurement.SharedBy;
@@ -30,8 +31,12 @@ final class Moves {
         return new Factors(index, surroundings, included).of(readings);
     }
 
-    /** Those alone that are common to a session. */
+    /** Those alone that may move several people or products alike: what a session shares, and the errors of open ears. */
     List<Factor> common(List<Integer> readings) {
-        return new Factors(index, surroundings, Set.of(SharedBy.SESSION)).of(readings);
+        List<Factor> common = new ArrayList<>(new Factors(index, surroundings, Set.of(SharedBy.SESSION)).of(readings));
+        List<Integer> openEars =
+                readings.stream().filter(r -> !index.at(r).isInPlace()).toList();
+        common.addAll(new Factors(index, surroundings, Set.of(SharedBy.READING)).of(openEars));
+        return common;
     }
 }
