@@ -334,9 +334,13 @@ final class RuleJudge {
             return lot.remarks();
         }
 
+        private static String named(String value, String condition) {
+            return value.isEmpty() ? "(" + condition + ")" : value;
+        }
+
         private Object distinct(String condition) {
             TreeSet<String> values = new TreeSet<>();
-            ready.forEach(r -> r.subject().cells().forEach(c -> values.add(c.part(condition))));
+            ready.forEach(r -> r.subject().cells().forEach(c -> values.add(named(c.part(condition), condition))));
             return values.size() > MOST_NAMED
                     ? Remark.of("many-names")
                             .with("count", values.size())
