@@ -111,7 +111,7 @@ final class RuleJudge {
                     : evaluation;
             caps = new Caps(rule, quantity.usesOpenEar(rule));
             known = ready.stream().map(Ready::subject).allMatch(this::isSpreadKnown);
-            judged = new Doubts.Judged(rule, ready, signInPlace(), quantity.usesOpenEar(rule));
+            judged = new Doubts.Judged(rule, ready, signInPlace(), quantity.usesOpenEar(rule), confidence);
             touching = doubts.touching(judged);
         }
 
