@@ -415,6 +415,16 @@
   <#return parts?join("; ")>
 </#function>
 
+<#-- What came of the question to the maker, and what it changed -->
+<#function answer product c>
+  <#switch c.answer.kind>
+    <#case "none"><#return "asked on " + c.asked + "; no answer is on record">
+    <#case "reply"><#return (c.asked != "")?then("asked on " + c.asked + ", answered on ", "wrote on ") + c.reply.dated + "; the answer is printed and not judged: what we assumed above is assumed still">
+    <#case "edition"><#local by = product.claims[c.answer.number - 1]><#return "asked on " + c.asked + "; answered by No. " + c.answer.number + " (" + source(by) + "): " + changed(c, by)>
+    <#default><#return "">
+  </#switch>
+</#function>
+
 <#function orNone text><#return (text == "")?then("nothing", text)></#function>
 
 <#-- How it was measured -->

@@ -55,6 +55,7 @@ public final class PlanModel {
                 files.put(sitting.id() + ".csv", SittingFile.sheet(sitting));
             }
             files.putAll(BenchFile.files(plan));
+            files.putAll(PanelFile.files(plan));
         }
         return files;
     }
@@ -71,6 +72,8 @@ public final class PlanModel {
         model.put("claims", claims);
         model.put("sittings", sittings(plan));
         model.put("bench", new ArrayList<>(BenchFile.files(plan).keySet()));
+        model.put("panel", new ArrayList<>(PanelFile.files(plan).keySet()));
+        model.put("programmes", new EarExposure(BenchFile.programmes(plan), seconds).model());
         return model;
     }
 

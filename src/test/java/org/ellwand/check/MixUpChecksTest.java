@@ -296,6 +296,22 @@ class MixUpChecksTest {
         assertThat(one(new OwnNoise(), session).consequence()).isEqualTo(Consequence.BOUNDED);
     }
 
+    /** It amplifies by 20 dB, and so it does the room: 20 dB above the open ear, and no noise of its own. */
+    @Test
+    void anAmplifiedRoomIsNoNoiseOfTheProducts() {
+        MadeSession made = new MadeSession("yard")
+                .pink(62)
+                .quiet()
+                .reading("device=open ear, stimulus=pink-62", f -> 49)
+                .reading("device=Skerry, setting=flood, stimulus=pink-62", f -> 69)
+                .reading("device=open ear, stimulus=hush", f -> 25)
+                .reading("device=Skerry, setting=flood, stimulus=hush", f -> 45.5);
+        assertThat(one(new OwnNoise(), made.session()).remark().key()).isEqualTo("noise-not-told-apart");
+        made.reading("device=Skerry, setting=ebb, stimulus=pink-62", f -> 69)
+                .reading("device=Skerry, setting=ebb, stimulus=hush", f -> 52);
+        assertThat(one(new OwnNoise(), made.session()).reading()).contains("setting=flood");
+    }
+
     private static final List<Band> TWELFTHS = IntStream.rangeClosed(-40, 40)
             .mapToObj(i -> new Band(Resolution.TWELFTH_OCTAVE, i))
             .toList();

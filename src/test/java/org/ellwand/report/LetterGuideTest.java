@@ -26,8 +26,13 @@ class LetterGuideTest {
             Map<String, Map<String, Object>> results = Map.of();
             model.addAll(ModelPaths.of(Letter.model(product, options, results, List.of())));
         }
-        // The demo has no sentence that leaves nothing open.
+        // The demo has no sentence that leaves nothing open, and none that was answered by a later edition.
+        for (String key : List.of("id", "topic", "words", "verbatim", "source", "edition", "editionDated")) {
+            model.add("answered[].editions[]." + key);
+        }
         model.addAll(List.of(
+                "since[].source",
+                "since[].dated",
                 "clear[].id",
                 "clear[].topic",
                 "clear[].words",
