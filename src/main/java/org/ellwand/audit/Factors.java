@@ -1,6 +1,7 @@
 package org.ellwand.audit;
 
 import java.util.ArrayList;
+import java.util.IdentityHashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -8,7 +9,6 @@ import java.util.Optional;
 import java.util.Set;
 import org.ellwand.acoustics.Band;
 import org.ellwand.measurement.Cause;
-import org.ellwand.measurement.Conditions;
 import org.ellwand.measurement.CurveReading;
 import org.ellwand.measurement.Reading;
 import org.ellwand.measurement.SharedBy;
@@ -27,7 +27,7 @@ final class Factors {
     private final ReadingIndex index;
     private final Map<Factor.Name, Draft> drafts = new LinkedHashMap<>();
 
-    private record Draft(String instance, SharedBy sharedBy, List<Factor.Entry> entries) {}
+    private record Draft(Origin origin, SharedBy sharedBy, List<Factor.Entry> entries) {}
 
     Factors(ReadingIndex index, Surroundings surroundings, Set<SharedBy> included) {
         this.index = index;
@@ -39,10 +39,29 @@ final class Factors {
     List<Factor> of(List<Integer> positions) {
         drafts.clear();
         positions.forEach(r -> addReading(r, index.at(r)));
+        IdentityHashMap<Origin, String> labels = new IdentityHashMap<>();
         List<Factor> factors = new ArrayList<>(drafts.size());
-        drafts.forEach((name, draft) ->
-                factors.add(new Factor(name, draft.instance(), draft.sharedBy(), List.copyOf(draft.entries()))));
+        drafts.forEach((name, draft) -> factors.add(
+                new Factor(name, label(draft.origin(), labels), draft.sharedBy(), List.copyOf(draft.entries()))));
         return factors;
+    }
+
+    private String label(Origin origin, IdentityHashMap<Origin, String> known) {
+        return known.computeIfAbsent(origin, o -> o.label(surroundings));
+    }
+
+    /** Where the draws come from that were put together last. */
+    Origins origins() {
+        IdentityHashMap<Origin, Integer> places = new IdentityHashMap<>();
+        List<Origin> each = new ArrayList<>();
+        int[] ofFactor = drafts.values().stream()
+                .map(Draft::origin)
+                .mapToInt(origin -> places.computeIfAbsent(origin, o -> {
+                    each.add(o);
+                    return each.size() - 1;
+                }))
+                .toArray();
+        return new Origins(surroundings, each, ofFactor);
     }
 
     private void addReading(int position, Reading reading) {
@@ -106,7 +125,7 @@ final class Factors {
         private final Cause cause;
         private final String session;
         private final String instance;
-        private final String label;
+        private final Origin origin;
         private final SharedBy sharedBy;
         private Optional<Draft> whole = Optional.empty();
 
@@ -114,7 +133,7 @@ final class Factors {
             this.cause = cause;
             this.session = reading.get("session").orElse("");
             this.instance = instance;
-            this.label = label(session, cause.sharedBy(), reading);
+            this.origin = new Origin(cause.name(), cause.sharedBy(), reading);
             this.sharedBy = sharedBy;
         }
 
@@ -131,7 +150,7 @@ final class Factors {
         private Draft named(double band) {
             return drafts.computeIfAbsent(
                     new Factor.Name(session, cause.name(), instance, band),
-                    n -> new Draft(label, sharedBy, new ArrayList<>(1)));
+                    n -> new Draft(origin, sharedBy, new ArrayList<>(1)));
         }
     }
 
@@ -155,26 +174,5 @@ final class Factors {
 
     private static Optional<String> inPlace(Reading reading, String instance) {
         return reading.isInPlace() ? Optional.of(instance) : Optional.empty();
-    }
-
-    private String label(String session, SharedBy sharedBy, Reading reading) {
-        return switch (sharedBy) {
-            case SESSION -> session;
-            case INSERTION ->
-                session + "/"
-                        + surroundings.insertion(reading).flatMap(Insertion::id).orElse("(unnumbered)");
-            case READING -> session + "/" + brief(reading.conditions());
-            case EAR -> reading.get("ear").orElse("(ear)");
-            case UNIT -> reading.get("unit").orElse("(unit)");
-        };
-    }
-
-    private static String brief(Conditions conditions) {
-        return String.join(
-                " ",
-                conditions
-                        .without(Set.of("session", "ear", "head", "side"))
-                        .values()
-                        .values());
     }
 }

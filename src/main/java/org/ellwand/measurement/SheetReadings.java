@@ -38,9 +38,13 @@ final class SheetReadings {
     }
 
     private int slot(int[] key) {
-        // Numbers that count up differ in their last bits alone: spread them over all.
-        int hash = Arrays.hashCode(key) * 0x9E3779B9;
-        return (hash ^ (hash >>> 15)) & (slots.length - 1);
+        // Numbers that count up differ in their last bits alone: each is spread over all.
+        int hash = 0;
+        for (int number : key) {
+            hash = (hash ^ number) * 0x9E3779B9;
+            hash ^= hash >>> 15;
+        }
+        return hash & (slots.length - 1);
     }
 
     private void growWhenHalfFull() {
