@@ -4,6 +4,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.SortedMap;
 import java.util.TreeMap;
 import org.ellwand.input.Nearest;
 import org.ellwand.input.Place;
@@ -42,7 +43,7 @@ final class ConditionFiller {
      * @param own conditions of the row or column itself
      */
     Optional<Conditions> fill(Map<String, String> beside, Map<String, String> own, Place place) {
-        Map<String, String> all = new TreeMap<>(defaults);
+        SortedMap<String, String> all = new TreeMap<>(defaults);
         all.putAll(beside);
         all.putAll(own);
         all.put("session", session);
@@ -56,7 +57,7 @@ final class ConditionFiller {
                 all.remove(ConditionNames.INSERTION);
             }
         }
-        return problems.size() > before ? Optional.empty() : Optional.of(Conditions.of(all));
+        return problems.size() > before ? Optional.empty() : Optional.of(new Conditions(all));
     }
 
     static boolean isInPlace(String device) {

@@ -10,11 +10,14 @@ final class SheetReadings {
     private int[] slots = new int[64];
     private int last = -1;
 
+    /** The reading that was asked for last, or, where there is none yet, the one with this key. */
+    SheetReading last(int[] key, int line) {
+        return last < 0 ? with(key, line) : readings.get(last);
+    }
+
     /** The reading with this key; a new one begins in this line. The key is copied where it is kept. */
     SheetReading with(int[] key, int line) {
-        if (last < 0 || !Arrays.equals(readings.get(last).key(), key)) {
-            last = find(key, line);
-        }
+        last = find(key, line);
         return readings.get(last);
     }
 
