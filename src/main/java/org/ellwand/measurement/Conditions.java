@@ -41,6 +41,16 @@ public final class Conditions {
         return Collections.unmodifiableSortedMap(values);
     }
 
+    /** The names, sorted. */
+    public Set<String> names() {
+        return names.asSet();
+    }
+
+    /** What the conditions say, in the order of their names. */
+    public List<String> texts() {
+        return List.of(texts);
+    }
+
     public Optional<String> get(String name) {
         int place = names.place(name);
         return place < 0 ? Optional.empty() : Optional.of(texts[place]);
@@ -63,9 +73,17 @@ public final class Conditions {
         return new Conditions(place < 0 ? names.with(name) : names, more);
     }
 
-    @SuppressWarnings("ReferenceEquality") // Lists of the same names are the same list.
     public Conditions without(Set<String> dropped) {
-        NameList.Rest rest = names.without(dropped);
+        return left(names.without(dropped));
+    }
+
+    /** Those of these conditions that are named. */
+    public Conditions only(Set<String> kept) {
+        return left(names.only(kept));
+    }
+
+    @SuppressWarnings("ReferenceEquality") // Lists of the same names are the same list.
+    private Conditions left(NameList.Rest rest) {
         return rest.names() == names ? this : new Conditions(rest.names(), rest.of(texts));
     }
 

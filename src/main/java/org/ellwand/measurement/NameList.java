@@ -2,10 +2,13 @@ package org.ellwand.measurement;
 
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.Collections;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.concurrent.ConcurrentHashMap;
+import java.util.function.Predicate;
 import java.util.stream.IntStream;
 
 /**
@@ -16,8 +19,10 @@ final class NameList {
     private static final Map<List<String>, NameList> ALL = new ConcurrentHashMap<>();
 
     private final String[] names;
+    private final Set<String> asSet;
     private final int hash;
     private final Map<Set<String>, Rest> rests = new ConcurrentHashMap<>();
+    private final Map<Set<String>, Rest> parts = new ConcurrentHashMap<>();
     private final Map<String, NameList> longer = new ConcurrentHashMap<>();
 
     /** What is left of a list of names. */
@@ -46,6 +51,7 @@ final class NameList {
 
     private NameList(List<String> names) {
         this.names = names.toArray(String[]::new);
+        this.asSet = Collections.unmodifiableSet(new LinkedHashSet<>(names));
         this.hash = Arrays.hashCode(this.names);
     }
 
@@ -53,6 +59,11 @@ final class NameList {
     static NameList of(List<String> sorted) {
         NameList known = ALL.get(sorted);
         return known != null ? known : ALL.computeIfAbsent(List.copyOf(sorted), NameList::new);
+    }
+
+    /** In their order. */
+    Set<String> asSet() {
+        return asSet;
     }
 
     String name(int place) {
@@ -84,12 +95,17 @@ final class NameList {
 
     Rest without(Set<String> dropped) {
         Rest known = rests.get(dropped);
-        return known != null ? known : rests.computeIfAbsent(Set.copyOf(dropped), this::rest);
+        return known != null ? known : rests.computeIfAbsent(Set.copyOf(dropped), d -> rest(name -> !d.contains(name)));
     }
 
-    private Rest rest(Set<String> dropped) {
+    Rest only(Set<String> kept) {
+        Rest known = parts.get(kept);
+        return known != null ? known : parts.computeIfAbsent(Set.copyOf(kept), k -> rest(k::contains));
+    }
+
+    private Rest rest(Predicate<String> kept) {
         int[] places = IntStream.range(0, names.length)
-                .filter(i -> !dropped.contains(names[i]))
+                .filter(i -> kept.test(names[i]))
                 .toArray();
         return new Rest(of(Arrays.stream(places).mapToObj(i -> names[i]).toList()), places);
     }
