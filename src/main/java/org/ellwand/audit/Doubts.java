@@ -29,6 +29,9 @@ import org.ellwand.words.Remark;
 final class Doubts {
     private static final Set<Dimension> LEVELS = Set.of(Dimension.LEVEL, Dimension.LEVEL_A, Dimension.LEVEL_C);
 
+    /** Twice what the sums of two curves differ by where each band is read to 0.5 dB, over seven bands or more. */
+    private static final double ABOVE_ERROR_DB = 0.5;
+
     private final List<Finding> grave;
 
     /** @param findings about all the data; those that leave readings usable raise no doubt */
@@ -50,8 +53,9 @@ final class Doubts {
      * @param subjects with the bands that were judged
      * @param signInPlace +1 where the quantity grows with the level in place, −1 where it falls
      * @param usesOpenEar whether the open ear enters it
+     * @param confidence of the decision
      */
-    record Judged(Rule rule, List<Ready> subjects, double signInPlace, boolean usesOpenEar) {}
+    record Judged(Rule rule, List<Ready> subjects, double signInPlace, boolean usesOpenEar, double confidence) {}
 
     /** The findings that touch what was judged. */
     List<Finding> touching(Judged judged) {
@@ -149,7 +153,8 @@ final class Doubts {
                     : decision.verdict() == Verdict.FAIL
                             && undoesFail(
                                     way, judged.rule().limit(), decision.point().value())
-                            && atItsPoint(finding, decision.point().hz());
+                            && atItsPoint(finding, decision.point().hz())
+                            && !failsStill(finding, judged, decision.point());
             if (caused) {
                 causing.add(finding);
             }
@@ -184,6 +189,22 @@ final class Doubts {
     /** A fault in some bands did not bring about what another band fails by. */
     private static boolean atItsPoint(Finding finding, OptionalDouble hz) {
         return hz.isEmpty() || finding.bands().isEmpty() || finding.bands().contains(hz.getAsDouble());
+    }
+
+    /**
+     * Whether a noise would be too much even without all that room and probe can have put there: of a noise that stands d dB above them
+     * 10 lg(1 − 10^(−d/10)) is theirs at most, where levels are summed.
+     */
+    private static boolean failsStill(Finding finding, Judged judged, Points.One point) {
+        Interval limit = judged.rule().limit();
+        if (!isBoundOfNoise(finding)
+                || !limit.hasUpper()
+                || judged.rule().statistic().filter(s -> s == Statistic.OVERALL).isEmpty()) {
+            return false;
+        }
+        double above = finding.measure().orElseThrow().figure() - ABOVE_ERROR_DB;
+        double theirs = above > 0 ? -10 * Math.log10(1 - Math.pow(10, -above / 10)) : Double.POSITIVE_INFINITY;
+        return point.errors().atMost(limit.upper() - (point.value() - theirs)) <= 1 - judged.confidence();
     }
 
     static Optional<Remark> reason(List<Finding> causing, Verdict without) {

@@ -8,6 +8,7 @@ import java.util.OptionalDouble;
 import org.ellwand.amount.Interval;
 import org.ellwand.claim.Rule;
 import org.ellwand.words.Remark;
+import org.ellwand.words.Sentences;
 
 /**
  * What one rule came to.
@@ -131,9 +132,18 @@ public record Judgement(
 
     /** {@return all reasons in one line; absent where there is none} */
     public Optional<String> reason() {
+        return reason(Sentences.english());
+    }
+
+    /**
+     * {@return the same in these sentences}
+     *
+     * @param sentences what reasons say
+     */
+    public Optional<String> reason(Sentences sentences) {
         return reasons.isEmpty()
                 ? Optional.empty()
                 : Optional.of(
-                        String.join("; ", reasons.stream().map(Remark::text).toList()));
+                        String.join("; ", reasons.stream().map(sentences::of).toList()));
     }
 }

@@ -166,6 +166,7 @@ final class Populations {
         subjects.stream().flatMap(s -> s.cells().stream()).forEach(cell -> {
             cell.insertions().forEach(i -> readings.addAll(i.takes()));
             readings.addAll(cell.openEar());
+            readings.addAll(cell.field());
         });
         return readings;
     }

@@ -111,7 +111,7 @@ final class RuleJudge {
                     : evaluation;
             caps = new Caps(rule, quantity.usesOpenEar(rule));
             known = ready.stream().map(Ready::subject).allMatch(this::isSpreadKnown);
-            judged = new Doubts.Judged(rule, ready, signInPlace(), quantity.usesOpenEar(rule));
+            judged = new Doubts.Judged(rule, ready, signInPlace(), quantity.usesOpenEar(rule), confidence);
             touching = doubts.touching(judged);
         }
 
@@ -334,9 +334,13 @@ final class RuleJudge {
             return lot.remarks();
         }
 
+        private static String named(String value, String condition) {
+            return value.isEmpty() ? "(" + condition + ")" : value;
+        }
+
         private Object distinct(String condition) {
             TreeSet<String> values = new TreeSet<>();
-            ready.forEach(r -> r.subject().cells().forEach(c -> values.add(c.part(condition))));
+            ready.forEach(r -> r.subject().cells().forEach(c -> values.add(named(c.part(condition), condition))));
             return values.size() > MOST_NAMED
                     ? Remark.of("many-names")
                             .with("count", values.size())

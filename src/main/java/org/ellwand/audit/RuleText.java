@@ -27,7 +27,19 @@ public final class RuleText {
      * @param rule plain, or one of the others
      */
     public static String of(Rule rule) {
-        return line(Remark.of("rule").with("parts", parts(rule)).with("limit", limit(rule.limit())));
+        return of(rule, Sentences.english());
+    }
+
+    /**
+     * {@return the line in these sentences}
+     *
+     * @param rule plain, or one of the others
+     * @param sentences what the parts of a rule say
+     */
+    public static String of(Rule rule, Sentences sentences) {
+        return sentences
+                .of(Remark.of("rule").with("parts", parts(rule)).with("limit", limit(rule.limit())))
+                .strip();
     }
 
     /**

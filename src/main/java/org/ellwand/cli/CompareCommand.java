@@ -197,14 +197,15 @@ final class CompareCommand implements Callable<Integer> {
         return contents;
     }
 
-    private SortedMap<String, byte[]> files(Comparison comparison) throws InputException {
+    private SortedMap<String, byte[]> files(Comparison comparison) throws InputException, IOException {
         ComparisonModel.Names names = new ComparisonModel.Names(
                 name(first, firstScope.scope()),
                 name(second, secondScope.scope()),
                 margin.orElse(""),
                 dated.orElse(""));
         Map<String, Object> model = ComparisonModel.of(comparison, names);
-        TemplateWriter writer = TemplateWriter.with(Optional.empty());
+        TemplateWriter writer =
+                TemplateWriter.with(Files.isDirectory(second) ? AuditedFolder.templates(second) : Optional.empty());
         SortedMap<String, byte[]> files = new TreeMap<>();
         files.put("comparison.md", writer.write("comparison.md.ftl", model));
         files.put("comparison.html", writer.write("comparison.html.ftl", model));

@@ -18,11 +18,12 @@ public final class ResultModel {
      *
      * @param audit of which the product is one
      * @param product with its claims
+     * @param sentences in whose words the reasons are
      */
-    public static SortedMap<String, Map<String, Object>> of(Audit audit, ProductAudit product) {
+    public static SortedMap<String, Map<String, Object>> of(Audit audit, ProductAudit product, Sentences sentences) {
         SortedMap<String, Map<String, Object>> results = new TreeMap<>();
         for (ClaimAudit claim : product.claims()) {
-            results.put(claim.claim().id(), of(audit, product, claim));
+            results.put(claim.claim().id(), of(audit, product, claim, sentences));
         }
         return results;
     }
@@ -41,15 +42,15 @@ public final class ResultModel {
                 audit.sessions());
     }
 
-    private static Map<String, Object> of(Audit audit, ProductAudit product, ClaimAudit claim) {
+    private static Map<String, Object> of(Audit audit, ProductAudit product, ClaimAudit claim, Sentences sentences) {
         return Fields.of("verdict", claim.verdict().word())
                 .and(
                         "measured",
                         claim.plain()
                                 .map(plain -> MeasuredModel.of(plain, plain.rule()))
                                 .orElse(MeasuredModel.none()))
-                .and("sample", new ClaimModel(audit, product, claim, Sentences.english()).sample())
-                .and("reason", claim.reason().orElse(""))
+                .and("sample", new ClaimModel(audit, product, claim, sentences).sample())
+                .and("reason", claim.reason(sentences).orElse(""))
                 .map();
     }
 }
