@@ -14,7 +14,7 @@
   <#if !(s.standardUncertainty?is_number)><#return "nothing tells the spread"></#if>
   <#local words = s.moreThanNoise?then("more than noise", "not more than noise")>
   <#if s.within?is_number><#local words = words + (s.equivalent?then("; the same within the margin", "; not shown to be the same within the margin"))></#if>
-  <#if s.units?has_content>
+  <#if s.units.first gt 0>
     <#local words = words + "; mean over " + s.units.same?then("the same " + s.units.first + " units", s.units.first + " and " + s.units.second + " other units") + ", " + fine(s.first, s.standardUncertainty, unit) + " → " + fine(s.second, s.standardUncertainty, unit)>
   </#if>
   <#return words>

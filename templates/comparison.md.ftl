@@ -29,7 +29,7 @@ A shift is the second value less the first. Its uncertainty is that of the diffe
 </#if>
 <#if c.cells?size gt 1>
 <#list c.cells as s>
-- ${s.conditions}<#if s.units?has_content><#if s.conditions != "">, </#if>mean over the units</#if>: ${amount(s.first, c.unit)} → ${amount(s.second, c.unit)}, ${shifted(s, c.unit)} (${judged(s, c.unit)})
+- ${s.conditions}<#if s.units.first gt 0><#if s.conditions != "">, </#if>mean over the units</#if>: ${amount(s.first, c.unit)} → ${amount(s.second, c.unit)}, ${shifted(s, c.unit)} (${judged(s, c.unit)})
 </#list>
 </#if>
 

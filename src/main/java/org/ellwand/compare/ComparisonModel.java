@@ -121,14 +121,12 @@ public final class ComparisonModel {
         return model;
     }
 
-    /** Empty where the cell is no mean over a lot. */
+    /** None where the cell is no mean over a lot. */
     private static Map<String, Object> units(Optional<ClaimComparison.Units> units) {
         Map<String, Object> model = new LinkedHashMap<>();
-        units.ifPresent(u -> {
-            model.put("first", u.first());
-            model.put("second", u.second());
-            model.put("same", u.same());
-        });
+        model.put("first", units.map(ClaimComparison.Units::first).orElse(0));
+        model.put("second", units.map(ClaimComparison.Units::second).orElse(0));
+        model.put("same", units.filter(ClaimComparison.Units::same).isPresent());
         return model;
     }
 

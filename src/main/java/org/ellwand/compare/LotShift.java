@@ -103,7 +103,7 @@ final class LotShift {
         double mean = Arrays.stream(x).average().orElseThrow();
         double squares = Arrays.stream(x).map(v -> (v - mean) * (v - mean)).sum();
         int n = x.length;
-        return new Contribution("observed scatter", "units", Math.sqrt(squares / (n - 1.0) / n), OptionalInt.of(n - 1));
+        return new Contribution("units", "units", Math.sqrt(squares / (n - 1.0) / n), OptionalInt.of(n - 1));
     }
 
     /** What is declared and moves every unit, by its mean effect. */
