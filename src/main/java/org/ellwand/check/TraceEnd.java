@@ -21,7 +21,7 @@ final class TraceEnd implements DataCheck {
     private static final double SCATTERS = 6;
 
     /** Where samples are too much alike to tell scatter from a bend, so much, and so many times what lies about a straight line. */
-    private static final double BENT_DB = 1;
+    private static final double BENT_DB = 0.5;
 
     private static final double BENDS = 10;
 
@@ -53,9 +53,8 @@ final class TraceEnd implements DataCheck {
         }
         tally.looked();
         double moved = Math.abs(end.changeDb());
-        double threshold = end.isTold()
-                ? Math.max(MOVES_DB, SCATTERS * end.scatterDb())
-                : Math.max(BENT_DB, BENDS * end.bendDb());
+        double threshold =
+                end.isTold() ? Math.max(MOVES_DB, SCATTERS * end.scatterDb()) : Math.max(BENT_DB, BENDS * end.bendDb());
         if (moved > threshold) {
             tally.add(
                     trace.named(),

@@ -99,15 +99,13 @@ public class TraceChecksTest {
     /** The same of a level without any scatter that ends after two time constants. */
     @Test
     void aSmoothTraceThatEndsTooSoon() {
-        double[] times = new double[2201];
-        double[] levels = new double[2201];
+        double[] times = new double[8401];
+        double[] levels = new double[8401];
         for (int i = 0; i < times.length; i++) {
-            times[i] = i * 0.0002;
-            levels[i] = approach(times[i], 2 * TAU_S / 4);
+            times[i] = i * 0.00005;
+            levels[i] = approach(times[i], 0.01);
         }
-        double[] longer = java.util.Arrays.copyOf(times, 2101);
-        Session session = made()
-                .trace("device=Skerry, setting=flood, insertion=1", UP, longer, java.util.Arrays.copyOf(levels, 2101))
+        Session session = made().trace("device=Skerry, setting=flood, insertion=1", UP, times, levels)
                 .session();
         assertThat(one(new TraceEnd(), session).errs()).isEqualTo(Errs.READS_LOW);
     }
