@@ -1,5 +1,7 @@
 <#ftl output_format="Markdown">
 <#function verdictNow c><#return c.verdict + (c.value != "")?then(", " + c.value, "") + (c.uncertainty != "")?then("; u = " + c.uncertainty, "")></#function>
+<#function share dose><#return dose?replace("<", "less than")></#function>
+<#function inWords limit><#return limit?replace("≥", "at least")?replace("≤", "at most")></#function>
 <#function needs c>
 <#local share = (c.shareNeeds > 0)?then(" A share: at least " + c.shareNeeds + " of them, none outside.", "")>
 <#switch c.advice>
@@ -27,7 +29,7 @@
 | No. | Claim | Today | Would pass today | What it needs |
 | --: | --- | --- | --- | --- |
 <#list p.claims as c>
-| ${c.number} | <#if c.verbatim>“${c.words}”<#else>${c.words}</#if> | ${verdictNow(c)} | ${c.wouldPass} | ${needs(c)} |
+| ${c.number} | <#if c.verbatim>“${c.words}”<#else>${c.words}</#if> | ${verdictNow(c)} | ${inWords(c.wouldPass)} | ${needs(c)} |
 </#list>
 <#else>
 Nothing is open.
@@ -40,7 +42,7 @@ Nothing is open.
 ${t?counter}. <#if t.what == "open">Open ear: <#else><#if t.fit != "">${t.fit}, </#if><#if t.first == t.last>insertion ${t.first}<#else>insertions ${t.first} to ${t.last}, each</#if>: </#if>${t.readings}
 </#list>
 
-${s.readings} readings<#if s.ids?size gt 1> in each sitting</#if>, ${s.minutes} min at ${seconds} s each. Open ear: ${s.open.readings} readings, ${s.open.minutes} min, at most ${s.open.loudest} dB(A) in the field: ${s.open.niosh} of a day’s dose (NIOSH 98-126), ${s.open.upperAction} of the upper action value (2003/10/EC). <#if s.openAtEveryLevel.loudest != s.open.loudest>Read at every level, up to ${s.openAtEveryLevel.loudest} dB(A), it would be ${s.openAtEveryLevel.niosh} and ${s.openAtEveryLevel.upperAction}: hence “open ear: scaled”. </#if>The other ear hears all: ${s.otherEar.niosh} and ${s.otherEar.upperAction} unless it is plugged.
+${s.readings} readings<#if s.ids?size gt 1> in each sitting</#if>, ${s.minutes} min at ${seconds} s each. Open ear: ${s.open.readings} readings, ${s.open.minutes} min, at most ${s.open.loudest} dB(A) in the field: ${share(s.open.niosh)} of a day’s dose (NIOSH 98-126), ${share(s.open.upperAction)} of the upper action value (2003/10/EC). <#if s.openAtEveryLevel.loudest != s.open.loudest>Read at every level, up to ${s.openAtEveryLevel.loudest} dB(A), it would be ${share(s.openAtEveryLevel.niosh)} and ${share(s.openAtEveryLevel.upperAction)}: hence “open ear: scaled”. </#if>The other ear hears all: ${share(s.otherEar.niosh)} and ${share(s.otherEar.upperAction)} unless it is plugged.
 
 <#if s.floor.claimed != "">
 To see ${s.floor.claimed} of attenuation <#if s.floor.level != "">15 dB above the background of ${s.like}, ${s.floor.kind} must be ${s.floor.level} dB or louder<#else>15 dB above a typical background of 25 dB a third octave (common practice, no source: it was not read here), pink noise must be ${s.floor.typical} dB SPL or louder; read the open ear in quiet first</#if>.

@@ -52,11 +52,11 @@ public final class Spectrum {
     }
 
     private Spectrum(Resolution resolution, List<Band> bandList, double[] levelsDb, List<Bound> bounds) {
-        bandList.forEach(band -> {
+        for (Band band : bandList) {
             if (band.resolution() != resolution) {
                 throw new IllegalArgumentException(band + " is not a band of " + resolution.text());
             }
-        });
+        }
         this.resolution = resolution;
         this.bandList = bandList;
         this.levelsDb = levelsDb;
@@ -80,7 +80,11 @@ public final class Spectrum {
      * @param levelsDb one for each band, in dB
      */
     public static Spectrum measured(Resolution resolution, List<Band> bands, double[] levelsDb) {
-        if (bands.size() != levelsDb.length || !Arrays.stream(levelsDb).allMatch(Double::isFinite)) {
+        boolean finite = bands.size() == levelsDb.length;
+        for (double level : levelsDb) {
+            finite &= Double.isFinite(level);
+        }
+        if (!finite) {
             throw new IllegalArgumentException("one finite level for each band");
         }
         return new Spectrum(resolution, List.copyOf(bands), levelsDb.clone(), List.of());

@@ -98,7 +98,9 @@ public final class Letter {
         model.put("number", index + 1);
         model.put("points", asked.points(common).stream().map(OpenPoint::model).toList());
         model.put("common", common.of(asked));
-        model.put("rule", claim.rule().map(RuleText::of).orElse(""));
+        model.put(
+                "rule",
+                claim.rule().map(rule -> RuleText.of(rule, options.sentences())).orElse(""));
         model.put("because", claim.because().orElse(""));
         model.put("untestedBecause", claim.untestedBecause().orElse(""));
         model.put("asked", claim.asked().orElse(""));

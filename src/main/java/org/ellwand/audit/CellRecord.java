@@ -184,12 +184,15 @@ final class CellRecord {
 
     private static List<Contribution> contributions(Estimates estimates, int point) {
         Map<Instance, Double> squares = new LinkedHashMap<>();
-        List<Factor> factors = estimates.factors();
+        Origins origins = estimates.origins();
+        List<String> labels = origins.labels();
         for (int f : estimates.effect.moving(point)) {
-            Factor factor = factors.get(f);
+            int origin = origins.place(f);
             double effect = estimates.effect.at(point, f);
             squares.merge(
-                    new Instance(factor.cause(), factor.instance(), OptionalInt.empty()), effect * effect, Double::sum);
+                    new Instance(origins.cause(origin), labels.get(origin), OptionalInt.empty()),
+                    effect * effect,
+                    Double::sum);
         }
         for (Group group : estimates.groups) {
             double scale = group.scatter(point).scale();

@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Optional;
 import org.ellwand.claim.Claim;
 import org.ellwand.words.Remark;
+import org.ellwand.words.Sentences;
 
 /**
  * A claim and what became of it.
@@ -24,6 +25,11 @@ public record ClaimAudit(Claim claim, Optional<Judgement> plain, List<Judgement>
 
     /** Why the verdict is not firm; absent for pass and fail. */
     public Optional<String> reason() {
-        return plain.isPresent() ? plain.get().reason() : claim.untestedBecause();
+        return reason(Sentences.english());
+    }
+
+    /** The same in these sentences, but for the user's own words. */
+    public Optional<String> reason(Sentences sentences) {
+        return plain.isPresent() ? plain.get().reason(sentences) : claim.untestedBecause();
     }
 }

@@ -13,6 +13,7 @@ final class Estimates {
     final Computation computation;
     final double[] value;
     private final Supplier<List<Factor>> factors;
+    private final Supplier<Origins> origins;
 
     /** The effects of the factors by point. */
     final Effects effect;
@@ -33,6 +34,7 @@ final class Estimates {
             Computation computation,
             double[] value,
             Supplier<List<Factor>> factors,
+            Supplier<Origins> origins,
             Effects effect,
             Effects declaredEffect,
             List<Group> groups,
@@ -43,6 +45,7 @@ final class Estimates {
         this.computation = computation;
         this.value = value;
         this.factors = factors;
+        this.origins = origins;
         this.effect = effect;
         this.declaredEffect = declaredEffect;
         this.groups = groups;
@@ -60,6 +63,16 @@ final class Estimates {
     /** The same, for estimates of numbers that are found in these. */
     Supplier<List<Factor>> factorSource() {
         return factors;
+    }
+
+    /** Where the factors come from, in their order. */
+    Origins origins() {
+        return origins.get();
+    }
+
+    /** The same, for estimates of numbers that are found in these. */
+    Supplier<Origins> originSource() {
+        return origins;
     }
 
     int size() {

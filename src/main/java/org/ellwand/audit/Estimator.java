@@ -9,6 +9,7 @@ import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.TreeMap;
 import java.util.function.Supplier;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
@@ -40,6 +41,7 @@ final class Estimator {
     private final Moves moves;
     private final boolean many;
     private final Map<Integer, Double> criticalSquares = new HashMap<>();
+    private final Map<Pattern, Declared> known = new HashMap<>();
 
     /** @param many whether there are so many subjects that their factors are not to be kept */
     Estimator(ReadingIndex index, double[][] levelsDb, Moves moves, boolean many, int claimPoints) {
@@ -59,8 +61,8 @@ final class Estimator {
         return new Work(subject, computation, task).estimate();
     }
 
-    private static List<Factor> factors(Moves moves, List<Integer> readings, boolean commonOnly) {
-        return commonOnly ? moves.common(readings) : moves.of(readings);
+    private static Factors factors(Moves moves, boolean commonOnly) {
+        return commonOnly ? moves.common() : moves.all();
     }
 
     /** The working of one subject. */
@@ -69,15 +71,15 @@ final class Estimator {
         private final Computation computation;
         private final Formula.Task task;
         private final List<Integer> readings;
-        private final Sensitivity sensitivity;
+        private final Supplier<Sensitivity> sensitivity;
         private final double[] value;
         private final boolean[] observed;
         private final List<Set<Integer>> covered;
         private final double[] centreShift;
         private final boolean commonOnly;
-        private final List<Factor> mine;
+        private final Supplier<List<Factor>> mine;
+        private final Declared declared;
         private Effects effect;
-        private final Effects declaredEffect;
         private final List<Group> groups = new ArrayList<>();
         private final List<Remark> notes = new ArrayList<>();
         private double[][] members = new double[0][];
@@ -89,7 +91,7 @@ final class Estimator {
             readings = positions(subject);
             value = new double[computation.size()];
             computation.compute(levelsDb, value);
-            sensitivity = Sensitivity.of(computation, levelsDb, readings);
+            sensitivity = once(() -> Sensitivity.of(computation, levelsDb, readings));
             observed = new boolean[value.length];
             covered = IntStream.range(0, value.length)
                     .<Set<Integer>>mapToObj(p -> new HashSet<>())
@@ -97,9 +99,25 @@ final class Estimator {
             centreShift = new double[value.length];
             // Of a mean over people or products only what is common to all stays; see population.
             commonOnly = subject.isPopulation() && computation.isLinear();
-            mine = factors(moves, readings, commonOnly);
-            effect = Effects.of(value.length, mine.size(), f -> sensitivity.effects(mine.get(f)));
-            declaredEffect = effect;
+            mine = once(() -> factors(moves, commonOnly).of(readings));
+            declared = subject.isPopulation()
+                    ? declared()
+                    : Pattern.of(subject, computation, readings, index, moves.surroundings())
+                            .map(pattern -> known.computeIfAbsent(pattern, p -> declared()))
+                            .orElseGet(this::declared);
+            effect = declared.effects();
+        }
+
+        private Declared declared() {
+            Factors put = factors(moves, commonOnly);
+            List<Factor> factors = put.of(readings);
+            Effects effects = Effects.of(
+                    value.length, factors.size(), f -> sensitivity.get().effects(factors.get(f)));
+            return new Declared(own(), effects, put.origins());
+        }
+
+        private List<Reading> own() {
+            return readings.stream().map(index::at).toList();
         }
 
         Estimates estimate() {
@@ -110,15 +128,17 @@ final class Estimator {
                     population(repeats);
                 }
             }
-            if (!subject.isPopulation()) {
-                openEarTakes();
+            if (subject.isPopulation()) {
+                keepCommon();
             }
+            openEarTakes();
             return new Estimates(
                     computation,
                     value,
                     source(),
+                    originSource(),
                     effect,
-                    declaredEffect,
+                    declared.effects(),
                     groups,
                     observed,
                     centreShift,
@@ -128,14 +148,19 @@ final class Estimator {
 
         /** Holds on to no more than it needs to put the factors of one of many subjects together again. */
         private Supplier<List<Factor>> source() {
-            List<Factor> kept = mine;
             if (!many) {
-                return () -> kept;
+                return mine;
             }
             Moves again = moves;
             List<Integer> of = readings;
             boolean common = commonOnly;
-            return () -> factors(again, of, common);
+            return () -> factors(again, common).of(of);
+        }
+
+        private Supplier<Origins> originSource() {
+            Declared of = declared;
+            List<Reading> own = own();
+            return () -> of.origins(own);
         }
 
         private void insertions(Repeats repeats) {
@@ -146,7 +171,9 @@ final class Estimator {
             boolean declared = subject.cells().stream()
                     .filter(c -> repeats.members().stream().anyMatch(m -> owns(m, c)))
                     .allMatch(c -> Surroundings.declares(c, SharedBy.INSERTION));
-            double[][] variance = declared ? declaredVariance(repeats) : new double[0][];
+            double[][] variance = declared
+                    ? this.declared.variance(subject.repeats().indexOf(repeats), () -> declaredVariance(repeats))
+                    : new double[0][];
             boolean[] replaced = new boolean[value.length];
             int larger = 0;
             for (int p = 0; p < value.length; p++) {
@@ -178,9 +205,18 @@ final class Estimator {
             double[][] x = new double[repeats.count()][value.length];
             for (int i = 0; i < x.length; i++) {
                 Computation one = repeats.members().get(i).formula().computation(task, index);
-                (subject.isPopulation() ? one : one.inner()).compute(levelsDb, x[i]);
+                judgedNumbers(one).compute(levelsDb, x[i]);
             }
+            repeats.other().ifPresent(other -> {
+                double[] others = new double[value.length];
+                judgedNumbers(other.formula().computation(task, index)).compute(levelsDb, others);
+                Arrays.stream(x).forEach(numbers -> other.hold(numbers, others));
+            });
             return x;
+        }
+
+        private Computation judgedNumbers(Computation of) {
+            return subject.isPopulation() ? of : of.inner();
         }
 
         private boolean exceeds(double[][] variance, double[][] x, int p) {
@@ -194,7 +230,7 @@ final class Estimator {
             double[][] variance = new double[repeats.count()][value.length];
             for (int i = 0; i < variance.length; i++) {
                 Set<Integer> own = positions(repeats.members().get(i).readings());
-                for (Factor factor : mine) {
+                for (Factor factor : mine.get()) {
                     if (scatters(factor)) {
                         addSquares(variance[i], factor.only(own), scale);
                     }
@@ -205,7 +241,7 @@ final class Estimator {
 
         private void addSquares(double[] variance, Factor factor, double scale) {
             if (!factor.entries().isEmpty()) {
-                double[] effects = sensitivity.effects(factor);
+                double[] effects = sensitivity.get().effects(factor);
                 for (int p = 0; p < variance.length; p++) {
                     variance[p] += effects[p] * effects[p] * scale * scale;
                 }
@@ -252,7 +288,9 @@ final class Estimator {
                     scatter(repeats, x, p, effects[p]);
                 }
             }
-            effect = effect.only((p, f) -> !replaced[p] || !scatters(mine.get(f)) || !movesOnly(mine.get(f), own));
+            List<Factor> factors = mine.get();
+            effect =
+                    effect.only((p, f) -> !replaced[p] || !scatters(factors.get(f)) || !movesOnly(factors.get(f), own));
             groups.add(new Group(repeats.key(), n - 1, effects));
         }
 
@@ -286,18 +324,38 @@ final class Estimator {
                 observed[p] = true;
                 scatter(repeats, x, p, effects[p]);
             }
+            Set<Integer> own = new HashSet<>();
+            repeats.members().forEach(m -> own.addAll(positions(m.readings())));
+            own.removeIf(r -> !index.at(r).isInPlace());
+            covered.forEach(c -> c.addAll(own));
             groups.add(new Group(repeats.key(), x.length - 1, effects));
-            keepCommon(repeats);
         }
 
-        private void keepCommon(Repeats repeats) {
-            List<Set<Integer>> members =
-                    repeats.members().stream().map(m -> positions(m.readings())).toList();
-            Set<Factor> common = mine.stream()
-                    .filter(f -> f.sharedBy() == SharedBy.SESSION)
-                    .filter(f -> isOfEach(members, f.readings()))
+        /**
+         * What moves everybody on a side stays, as far as the other side does not take it away: what a session shares, and the
+         * error of an open ear that all of them are held against.
+         */
+        private void keepCommon() {
+            List<List<Set<Integer>>> sides = sides();
+            List<Factor> factors = mine.get();
+            Set<Factor> common = factors.stream()
+                    .filter(f -> f.sharedBy() == SharedBy.SESSION || f.sharedBy() == SharedBy.READING)
+                    .filter(f -> sides.stream().anyMatch(s -> isOfEach(s, f.readings())))
                     .collect(Collectors.toCollection(() -> Collections.newSetFromMap(new IdentityHashMap<>())));
-            effect = effect.only((p, f) -> common.contains(mine.get(f)));
+            effect = effect.only((p, f) -> common.contains(factors.get(f)));
+        }
+
+        /** The readings of every person and product, side by side where means are compared. */
+        private List<List<Set<Integer>>> sides() {
+            Map<Boolean, List<Set<Integer>>> sides = new TreeMap<>();
+            subject.repeats().stream()
+                    .filter(r -> r.count() > 1)
+                    .forEach(r -> sides.computeIfAbsent(
+                                    r.other().filter(Repeats.Other::isFirst).isPresent(), k -> new ArrayList<>())
+                            .addAll(r.members().stream()
+                                    .map(m -> positions(m.readings()))
+                                    .toList()));
+            return List.copyOf(sides.values());
         }
 
         private static boolean isOfEach(List<Set<Integer>> members, Set<Integer> touched) {
@@ -311,7 +369,14 @@ final class Estimator {
                     .map(c -> new OpenTakes(c.session(), c.openEar()))
                     .filter(t -> t.takes().size() >= 2)
                     .distinct()
+                    .filter(this::isOfAll)
                     .forEach(this::addTakes);
+        }
+
+        /** The open ears of people are their own, and how they scatter is seen; that of a simulator serves all units. */
+        private boolean isOfAll(OpenTakes open) {
+            Set<Integer> takes = positions(Set.copyOf(open.takes()));
+            return !subject.isPopulation() || sides().stream().anyMatch(s -> isOfEach(s, takes));
         }
 
         private void addTakes(OpenTakes open) {
@@ -350,11 +415,22 @@ final class Estimator {
                 double error = scale * deviation.getOrDefault(index.at(reading).nominalHz(b), 0.0);
                 for (int p = 0; p < value.length; p++) {
                     if (!covered.get(p).contains(reading)) {
-                        effects[p][column] += error * sensitivity.at(reading, b, p);
+                        effects[p][column] += error * sensitivity.get().at(reading, b, p);
                     }
                 }
             }
         }
+    }
+
+    /** What is worked out where it is asked for, and kept. */
+    private static <T> Supplier<T> once(Supplier<T> worker) {
+        List<T> kept = new ArrayList<>(1);
+        return () -> {
+            if (kept.isEmpty()) {
+                kept.add(worker.get());
+            }
+            return kept.get(0);
+        };
     }
 
     /** Below it a sum of squares is no surprise: 1 % shared out over the claim's points. */

@@ -1,6 +1,7 @@
 package org.ellwand.audit;
 
 import java.util.ArrayList;
+import java.util.IdentityHashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -8,7 +9,6 @@ import java.util.Optional;
 import java.util.Set;
 import org.ellwand.acoustics.Band;
 import org.ellwand.measurement.Cause;
-import org.ellwand.measurement.Conditions;
 import org.ellwand.measurement.CurveReading;
 import org.ellwand.measurement.Reading;
 import org.ellwand.measurement.SharedBy;
@@ -24,30 +24,64 @@ import org.ellwand.quantity.ReadingIndex;
 final class Factors {
     private final Surroundings surroundings;
     private final Set<SharedBy> included;
+    private final Set<SharedBy> ofOpenEars;
     private final ReadingIndex index;
     private final Map<Factor.Name, Draft> drafts = new LinkedHashMap<>();
 
-    private record Draft(String instance, SharedBy sharedBy, List<Factor.Entry> entries) {}
+    private record Draft(Origin origin, SharedBy sharedBy, List<Factor.Entry> entries) {}
 
-    Factors(ReadingIndex index, Surroundings surroundings, Set<SharedBy> included) {
+    private Factors(ReadingIndex index, Surroundings surroundings, Set<SharedBy> included, Set<SharedBy> ofOpenEars) {
         this.index = index;
         this.surroundings = surroundings;
         this.included = included;
+        this.ofOpenEars = ofOpenEars;
+    }
+
+    Factors(ReadingIndex index, Surroundings surroundings, Set<SharedBy> included) {
+        this(index, surroundings, included, included);
+    }
+
+    /** What may move several people or products alike: what a session shares, and the errors of open ears. */
+    static Factors common(ReadingIndex index, Surroundings surroundings) {
+        return new Factors(index, surroundings, Set.of(SharedBy.SESSION), Set.of(SharedBy.SESSION, SharedBy.READING));
+    }
+
+    private boolean isIncluded(SharedBy sharedBy, Reading reading) {
+        return (reading.isInPlace() ? included : ofOpenEars).contains(sharedBy);
     }
 
     /** The draws that move some readings of the index, given by their positions. */
     List<Factor> of(List<Integer> positions) {
         drafts.clear();
         positions.forEach(r -> addReading(r, index.at(r)));
+        IdentityHashMap<Origin, String> labels = new IdentityHashMap<>();
         List<Factor> factors = new ArrayList<>(drafts.size());
-        drafts.forEach((name, draft) ->
-                factors.add(new Factor(name, draft.instance(), draft.sharedBy(), List.copyOf(draft.entries()))));
+        drafts.forEach((name, draft) -> factors.add(
+                new Factor(name, label(draft.origin(), labels), draft.sharedBy(), List.copyOf(draft.entries()))));
         return factors;
+    }
+
+    private String label(Origin origin, IdentityHashMap<Origin, String> known) {
+        return known.computeIfAbsent(origin, o -> o.label(surroundings));
+    }
+
+    /** Where the draws come from that were put together last. */
+    Origins origins() {
+        IdentityHashMap<Origin, Integer> places = new IdentityHashMap<>();
+        List<Origin> each = new ArrayList<>();
+        int[] ofFactor = drafts.values().stream()
+                .map(Draft::origin)
+                .mapToInt(origin -> places.computeIfAbsent(origin, o -> {
+                    each.add(o);
+                    return each.size() - 1;
+                }))
+                .toArray();
+        return new Origins(surroundings, each, ofFactor);
     }
 
     private void addReading(int position, Reading reading) {
         for (Cause cause : Surroundings.causes(surroundings.session(reading), reading.movedBy())) {
-            if (included.contains(cause.sharedBy())) {
+            if (isIncluded(cause.sharedBy(), reading)) {
                 instance(cause.sharedBy(), reading).ifPresent(i -> addCause(position, reading, cause, i));
             }
             if (cause.sharedBy() == SharedBy.READING && reading instanceof CurveReading curve) {
@@ -78,7 +112,7 @@ final class Factors {
     private void addBackground(int position, CurveReading reading, Cause cause, Subtracted background) {
         for (CurveReading quiet : background.readings()) {
             SharedBy sharing = sharing(reading, quiet);
-            if (!included.contains(sharing)) {
+            if (!isIncluded(sharing, reading)) {
                 continue;
             }
             Drafting drafting = new Drafting(cause, quiet, quiet.conditions().toString(), sharing);
@@ -106,7 +140,7 @@ final class Factors {
         private final Cause cause;
         private final String session;
         private final String instance;
-        private final String label;
+        private final Origin origin;
         private final SharedBy sharedBy;
         private Optional<Draft> whole = Optional.empty();
 
@@ -114,7 +148,7 @@ final class Factors {
             this.cause = cause;
             this.session = reading.get("session").orElse("");
             this.instance = instance;
-            this.label = label(session, cause.sharedBy(), reading);
+            this.origin = new Origin(cause.name(), cause.sharedBy(), reading);
             this.sharedBy = sharedBy;
         }
 
@@ -131,7 +165,7 @@ final class Factors {
         private Draft named(double band) {
             return drafts.computeIfAbsent(
                     new Factor.Name(session, cause.name(), instance, band),
-                    n -> new Draft(label, sharedBy, new ArrayList<>(1)));
+                    n -> new Draft(origin, sharedBy, new ArrayList<>(1)));
         }
     }
 
@@ -155,26 +189,5 @@ final class Factors {
 
     private static Optional<String> inPlace(Reading reading, String instance) {
         return reading.isInPlace() ? Optional.of(instance) : Optional.empty();
-    }
-
-    private String label(String session, SharedBy sharedBy, Reading reading) {
-        return switch (sharedBy) {
-            case SESSION -> session;
-            case INSERTION ->
-                session + "/"
-                        + surroundings.insertion(reading).flatMap(Insertion::id).orElse("(unnumbered)");
-            case READING -> session + "/" + brief(reading.conditions());
-            case EAR -> reading.get("ear").orElse("(ear)");
-            case UNIT -> reading.get("unit").orElse("(unit)");
-        };
-    }
-
-    private static String brief(Conditions conditions) {
-        return String.join(
-                " ",
-                conditions
-                        .without(Set.of("session", "ear", "head", "side"))
-                        .values()
-                        .values());
     }
 }

@@ -1,10 +1,14 @@
 package org.ellwand.audit;
 
+import java.io.ByteArrayOutputStream;
+import java.io.OutputStreamWriter;
 import java.nio.charset.StandardCharsets;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.TreeMap;
+import java.util.function.Function;
 import tools.jackson.core.StreamWriteFeature;
 import tools.jackson.core.util.DefaultIndenter;
 import tools.jackson.core.util.DefaultPrettyPrinter;
@@ -30,8 +34,15 @@ final class JsonForm {
 
     /** UTF-8, two spaces of indentation, line feeds, one at the end. */
     static byte[] write(JsonNode document) {
-        String text = MAPPER.writer().with(layout()).writeValueAsString(document);
-        return (text + "\n").getBytes(StandardCharsets.UTF_8);
+        ByteArrayOutputStream bytes = new ByteArrayOutputStream();
+        MAPPER.writer().with(layout()).writeValue(new OutputStreamWriter(bytes, StandardCharsets.UTF_8), document);
+        bytes.write('\n');
+        return bytes.toByteArray();
+    }
+
+    /** An array whose members are put into form one after the other, when it is written: a lot has tens of thousands. */
+    static <T> JsonNode inTurn(List<T> values, Function<T, JsonNode> form) {
+        return NODES.pojoNode(new InTurn<>(values, form));
     }
 
     private static DefaultPrettyPrinter layout() {

@@ -1,5 +1,6 @@
 package org.ellwand.audit;
 
+import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
@@ -7,6 +8,7 @@ import java.util.OptionalDouble;
 import org.ellwand.amount.Interval;
 import org.ellwand.claim.Rule;
 import org.ellwand.words.Remark;
+import org.ellwand.words.Sentences;
 
 /**
  * What one rule came to.
@@ -97,11 +99,39 @@ public record Judgement(
                 remarks);
     }
 
+    /** This judgement with more remarks. */
+    Judgement noted(List<Remark> more) {
+        if (more.isEmpty()) {
+            return this;
+        }
+        List<Remark> all = new ArrayList<>(remarks);
+        all.addAll(more);
+        return new Judgement(
+                rule,
+                text,
+                verdict,
+                probability,
+                value,
+                correction,
+                point,
+                standardUncertainty,
+                lower,
+                upper,
+                reasons,
+                cells,
+                List.copyOf(all));
+    }
+
     /** All reasons in one line; absent where there is none. */
     public Optional<String> reason() {
+        return reason(Sentences.english());
+    }
+
+    /** The same in these sentences. */
+    public Optional<String> reason(Sentences sentences) {
         return reasons.isEmpty()
                 ? Optional.empty()
                 : Optional.of(
-                        String.join("; ", reasons.stream().map(Remark::text).toList()));
+                        String.join("; ", reasons.stream().map(sentences::of).toList()));
     }
 }

@@ -46,7 +46,7 @@ final class JudgementJson {
         into.set("interval", interval(judgement.lower(), judgement.upper()));
         into.set("reason", text(judgement.reason()));
         into.set("reasons", list(judgement.reasons(), JudgementJson::remark));
-        into.set("cells", list(judgement.cells(), JudgementJson::cell));
+        into.set("cells", JsonForm.inTurn(judgement.cells(), JudgementJson::cell));
     }
 
     private static JsonNode point(Point point) {

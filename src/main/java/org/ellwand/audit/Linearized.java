@@ -62,6 +62,7 @@ final class Linearized {
                 computation,
                 value,
                 inner.factorSource(),
+                inner.originSource(),
                 through(inner.effect),
                 through(inner.declaredEffect),
                 groups,

@@ -1,6 +1,5 @@
 package org.ellwand.audit;
 
-import java.util.List;
 import java.util.Set;
 import org.ellwand.measurement.SharedBy;
 import org.ellwand.quantity.ReadingIndex;
@@ -21,17 +20,17 @@ final class Moves {
         this.included = Set.copyOf(included);
     }
 
-    /**
-     * The factors that move some readings, as far as they do.
-     *
-     * @param readings positions, ascending
-     */
-    List<Factor> of(List<Integer> readings) {
-        return new Factors(index, surroundings, included).of(readings);
+    /** Puts together the factors that move some readings, as far as they do. */
+    Factors all() {
+        return new Factors(index, surroundings, included);
     }
 
-    /** Those alone that are common to a session. */
-    List<Factor> common(List<Integer> readings) {
-        return new Factors(index, surroundings, Set.of(SharedBy.SESSION)).of(readings);
+    /** Those alone that may move several people or products alike: what a session shares, and the errors of open ears. */
+    Factors common() {
+        return Factors.common(index, surroundings);
+    }
+
+    Surroundings surroundings() {
+        return surroundings;
     }
 }

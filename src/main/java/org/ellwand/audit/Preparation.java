@@ -2,9 +2,11 @@ package org.ellwand.audit;
 
 import java.util.ArrayList;
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.stream.Collectors;
@@ -38,12 +40,18 @@ final class Preparation {
     private final List<Ready> ready = new ArrayList<>();
     private final List<Ready> bare = new ArrayList<>();
     private final Set<Remark> dropped;
+    private final List<Remark> notes;
     private double[][] levelsDb = new double[0][];
+    private Optional<LaidOut> last = Optional.empty();
+
+    /** What was made ready of a layout. */
+    private record LaidOut(BandLayout layout, Ready ready) {}
 
     Preparation(Rule rule, CellQuantity quantity, Subjects.Built built) throws InputException {
         this.rule = rule;
         this.quantity = quantity;
         this.dropped = new LinkedHashSet<>(built.dropped());
+        this.notes = built.notes();
         for (Subject subject : built.subjects()) {
             prepare(subject);
         }
@@ -60,6 +68,11 @@ final class Preparation {
 
     List<Remark> dropped() {
         return List.copyOf(dropped);
+    }
+
+    /** What a reader must know of how the subjects were put together. */
+    List<Remark> notes() {
+        return notes;
     }
 
     ReadingIndex index() {
@@ -144,20 +157,31 @@ final class Preparation {
         }
     }
 
+    /** Subjects whose readings hold the same bands, all of them measured, are made ready alike. */
     private Ready bands(Subject subject, Resolution resolution, SpectralQuantity spectral) {
+        BandLayout layout = BandLayout.of(subject.cells(), resolution);
+        Optional<Ready> alike = last.filter(l -> layout.isMeasuredLike(l.layout()))
+                .map(l -> l.ready().of(subject));
+        Ready made = alike.orElseGet(() -> sorted(subject, resolution, spectral));
+        last = Optional.of(new LaidOut(layout, made));
+        return made;
+    }
+
+    private Ready sorted(Subject subject, Resolution resolution, SpectralQuantity spectral) {
         TreeSet<Band> any = new TreeSet<>(subject.formula().anyBands(resolution));
+        List<Band> asked = Bandwidth.bands(rule.bands().orElseThrow(), resolution, any);
+        Set<Band> there = new HashSet<>(subject.formula().having(asked, resolution));
         List<Band> present = new ArrayList<>();
         List<Band> missing = new ArrayList<>();
         Map<Band, Bound> bounds = new HashMap<>();
-        for (Band band : Bandwidth.bands(rule.bands().orElseThrow(), resolution, any)) {
-            boolean there = subject.formula().has(band, resolution);
-            Bound bound = there ? bound(subject, band, resolution, spectral) : Bound.MEASURED;
+        for (Band band : asked) {
+            Bound bound = there.contains(band) ? bound(subject, band, resolution, spectral) : Bound.MEASURED;
             boolean serves = bound == Bound.MEASURED
                     || (OF_BANDS.contains(statistic()) && rule.between().isEmpty());
-            (there && serves ? present : missing).add(band);
+            (there.contains(band) && serves ? present : missing).add(band);
             bounds.put(band, bound);
         }
-        return new Ready(subject, resolution, present, missing, bounds);
+        return new Ready(subject, resolution, List.copyOf(present), List.copyOf(missing), bounds);
     }
 
     private Statistic statistic() {

@@ -19,6 +19,11 @@ record Ready(Subject subject, Resolution resolution, List<Band> bands, List<Band
         return new Ready(subject, Resolution.OCTAVE, List.of(), List.of(), Map.of());
     }
 
+    /** The same of another subject. */
+    Ready of(Subject other) {
+        return new Ready(other, resolution, bands, missing, bounds);
+    }
+
     Bound bound(Band band) {
         return bounds.getOrDefault(band, Bound.MEASURED);
     }

@@ -298,7 +298,7 @@ final class RuleJudge {
         }
 
         private List<Remark> notes(Decision decision, List<Remark> reasons) {
-            TreeSet<Remark> notes = new TreeSet<>();
+            TreeSet<Remark> notes = new TreeSet<>(preparation.notes());
             if (decision.point().errors() instanceof ShareErrors share) {
                 notes.add(new Settling(limit, confidence).said(share));
             }
@@ -308,7 +308,7 @@ final class RuleJudge {
                 each.subject().cells().forEach(c -> notes.addAll(zeros(c)));
             }
             evaluation.subjects().forEach(e -> notes.addAll(e.notes));
-            preparation.dropped().forEach(d -> notes.add(Remark.of("not-used").with("why", d)));
+            notes.addAll(Judgements.notUsed(preparation.dropped()));
             Doubts.note(touching, causing).ifPresent(notes::add);
             // Of a firm verdict no reason tells what was missing.
             if (reasons.isEmpty() && lacksBands()) {

@@ -23,7 +23,14 @@ public final class RuleText {
 
     /** In English. */
     public static String of(Rule rule) {
-        return line(Remark.of("rule").with("parts", parts(rule)).with("limit", limit(rule.limit())));
+        return of(rule, Sentences.english());
+    }
+
+    /** In these sentences. */
+    public static String of(Rule rule, Sentences sentences) {
+        return sentences
+                .of(Remark.of("rule").with("parts", parts(rule)).with("limit", limit(rule.limit())))
+                .strip();
     }
 
     /** What the limit is a limit of, which stands before the colon. */

@@ -91,20 +91,8 @@ public record Scope(Set<String> products, Set<String> editions, Set<String> firm
                 .toList();
     }
 
-    private Product narrowed(Product p) {
-        return new Product(
-                p.file(),
-                p.name(),
-                p.maker(),
-                p.about(),
-                p.confidence(),
-                p.samples(),
-                p.disclosure(),
-                p.recommendation(),
-                p.asked(),
-                p.reply(),
-                p.editions(),
-                kept(p.claims(), this::takes));
+    private Product narrowed(Product product) {
+        return product.withClaims(kept(product.claims(), this::takes));
     }
 
     private boolean takes(Claim claim) {
@@ -116,30 +104,9 @@ public record Scope(Set<String> products, Set<String> editions, Set<String> firm
     public List<Session> sessions(List<Session> all) {
         return all.stream()
                 .filter(session -> takes(sessions, session.id()))
-                .map(this::narrowed)
+                .map(session ->
+                        session.kept(reading -> !reading.isInPlace() || takes(reading.conditions()), this::takes))
                 .toList();
-    }
-
-    private Session narrowed(Session s) {
-        return new Session(
-                s.id(),
-                s.file(),
-                s.measured(),
-                s.rig(),
-                s.place(),
-                s.resolution(),
-                s.levelsIn(),
-                s.stimuli(),
-                s.openEarScaled(),
-                s.settingsSwitchedInPlace(),
-                s.declaredConditions(),
-                s.uncertainty(),
-                kept(s.readings(), reading -> !reading.isInPlace() || takes(reading.conditions())),
-                kept(s.traces(), trace -> takes(trace.conditions())),
-                kept(s.harmonics(), harmonic -> takes(harmonic.conditions())),
-                kept(s.figures(), figure -> takes(figure.conditions())),
-                s.dataFiles(),
-                s.chain());
     }
 
     private boolean takes(Conditions conditions) {

@@ -3,7 +3,6 @@ package org.ellwand.check;
 import java.util.List;
 import java.util.NavigableMap;
 import java.util.Optional;
-import java.util.TreeMap;
 import org.ellwand.acoustics.Band;
 import org.ellwand.measurement.CurveReading;
 import org.ellwand.measurement.Reading;
@@ -17,7 +16,7 @@ import org.ellwand.pairing.OpenEars;
 final class Attenuations {
     private final OpenEars ears;
     private List<Reading> takes = List.of();
-    private NavigableMap<Band, Double> openDb = new TreeMap<>();
+    private NavigableMap<Band, Double> openDb = LevelCurve.EMPTY;
 
     private Attenuations(OpenEars ears) {
         this.ears = ears;
@@ -32,7 +31,7 @@ final class Attenuations {
         return ears.of(inPlace).map(partner -> {
             NavigableMap<Band, Double> open = mean(partner.takes());
             if (partner.shiftDb() != 0) {
-                open = new TreeMap<>(open);
+                open = LevelCurve.of(open).copy();
                 open.replaceAll((band, level) -> level + partner.shiftDb());
             }
             return Curves.less(open, Sheets.curve(inPlace));

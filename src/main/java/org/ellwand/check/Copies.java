@@ -1,9 +1,9 @@
 package org.ellwand.check;
 
+import java.util.Arrays;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Set;
 import org.ellwand.check.Finding.Consequence;
 import org.ellwand.check.Finding.Errs;
 import org.ellwand.check.Finding.Measure;
@@ -35,12 +35,11 @@ final class Copies implements DataCheck {
     public Checked check(Material material) {
         Session session = material.asRead();
         Tally tally = new Tally(this, session);
-        Map<List<Double>, CurveReading> seen = new HashMap<>();
+        Map<Numbers, CurveReading> seen = new HashMap<>();
         List<CurveReading> curves =
                 session.readings().stream().filter(Copies::isCurve).toList();
         for (CurveReading reading : curves) {
-            CurveReading before =
-                    seen.putIfAbsent(List.copyOf(Sheets.curve(reading).values()), reading);
+            CurveReading before = seen.putIfAbsent(new Numbers(numbers(reading)), reading);
             if (before != null) {
                 add(tally, before, reading);
             }
@@ -52,8 +51,43 @@ final class Copies implements DataCheck {
     }
 
     private static boolean isCurve(CurveReading reading) {
-        return Set.copyOf(Sheets.curve(reading).values()).size() >= BANDS / 2
-                && reading.spectrum().bandList().size() >= BANDS;
+        return reading.spectrum().bandList().size() >= BANDS && isOfMany(numbers(reading));
+    }
+
+    /** Whether there are enough different numbers among some. */
+    private static boolean isOfMany(double[] numbers) {
+        double[] sorted = numbers.clone();
+        Arrays.sort(sorted);
+        int different = Math.min(sorted.length, 1);
+        for (int i = 1; i < sorted.length; i++) {
+            different += sorted[i] == sorted[i - 1] ? 0 : 1;
+        }
+        return different >= BANDS / 2;
+    }
+
+    private static double[] numbers(CurveReading reading) {
+        return LevelCurve.of(Sheets.curve(reading)).numbers();
+    }
+
+    /** Numbers that are looked up by their values. */
+    private static final class Numbers {
+        private final double[] values;
+        private final int hash;
+
+        Numbers(double[] values) {
+            this.values = values;
+            this.hash = Arrays.hashCode(values);
+        }
+
+        @Override
+        public boolean equals(Object other) {
+            return other instanceof Numbers those && hash == those.hash && Arrays.equals(values, those.values);
+        }
+
+        @Override
+        public int hashCode() {
+            return hash;
+        }
     }
 
     private static void add(Tally tally, CurveReading before, CurveReading reading) {

@@ -1,15 +1,14 @@
 package org.ellwand.check;
 
 import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.Collection;
+import java.util.DoubleSummaryStatistics;
 import java.util.List;
-import java.util.Map;
 import java.util.NavigableMap;
 import java.util.Optional;
-import java.util.Set;
-import java.util.SortedSet;
-import java.util.TreeMap;
-import java.util.TreeSet;
 import java.util.function.BiPredicate;
+import java.util.function.ToDoubleFunction;
 import org.ellwand.acoustics.Band;
 import org.ellwand.acoustics.Energy;
 import org.ellwand.acoustics.Resolution;
@@ -21,68 +20,103 @@ final class Curves {
 
     /** The mean in dB of curves at the bands that they all have. */
     static NavigableMap<Band, Double> mean(List<NavigableMap<Band, Double>> curves) {
-        if (curves.size() == 1) {
-            return new TreeMap<>(curves.get(0));
+        return curves.size() == 1
+                ? LevelCurve.of(curves.get(0)).copy()
+                : combined(curves.stream().map(LevelCurve::of).toList(), Curves::average);
+    }
+
+    /** What some make of the numbers of several curves, band by band, at the bands that they all have. */
+    private static LevelCurve combined(List<LevelCurve> curves, ToDoubleFunction<double[]> of) {
+        List<LevelCurve> common = onCommonBands(curves);
+        if (common.isEmpty()) {
+            return LevelCurve.EMPTY;
         }
-        NavigableMap<Band, Double> mean = new TreeMap<>();
-        for (Band band : curves.isEmpty() ? Set.<Band>of() : curves.get(0).keySet()) {
-            if (curves.stream().allMatch(c -> c.containsKey(band))) {
-                mean.put(
-                        band,
-                        curves.stream()
-                                .mapToDouble(c -> c.getOrDefault(band, 0.0))
-                                .average()
-                                .orElse(0));
+        double[] combined = new double[common.get(0).size()];
+        double[] numbers = new double[common.size()];
+        for (int b = 0; b < combined.length; b++) {
+            for (int c = 0; c < numbers.length; c++) {
+                numbers[c] = common.get(c).numbers()[b];
             }
+            combined[b] = of.applyAsDouble(numbers);
         }
-        return mean;
+        return new LevelCurve(common.get(0).bands(), combined);
+    }
+
+    private static List<LevelCurve> onCommonBands(List<LevelCurve> curves) {
+        boolean common = true;
+        for (LevelCurve curve : curves) {
+            common &= curve.hasBandsOf(curves.get(0));
+        }
+        if (common) {
+            return curves;
+        }
+        List<Band> bands = curves.get(0).bands().stream()
+                .filter(band -> curves.stream().allMatch(c -> c.place(band) >= 0))
+                .toList();
+        return curves.stream().map(c -> c.at(bands)).toList();
     }
 
     /** One curve less another, at the bands that both have. */
     static NavigableMap<Band, Double> less(NavigableMap<Band, Double> one, NavigableMap<Band, Double> other) {
-        Ascending difference = new Ascending(one.size());
-        one.forEach((band, level) -> {
-            Double subtrahend = other.get(band);
-            if (subtrahend != null) {
-                difference.add(band, level - subtrahend);
-            }
-        });
-        return difference.curve();
+        List<LevelCurve> both = onCommonBands(List.of(LevelCurve.of(one), LevelCurve.of(other)));
+        double[] difference = both.get(0).numbers().clone();
+        double[] subtrahend = both.get(1).numbers();
+        for (int b = 0; b < difference.length; b++) {
+            difference[b] -= subtrahend[b];
+        }
+        return new LevelCurve(both.get(0).bands(), difference);
     }
 
     /** The part of a curve between two frequencies in Hz, both included. */
     static NavigableMap<Band, Double> between(NavigableMap<Band, Double> curve, double fromHz, double toHz) {
-        Ascending part = new Ascending(curve.size());
-        curve.forEach((band, level) -> {
-            if (band.nominalHz() >= fromHz && band.nominalHz() <= toHz) {
-                part.add(band, level);
-            }
-        });
-        return part.curve();
+        LevelCurve whole = LevelCurve.of(curve);
+        int from = 0;
+        while (from < whole.size() && whole.bands().get(from).nominalHz() < fromHz) {
+            from++;
+        }
+        int to = whole.size();
+        while (to > from && whole.bands().get(to - 1).nominalHz() > toHz) {
+            to--;
+        }
+        return whole.part(from, to);
     }
 
     static double average(NavigableMap<Band, Double> curve) {
-        return curve.values().stream().mapToDouble(d -> d).average().orElse(0);
+        return average(LevelCurve.of(curve).numbers());
+    }
+
+    private static double average(double[] numbers) {
+        DoubleSummaryStatistics sum = new DoubleSummaryStatistics();
+        for (double number : numbers) {
+            sum.accept(number);
+        }
+        return sum.getAverage();
     }
 
     static double rootMeanSquare(NavigableMap<Band, Double> curve) {
-        return Math.sqrt(
-                curve.values().stream().mapToDouble(d -> d * d).average().orElse(0));
+        double[] squares = LevelCurve.of(curve).numbers().clone();
+        for (int b = 0; b < squares.length; b++) {
+            squares[b] *= squares[b];
+        }
+        return Math.sqrt(average(squares));
     }
 
     /** Standard deviation over the bands. */
     static double deviation(NavigableMap<Band, Double> curve) {
         double mean = average(curve);
-        double squares = curve.values().stream()
-                .mapToDouble(d -> (d - mean) * (d - mean))
+        double squares = Arrays.stream(LevelCurve.of(curve).numbers())
+                .map(d -> (d - mean) * (d - mean))
                 .sum();
         return curve.size() < 2 ? 0 : Math.sqrt(squares / (curve.size() - 1));
     }
 
     static double overallDb(NavigableMap<Band, Double> curve, Weighting weighting) {
-        return Energy.sumDb(curve.entrySet().stream()
-                .mapToDouble(e -> e.getValue() + weighting.atDb(e.getKey().exactHz()))
-                .toArray());
+        LevelCurve levels = LevelCurve.of(curve);
+        double[] weighted = levels.numbers().clone();
+        for (int b = 0; b < weighted.length && weighting != Weighting.Z; b++) {
+            weighted[b] += Weights.db(weighting, levels.bands().get(b));
+        }
+        return Energy.sumDb(weighted);
     }
 
     /** Whether the bands are as narrow as a resolution, or narrower. */
@@ -92,20 +126,22 @@ final class Curves {
 
     /** The median of numbers of which there is at least one. */
     static double median(List<Double> numbers) {
-        double[] sorted = numbers.stream().mapToDouble(d -> d).sorted().toArray();
+        return median(numbers.stream().mapToDouble(d -> d).toArray());
+    }
+
+    static double median(double[] numbers) {
+        double[] sorted = numbers.clone();
+        Arrays.sort(sorted);
         return (sorted[(sorted.length - 1) / 2] + sorted[sorted.length / 2]) / 2;
     }
 
     /** The median of curves, band by band, at the bands that they all have. */
     static NavigableMap<Band, Double> medianOf(List<NavigableMap<Band, Double>> curves) {
-        NavigableMap<Band, Double> medians = mean(curves);
-        medians.replaceAll((band, mean) ->
-                median(curves.stream().map(c -> c.getOrDefault(band, mean)).toList()));
-        return medians;
+        return combined(curves.stream().map(LevelCurve::of).toList(), Curves::median);
     }
 
-    /** The longest run of neighbouring bands among some; the lowest of equals. */
-    static List<Band> longestRun(SortedSet<Band> bands) {
+    /** The longest run of neighbouring bands among some, lowest first; the lowest of equals. */
+    static List<Band> longestRun(Collection<Band> bands) {
         List<Band> longest = List.of();
         List<Band> run = new ArrayList<>();
         for (Band band : bands) {
@@ -120,7 +156,7 @@ final class Curves {
 
     /** The longest run where a curve meets a condition, if it is as wide as five third octaves; else nothing. */
     static List<Band> wideRun(NavigableMap<Band, Double> curve, BiPredicate<Band, Double> wanted) {
-        SortedSet<Band> found = new TreeSet<>();
+        List<Band> found = new ArrayList<>();
         curve.forEach((band, level) -> {
             if (wanted.test(band, level)) {
                 found.add(band);
@@ -142,9 +178,10 @@ final class Curves {
 
     /** The level at a nominal frequency in Hz. */
     static Optional<Double> at(NavigableMap<Band, Double> curve, double nominalHz) {
-        for (Map.Entry<Band, Double> entry : curve.entrySet()) {
-            if (entry.getKey().nominalHz() == nominalHz) {
-                return Optional.of(entry.getValue());
+        LevelCurve levels = LevelCurve.of(curve);
+        for (int b = 0; b < levels.size(); b++) {
+            if (levels.bands().get(b).nominalHz() == nominalHz) {
+                return Optional.of(levels.numbers()[b]);
             }
         }
         return Optional.empty();

@@ -1,9 +1,7 @@
 package org.ellwand.check;
 
-import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
-import java.util.NavigableMap;
-import java.util.Optional;
 import org.ellwand.acoustics.Band;
 import org.ellwand.check.Finding.Consequence;
 import org.ellwand.check.Finding.Errs;
@@ -32,6 +30,7 @@ final class DecimalShift implements DataCheck {
 
     private static final double LOWEST_DB = -10;
     private static final double HIGHEST_DB = 150;
+    private static final int[] NEIGHBOURS = {-2, -1, 1, 2};
 
     @Override
     public String name() {
@@ -49,15 +48,10 @@ final class DecimalShift implements DataCheck {
         Tally tally = new Tally(this, session);
         for (CurveReading reading : session.readings()) {
             tally.looked();
-            NavigableMap<Band, Double> curve = Sheets.curve(reading);
-            curve.forEach((band, level) -> judge(
-                    tally,
-                    reading,
-                    band,
-                    level,
-                    jump(curve, band)
-                            .filter(jump -> Math.abs(jump) > jumpDb(curve, band))
-                            .filter(jump -> !isTold(session, reading, band, jump))));
+            LevelCurve curve = LevelCurve.of(Sheets.curve(reading));
+            for (int b = 0; b < curve.size(); b++) {
+                judge(tally, session, reading, curve, b);
+            }
         }
         return tally.done();
     }
@@ -71,21 +65,25 @@ final class DecimalShift implements DataCheck {
                         .filter(r -> !r.equals(reading)
                                 && r.values() == reading.values()
                                 && r.get("stimulus").equals(reading.get("stimulus")))
-                        .map(Sheets::curve)
-                        .anyMatch(other -> Math.abs(jump(other, band).orElse(0.0)) > JUMP_DB / 2);
+                        .map(r -> LevelCurve.of(Sheets.curve(r)))
+                        .anyMatch(other -> Math.abs(jump(other, other.place(band))) > JUMP_DB / 2);
     }
 
-    /** How far a band lies from those around it; nothing where there are too few. */
-    private static Optional<Double> jump(NavigableMap<Band, Double> curve, Band band) {
-        Optional<Double> level = Optional.ofNullable(curve.get(band));
-        return level.flatMap(l -> around(curve, band).map(a -> l - a));
+    /** How far a band lies from the median of those around it; 0 where there are too few, or it is not there. */
+    private static double jump(LevelCurve curve, int place) {
+        double[] around = place < 0 ? new double[0] : around(curve, place);
+        boolean end = place == 0 || place == curve.size() - 1;
+        boolean enough = around.length == 4 || (around.length == 2 && end);
+        return enough ? curve.numbers()[place] - Curves.median(around) : 0;
     }
 
-    private static double jumpDb(NavigableMap<Band, Double> curve, Band band) {
-        return neighbours(curve, band).size() == 4 ? JUMP_DB : END_JUMP_DB;
+    private static double jumpDb(LevelCurve curve, int place) {
+        return around(curve, place).length == 4 ? JUMP_DB : END_JUMP_DB;
     }
 
-    private static void judge(Tally tally, CurveReading reading, Band band, double level, Optional<Double> jump) {
+    private static void judge(Tally tally, Session session, CurveReading reading, LevelCurve curve, int place) {
+        Band band = curve.bands().get(place);
+        double level = curve.numbers()[place];
         boolean levels = reading.values() == Reading.Values.LEVELS;
         double lowest = levels ? LOWEST_DB : -MOST_DIFFERENCE_DB;
         double highest = levels ? HIGHEST_DB : MOST_DIFFERENCE_DB;
@@ -96,11 +94,13 @@ final class DecimalShift implements DataCheck {
                     .with("lowest", lowest)
                     .with("highest", highest);
             add(tally, reading, band, measure, remark);
-        } else {
-            jump.map(Math::abs).ifPresent(away -> {
-                Remark remark = Remark.of("out-of-line").with("jump", away).with("threshold", JUMP_DB);
-                add(tally, reading, band, new Measure(away, JUMP_DB, "dB"), remark);
-            });
+            return;
+        }
+        double jump = jump(curve, place);
+        double away = Math.abs(jump);
+        if (away > JUMP_DB && away > jumpDb(curve, place) && !isTold(session, reading, band, jump)) {
+            Remark remark = Remark.of("out-of-line").with("jump", away).with("threshold", JUMP_DB);
+            add(tally, reading, band, new Measure(away, JUMP_DB, "dB"), remark);
         }
     }
 
@@ -108,24 +108,16 @@ final class DecimalShift implements DataCheck {
         tally.add(reading.conditions(), List.of(band), Errs.EITHER, Consequence.UNUSABLE, measure, remark);
     }
 
-    /** The median of two bands below and two above; at the ends of the two that there are. */
-    private static Optional<Double> around(NavigableMap<Band, Double> curve, Band band) {
-        List<Double> levels = neighbours(curve, band);
-        return levels.size() == 4 || (levels.size() == 2 && isEnd(curve, band))
-                ? Optional.of(Curves.median(levels))
-                : Optional.empty();
-    }
-
-    private static boolean isEnd(NavigableMap<Band, Double> curve, Band band) {
-        return band.equals(curve.firstKey()) || band.equals(curve.lastKey());
-    }
-
-    private static List<Double> neighbours(NavigableMap<Band, Double> curve, Band band) {
-        List<Double> levels = new ArrayList<>();
-        for (int step : new int[] {-2, -1, 1, 2}) {
-            Optional.ofNullable(curve.get(new Band(band.resolution(), band.index() + step)))
-                    .ifPresent(levels::add);
+    /** The levels of two bands below and two above, as far as they are there. */
+    private static double[] around(LevelCurve curve, int place) {
+        double[] levels = new double[NEIGHBOURS.length];
+        int found = 0;
+        for (int steps : NEIGHBOURS) {
+            int at = curve.beside(place, steps);
+            if (at >= 0) {
+                levels[found++] = curve.numbers()[at];
+            }
         }
-        return levels;
+        return found == levels.length ? levels : Arrays.copyOf(levels, found);
     }
 }

@@ -2,8 +2,6 @@ package org.ellwand.check;
 
 import java.util.List;
 import java.util.NavigableMap;
-import java.util.Optional;
-import java.util.TreeMap;
 import org.ellwand.acoustics.Band;
 import org.ellwand.acoustics.Resolution;
 import org.ellwand.check.Finding.Consequence;
@@ -55,12 +53,14 @@ final class FeedbackTone implements DataCheck {
 
     private static void quiet(Tally tally, CurveReading reading, List<CurveReading> group) {
         tally.looked();
-        NavigableMap<Band, Double> curve = Sheets.curve(reading);
-        for (Band band : curve.keySet()) {
-            double above = aboveNeighboursDb(curve, band).orElse(0.0);
+        LevelCurve curve = LevelCurve.of(Sheets.curve(reading));
+        for (int b = 0; b < curve.size(); b++) {
+            Band band = curve.bands().get(b);
+            double above = aboveNeighboursDb(curve, b);
             if (above > ABOVE_DB) {
                 long howling = group.stream()
-                        .filter(r -> aboveNeighboursDb(Sheets.curve(r), band).orElse(0.0) > ABOVE_DB)
+                        .map(r -> LevelCurve.of(Sheets.curve(r)))
+                        .filter(other -> aboveNeighboursDb(other, other.place(band)) > ABOVE_DB)
                         .count();
                 add(tally, reading, band, above, howling > 1 && howling == group.size());
             }
@@ -70,12 +70,13 @@ final class FeedbackTone implements DataCheck {
     /** A band that gains more than both its neighbours, and stands out of the level too, so that no notch of the open ear made it. */
     private static void gain(Tally tally, CurveReading reading, NavigableMap<Band, Double> attenuation) {
         tally.looked();
-        NavigableMap<Band, Double> gain = new TreeMap<>(attenuation);
+        LevelCurve gain = LevelCurve.of(attenuation).copy();
         gain.replaceAll((band, db) -> -db);
-        NavigableMap<Band, Double> level = Sheets.curve(reading);
-        for (Band band : gain.keySet()) {
-            double above = aboveNeighboursDb(gain, band).orElse(0.0);
-            if (above > GAIN_ABOVE_DB && aboveNeighboursDb(level, band).orElse(0.0) > GAIN_ABOVE_DB / 2) {
+        LevelCurve level = LevelCurve.of(Sheets.curve(reading));
+        for (int b = 0; b < gain.size(); b++) {
+            Band band = gain.bands().get(b);
+            double above = aboveNeighboursDb(gain, b);
+            if (above > GAIN_ABOVE_DB && aboveNeighboursDb(level, level.place(band)) > GAIN_ABOVE_DB / 2) {
                 tally.add(
                         reading.conditions(),
                         List.of(band),
@@ -87,13 +88,12 @@ final class FeedbackTone implements DataCheck {
         }
     }
 
-    private static Optional<Double> aboveNeighboursDb(NavigableMap<Band, Double> curve, Band band) {
-        Double level = curve.get(band);
-        Double below = curve.get(new Band(band.resolution(), band.index() - 1));
-        Double above = curve.get(new Band(band.resolution(), band.index() + 1));
-        return level == null || below == null || above == null
-                ? Optional.empty()
-                : Optional.of(level - Math.max(below, above));
+    /** How far a band stands above both its neighbours; 0 where one of the three is not there. */
+    private static double aboveNeighboursDb(LevelCurve curve, int place) {
+        int below = place < 0 ? -1 : curve.beside(place, -1);
+        int above = place < 0 ? -1 : curve.beside(place, 1);
+        double[] levels = curve.numbers();
+        return below < 0 || above < 0 ? 0 : levels[place] - Math.max(levels[below], levels[above]);
     }
 
     /** @param always whether it stands in every insertion: that is what the product does, and no fault of a fit */

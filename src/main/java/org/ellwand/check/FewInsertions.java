@@ -60,7 +60,9 @@ final class FewInsertions implements DataCheck {
             add(tally, group, Consequence.NOTED, new Measure(insertions, ENOUGH, "insertions"), remark);
         } else {
             double scatter = scatterDb(group);
-            double threshold = Math.max(CONTROLLED_DB, SCATTER * declaredDb(session, group));
+            double threshold = scatter > CONTROLLED_DB
+                    ? Math.max(CONTROLLED_DB, SCATTER * declaredDb(session, group))
+                    : CONTROLLED_DB;
             if (scatter > threshold) {
                 Remark remark =
                         Remark.of("fit-scatters").with("scatter", scatter).with("threshold", threshold);

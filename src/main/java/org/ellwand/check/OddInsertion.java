@@ -68,8 +68,10 @@ final class OddInsertion implements DataCheck {
             double away = Math.abs(means.get(i) - Curves.median(others));
             // Of two, each is as far from the other: one finding serves.
             boolean apart = means.size() == 2 ? i == 0 : isApart(away, means.get(i), means, others);
-            double threshold = thresholdDb(session, means.size(), Sheets.curve(group.get(i)));
-            if (apart && away > threshold) {
+            double threshold = apart && away > 0
+                    ? thresholdDb(session, means.size(), Sheets.curve(group.get(i)))
+                    : Double.POSITIVE_INFINITY;
+            if (away > threshold) {
                 add(tally, group.get(i), away, threshold);
             }
         }

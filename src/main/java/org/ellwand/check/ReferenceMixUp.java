@@ -1,6 +1,8 @@
 package org.ellwand.check;
 
 import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -84,7 +86,11 @@ final class ReferenceMixUp implements DataCheck {
                                         reading.conditions().without(Sheets.REPEATS), k -> new ArrayList<>())
                                 .add(gain)));
         Map<Conditions, NavigableMap<Band, Double>> ownEars = Sheets.openEarGains(session);
-        gains.forEach((of, curves) -> follows(tally, ownEars, of, Curves.mean(curves)));
+        Map<Optional<String>, LevelCurve> own = new HashMap<>();
+        gains.forEach((of, curves) -> {
+            LevelCurve ear = own.computeIfAbsent(of.get("ear"), name -> ownGain(ownEars, name));
+            follows(tally, ear, of, LevelCurve.of(Curves.mean(curves)));
+        });
         Sheets.sounding(material.asRead(), r -> !r.isFieldMicrophone())
                 .forEach(reading -> level(tally, material.asRead(), quiet, reading));
         return tally.done();
@@ -105,18 +111,13 @@ final class ReferenceMixUp implements DataCheck {
         });
     }
 
-    private static void follows(
-            Tally tally,
-            Map<Conditions, NavigableMap<Band, Double>> ownEars,
-            Conditions of,
-            NavigableMap<Band, Double> gain) {
-        NavigableMap<Band, Double> ear = earGain(ownEars, of, gain);
+    private static void follows(Tally tally, LevelCurve ownEar, Conditions of, LevelCurve gain) {
+        LevelCurve ear = earGain(ownEar, gain);
         if (ear.size() < FEWEST) {
             return;
         }
         tally.looked();
-        NavigableMap<Band, Double> common = new TreeMap<>(gain);
-        common.keySet().retainAll(ear.keySet());
+        LevelCurve common = gain.at(ear.bands());
         double product = product(common, ear);
         double earSquare = product(ear, ear);
         double correlation = product / Math.sqrt(product(common, common) * earSquare);
@@ -134,30 +135,45 @@ final class ReferenceMixUp implements DataCheck {
         }
     }
 
-    /** Of the session's own ear, where it was measured and sounds like one; else of the average ear. */
-    private static NavigableMap<Band, Double> earGain(
-            Map<Conditions, NavigableMap<Band, Double>> ownEars, Conditions of, NavigableMap<Band, Double> like) {
+    /** The gain of the session's own ear of a name, where it was measured. */
+    private static LevelCurve ownGain(Map<Conditions, NavigableMap<Band, Double>> ownEars, Optional<String> ear) {
         NavigableMap<Band, Double> own = new TreeMap<>();
         ownEars.forEach((open, gain) -> {
-            if (open.get("ear").equals(of.get("ear"))) {
+            if (open.get("ear").equals(ear)) {
                 own.putAll(Curves.between(gain, LOWEST_HZ, HIGHEST_HZ));
             }
         });
-        boolean soundsLikeOne = own.values().stream().anyMatch(db -> db > LEAST_PEAK_DB);
-        NavigableMap<Band, Double> ear = new TreeMap<>();
-        like.keySet()
-                .forEach(band -> Optional.ofNullable(soundsLikeOne ? own.get(band) : AVERAGE.get(band.nominalHz()))
-                        .ifPresent(db -> ear.put(band, db)));
-        return ear;
+        return LevelCurve.of(own);
     }
 
-    /** Sum over the common bands of the products of what lies off each curve's mean. */
-    private static double product(NavigableMap<Band, Double> one, NavigableMap<Band, Double> other) {
+    /** Of the session's own ear, where it sounds like one; else of the average ear; at bands that a curve has. */
+    private static LevelCurve earGain(LevelCurve own, LevelCurve like) {
+        boolean soundsLikeOne = Arrays.stream(own.numbers()).anyMatch(db -> db > LEAST_PEAK_DB);
+        LevelCurve ear = soundsLikeOne ? own : averageAt(like.bands());
+        return ear.hasBandsOf(like)
+                ? ear
+                : ear.at(like.bands().stream().filter(ear::containsKey).toList());
+    }
+
+    private static LevelCurve averageAt(List<Band> bands) {
+        List<Band> known =
+                bands.stream().filter(b -> AVERAGE.containsKey(b.nominalHz())).toList();
+        return new LevelCurve(
+                known,
+                known.stream()
+                        .mapToDouble(b -> AVERAGE.getOrDefault(b.nominalHz(), 0.0))
+                        .toArray());
+    }
+
+    /** Sum over the bands of the products of what lies off each curve's mean. */
+    private static double product(LevelCurve one, LevelCurve other) {
         double meanOne = Curves.average(one);
         double meanOther = Curves.average(other);
-        return one.entrySet().stream()
-                .mapToDouble(e -> (e.getValue() - meanOne) * (other.getOrDefault(e.getKey(), meanOther) - meanOther))
-                .sum();
+        double[] products = new double[one.size()];
+        for (int b = 0; b < products.length; b++) {
+            products[b] = (one.numbers()[b] - meanOne) * (other.numbers()[b] - meanOther);
+        }
+        return Arrays.stream(products).sum();
     }
 
     private static void level(Tally tally, Session session, List<CurveReading> hush, CurveReading reading) {
@@ -167,6 +183,11 @@ final class ReferenceMixUp implements DataCheck {
             return;
         }
         tally.looked();
+        // The sum lies above its loudest band.
+        double loudest = Arrays.stream(LevelCurve.of(curve).numbers()).max().orElseThrow();
+        if (stated.get() - loudest <= BEYOND_BONE_DB) {
+            return;
+        }
         double sum = Curves.overallDb(curve, Weighting.Z);
         double below = stated.get() - sum;
         // A tube that hears nothing reads its background; that is another fault.

@@ -1,8 +1,10 @@
 package org.ellwand.check;
 
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.NavigableMap;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
@@ -32,6 +34,7 @@ final class SettingOrder implements DataCheck {
 
     private static final int FEWEST = 3;
     private static final Set<String> SETTING = Set.of("setting", "take");
+    private static final Set<String> INSERTION = Set.of("insertion");
 
     @Override
     public String name() {
@@ -43,61 +46,60 @@ final class SettingOrder implements DataCheck {
         return "two settings in three insertions, or 'settings weakest first' in the session";
     }
 
-    /** By how much the first of two settings is louder than the second, in one insertion. */
-    private record Gap(String first, String second, Conditions insertion, double db, double thresholdDb) {}
+    /**
+     * By how much the first of two settings is louder than the second, in one insertion.
+     *
+     * @param bands that this is the mean over
+     */
+    private record Gap(String first, String second, Conditions insertion, double db, Set<Band> bands) {
+        State state() {
+            return new State(insertion.without(INSERTION), first, second);
+        }
+
+        /** A smaller difference says nothing of the order. */
+        double thresholdDb(Session session) {
+            return Math.max(LEAST_DB, SCATTER * scatterDb(session, bands));
+        }
+    }
+
+    /** What gaps have in common that are held against each other. */
+    private record State(Conditions conditions, String first, String second) {}
 
     @Override
     public Checked check(Material material) {
         Session session = material.session();
         Tally tally = new Tally(this, session);
-        Map<String, List<Gap>> gaps = new TreeMap<>();
+        Map<State, List<Gap>> gaps = new LinkedHashMap<>();
         Sheets.grouped(Sheets.inPlace(session), SETTING)
-                .forEach((insertion, readings) -> gaps(session, insertion, readings)
-                        .forEach(gap -> gaps.computeIfAbsent(state(gap), k -> new ArrayList<>())
+                .forEach((insertion, readings) -> gaps(insertion, readings)
+                        .forEach(gap -> gaps.computeIfAbsent(gap.state(), k -> new ArrayList<>())
                                 .add(gap)));
-        gaps.values().stream().filter(group -> group.size() >= FEWEST).forEach(group -> among(tally, group));
+        gaps.values().stream().filter(group -> group.size() >= FEWEST).forEach(group -> among(tally, session, group));
         List<String> order = session.chain().weakestFirst();
-        gaps.values().forEach(group -> ordered(tally, group, order));
+        gaps.values().forEach(group -> ordered(tally, session, group, order));
         elsewhere(tally, material, gaps);
         return tally.done();
     }
 
-    private static String state(Gap gap) {
-        return gap.insertion().without(Set.of("insertion")) + " " + gap.first() + " " + gap.second();
-    }
-
-    private static List<Gap> gaps(Session session, Conditions insertion, List<CurveReading> readings) {
+    private static List<Gap> gaps(Conditions insertion, List<CurveReading> readings) {
         Map<String, List<CurveReading>> settings = new TreeMap<>();
         readings.forEach(r -> r.get("setting")
                 .ifPresent(
                         s -> settings.computeIfAbsent(s, k -> new ArrayList<>()).add(r)));
         List<String> names = List.copyOf(settings.keySet());
+        List<NavigableMap<Band, Double>> levels =
+                settings.values().stream().map(Sheets::meanOf).toList();
         List<Gap> gaps = new ArrayList<>();
         for (int i = 0; i < names.size(); i++) {
             for (int j = i + 1; j < names.size(); j++) {
-                gap(session, insertion, names.get(i), names.get(j), settings).ifPresent(gaps::add);
+                var difference = Curves.between(Curves.less(levels.get(i), levels.get(j)), 125, 8000);
+                if (!difference.isEmpty()) {
+                    double db = Curves.average(difference);
+                    gaps.add(new Gap(names.get(i), names.get(j), insertion, db, difference.keySet()));
+                }
             }
         }
         return gaps;
-    }
-
-    private static Optional<Gap> gap(
-            Session session,
-            Conditions insertion,
-            String first,
-            String second,
-            Map<String, List<CurveReading>> settings) {
-        var difference = Curves.between(
-                Curves.less(
-                        Sheets.meanOf(settings.getOrDefault(first, List.of())),
-                        Sheets.meanOf(settings.getOrDefault(second, List.of()))),
-                125,
-                8000);
-        if (difference.isEmpty()) {
-            return Optional.empty();
-        }
-        double threshold = Math.max(LEAST_DB, SCATTER * scatterDb(session, difference.keySet()));
-        return Optional.of(new Gap(first, second, insertion, Curves.average(difference), threshold));
     }
 
     private static double scatterDb(Session session, Set<Band> bands) {
@@ -108,17 +110,17 @@ final class SettingOrder implements DataCheck {
     }
 
     /** An insertion that lies nearer to the others turned round than to the others. */
-    private static void among(Tally tally, List<Gap> group) {
+    private static void among(Tally tally, Session session, List<Gap> group) {
         tally.looked();
         double median = Curves.median(group.stream().map(Gap::db).toList());
         group.stream()
-                .filter(gap -> Math.abs(median) > gap.thresholdDb()
-                        && Math.abs(gap.db()) > gap.thresholdDb()
-                        && Math.signum(gap.db()) != Math.signum(median))
-                .forEach(gap -> add(tally, gap, gap.insertion(), turned("settings-swapped", gap, gap.db(), median)));
+                .filter(gap -> Math.signum(gap.db()) != Math.signum(median)
+                        && Math.min(Math.abs(median), Math.abs(gap.db())) > gap.thresholdDb(session))
+                .forEach(gap ->
+                        add(tally, session, gap, gap.insertion(), turned("settings-swapped", gap, gap.db(), median)));
     }
 
-    private static void ordered(Tally tally, List<Gap> group, List<String> order) {
+    private static void ordered(Tally tally, Session session, List<Gap> group, List<String> order) {
         Gap any = group.get(0);
         int first = order.indexOf(any.first());
         int second = order.indexOf(any.second());
@@ -129,7 +131,8 @@ final class SettingOrder implements DataCheck {
         double mean = group.stream().mapToDouble(Gap::db).average().orElse(0);
         // The weaker setting is the louder one.
         double wrong = first < second ? -mean : mean;
-        if (wrong > any.thresholdDb()) {
+        double threshold = any.thresholdDb(session);
+        if (wrong > threshold) {
             Conditions all = any.insertion().without(Set.of("insertion"));
             String weaker = first < second ? any.first() : any.second();
             String stronger = first < second ? any.second() : any.first();
@@ -138,32 +141,34 @@ final class SettingOrder implements DataCheck {
                     List.of(),
                     Errs.EITHER,
                     Consequence.UNUSABLE,
-                    new Measure(wrong, any.thresholdDb(), "dB"),
+                    new Measure(wrong, threshold, "dB"),
                     Remark.of("settings-out-of-order")
                             .with("weaker", weaker)
                             .with("stronger", stronger)
                             .with("wrong", wrong)
-                            .with("threshold", any.thresholdDb()));
+                            .with("threshold", threshold));
         }
     }
 
     /** Another ear or session of the same product under the same sound has the two settings the other way round. */
-    private static void elsewhere(Tally tally, Material material, Map<String, List<Gap>> here) {
-        for (List<Gap> group : here.values()) {
+    private static void elsewhere(Tally tally, Material material, Map<State, List<Gap>> here) {
+        List<Session> others = material.all().stream()
+                .filter(other -> !other.equals(material.session()))
+                .toList();
+        for (List<Gap> group : others.isEmpty() ? List.<List<Gap>>of() : here.values()) {
             Gap any = group.get(0);
             double mean = group.stream().mapToDouble(Gap::db).average().orElse(0);
             if (group.size() >= FEWEST && group.stream().anyMatch(g -> Math.signum(g.db()) != Math.signum(mean))) {
                 continue; // An insertion that is turned round is told by itself.
             }
-            for (Session other : material.all()) {
-                double there = other.equals(material.session()) ? 0 : meanGap(other, material.session(), any);
-                boolean turned = Math.abs(mean) > any.thresholdDb()
-                        && Math.abs(there) > any.thresholdDb()
-                        && Math.signum(mean) != Math.signum(there);
+            for (Session other : others) {
+                double there = meanGap(other, material.session(), any);
+                boolean turned = Math.signum(mean) != Math.signum(there)
+                        && Math.min(Math.abs(mean), Math.abs(there)) > any.thresholdDb(material.session());
                 if (turned) {
                     Conditions all = any.insertion().without(Set.of("insertion"));
                     Remark remark = turned("settings-differ", any, mean, there).with("session", other.id());
-                    add(tally, any, all, remark);
+                    add(tally, material.session(), any, all, remark);
                 }
             }
         }
@@ -184,7 +189,7 @@ final class SettingOrder implements DataCheck {
                     && insertion.get("device").equals(device)
                     && insertion.get("firmware").equals(like.insertion().get("firmware"))
                     && insertion.get("fit").equals(like.insertion().get("fit"))) {
-                gaps(other, insertion, readings).stream()
+                gaps(insertion, readings).stream()
                         .filter(g ->
                                 g.first().equals(like.first()) && g.second().equals(like.second()))
                         .forEach(g -> gaps.add(g.db()));
@@ -193,13 +198,13 @@ final class SettingOrder implements DataCheck {
         return gaps.stream().mapToDouble(d -> d).average().orElse(0);
     }
 
-    private static void add(Tally tally, Gap gap, Conditions of, Remark remark) {
+    private static void add(Tally tally, Session session, Gap gap, Conditions of, Remark remark) {
         tally.add(
                 of,
                 List.of(),
                 Errs.EITHER,
                 Consequence.UNUSABLE,
-                new Measure(gap.db(), gap.thresholdDb(), "dB"),
+                new Measure(gap.db(), gap.thresholdDb(session), "dB"),
                 remark);
     }
 

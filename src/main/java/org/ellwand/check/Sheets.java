@@ -1,6 +1,7 @@
 package org.ellwand.check;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Collection;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -10,6 +11,7 @@ import java.util.NavigableMap;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Predicate;
+import java.util.stream.IntStream;
 import org.ellwand.acoustics.Band;
 import org.ellwand.acoustics.Bound;
 import org.ellwand.acoustics.Spectrum;
@@ -71,14 +73,15 @@ final class Sheets {
     /** The measured levels of a reading; bounds are left out. */
     static NavigableMap<Band, Double> curve(CurveReading reading) {
         Spectrum spectrum = reading.spectrum();
-        int bands = spectrum.bandList().size();
-        Ascending levels = new Ascending(bands);
-        for (int i = 0; i < bands; i++) {
-            if (spectrum.boundOf(i) == Bound.MEASURED) {
-                levels.add(spectrum.bandList().get(i), spectrum.levelDb(i));
-            }
+        if (spectrum.isMeasured()) {
+            return new LevelCurve(spectrum.bandList(), spectrum.levelsDb());
         }
-        return levels.curve();
+        int[] measured = IntStream.range(0, spectrum.bandList().size())
+                .filter(i -> spectrum.boundOf(i) == Bound.MEASURED)
+                .toArray();
+        return new LevelCurve(
+                Arrays.stream(measured).mapToObj(spectrum.bandList()::get).toList(),
+                Arrays.stream(measured).mapToDouble(spectrum::levelDb).toArray());
     }
 
     static NavigableMap<Band, Double> meanOf(List<CurveReading> readings) {
@@ -99,11 +102,14 @@ final class Sheets {
         if (!(session.uncertainty() instanceof Uncertainty.Declared declared)) {
             return 0;
         }
-        return Math.sqrt(declared.causes().stream()
-                .filter(c -> c.sharedBy() == sharedBy && c.unit() == Unit.DB)
-                .mapToDouble(c -> c.sizeAt(band.nominalHz()))
-                .map(size -> size * size)
-                .sum());
+        double squares = 0;
+        for (Cause cause : declared.causes()) {
+            if (cause.sharedBy() == sharedBy && cause.unit() == Unit.DB) {
+                double size = cause.sizeAt(band.nominalHz());
+                squares += size * size;
+            }
+        }
+        return Math.sqrt(squares);
     }
 
     /**

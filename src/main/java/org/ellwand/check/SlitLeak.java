@@ -2,12 +2,12 @@ package org.ellwand.check;
 
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.NavigableMap;
 import java.util.Optional;
 import java.util.Set;
-import java.util.TreeMap;
 import org.ellwand.acoustics.Band;
 import org.ellwand.check.Finding.Consequence;
 import org.ellwand.check.Finding.Errs;
@@ -55,6 +55,7 @@ final class SlitLeak implements DataCheck {
 
     private static final double HIGHEST_HZ = 1000;
     private static final double OCTAVES = 3;
+    private static final Set<String> INSERTION = Set.of("insertion");
     private static final Set<String> SWITCHED = Set.of("setting", "stimulus", "take");
 
     @Override
@@ -69,8 +70,8 @@ final class SlitLeak implements DataCheck {
 
     /** One insertion at its strongest setting. */
     private record Seal(Conditions insertion, NavigableMap<Band, Double> attenuation, double lowDb, double slope) {
-        String state() {
-            return insertion.without(Set.of("insertion")).toString();
+        Conditions state() {
+            return insertion.without(INSERTION);
         }
 
         Set<Band> bands() {
@@ -87,7 +88,7 @@ final class SlitLeak implements DataCheck {
         Sheets.grouped(Sheets.inPlace(session), SWITCHED)
                 .forEach((insertion, readings) ->
                         strongest(ears, insertion, readings).ifPresent(seals::add));
-        Map<String, Double> best = new TreeMap<>();
+        Map<Conditions, Double> best = new HashMap<>();
         seals.forEach(s -> best.merge(s.state(), s.lowDb(), Math::max));
         for (Seal seal : seals) {
             tally.looked();

@@ -51,7 +51,8 @@ final class TubeAtBackground implements DataCheck {
         Tally tally = new Tally(this, session);
         Attenuations ears = Attenuations.in(session);
         List<CurveReading> quiet = BackgroundFloor.quiet(session);
-        Sheets.grouped(Sheets.inPlace(session), Sheets.REPEATS).values().forEach(group -> {
+        List<CurveReading> sounding = quiet.isEmpty() ? List.of() : Sheets.inPlace(session);
+        Sheets.grouped(sounding, Sheets.REPEATS).values().forEach(group -> {
             List<Above> all = group.stream()
                     .map(r -> new Above(
                             r, Curves.less(Sheets.curve(r), Sheets.meanOf(BackgroundFloor.quiet(session, quiet, r)))))

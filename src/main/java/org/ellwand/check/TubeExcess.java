@@ -51,7 +51,7 @@ final class TubeExcess implements DataCheck {
         NavigableMap<Band, Double> excess = Curves.between(
                 Curves.less(Curves.medianOf(others), Sheets.curve(one)), LOWEST_HZ, Double.POSITIVE_INFINITY);
         tally.looked();
-        List<Band> run = Curves.wideRun(excess, (band, db) -> db > thresholdDb(session, band));
+        List<Band> run = Curves.wideRun(excess, (band, db) -> db > EXCESS_DB && db > thresholdDb(session, band));
         if (!run.isEmpty()) {
             add(tally, one, Curves.average(excess, run), run);
         }

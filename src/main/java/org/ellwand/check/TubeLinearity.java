@@ -52,6 +52,7 @@ final class TubeLinearity implements DataCheck {
         Tally tally = new Tally(this, session);
         Map<String, List<Rise>> rises = new TreeMap<>();
         Sheets.grouped(Sheets.inPlace(session), Set.of("stimulus", "take")).values().stream()
+                .filter(readings -> readings.size() > 1)
                 .flatMap(readings -> rise(session, readings).stream())
                 .forEach(r ->
                         rises.computeIfAbsent(r.state(), k -> new ArrayList<>()).add(r));
@@ -75,7 +76,7 @@ final class TubeLinearity implements DataCheck {
                 group.stream().filter(r -> !r.equals(one)).map(Rise::riseDb).toList();
         NavigableMap<Band, Double> lack = Curves.less(Curves.medianOf(others), one.riseDb());
         tally.looked();
-        List<Band> run = Curves.wideRun(lack, (band, db) -> db > noted(session, band));
+        List<Band> run = Curves.wideRun(lack, (band, db) -> db > LACK_DB.noted() && db > noted(session, band));
         if (!run.isEmpty()) {
             add(tally, one.upper().conditions().without(Set.of("stimulus", "take")), Curves.average(lack, run), run);
         }

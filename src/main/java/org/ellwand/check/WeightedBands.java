@@ -7,7 +7,6 @@ import java.util.Map;
 import java.util.NavigableMap;
 import java.util.Optional;
 import java.util.Set;
-import java.util.TreeMap;
 import org.ellwand.acoustics.Band;
 import org.ellwand.acoustics.Weighting;
 import org.ellwand.check.Finding.Consequence;
@@ -93,7 +92,9 @@ final class WeightedBands implements DataCheck {
     private static void add(Tally tally, Conditions of, Weighted one, Consequence consequence, String key) {
         tally.add(
                 of,
-                one.spoilt(),
+                one.bands().stream()
+                        .filter(b -> Math.abs(Weights.db(Weighting.A, b)) > SPOILS_DB)
+                        .toList(),
                 consequence == Consequence.NOTED ? Errs.INVENTS_ATTENUATION : Errs.EITHER,
                 consequence,
                 new Measure(one.offWeightingDb(), NEAR_DB, "dB"),
@@ -106,9 +107,9 @@ final class WeightedBands implements DataCheck {
      * @param offWeightingDb root mean square of its distance from the weighting
      * @param offLevelDb the same from a level line
      * @param fallDb by how much it lies lower at 125 Hz
-     * @param spoilt bands that a weighting changes
+     * @param bands of the curve
      */
-    private record Weighted(double offWeightingDb, double offLevelDb, double fallDb, List<Band> spoilt) {
+    private record Weighted(double offWeightingDb, double offLevelDb, double fallDb, Set<Band> bands) {
         boolean isSo() {
             return offWeightingDb < NEAR_DB && offWeightingDb < offLevelDb / 2;
         }
@@ -119,15 +120,13 @@ final class WeightedBands implements DataCheck {
             if (at1kHz.isEmpty() || lowest.isEmpty() || Curves.at(curve, 500).isEmpty()) {
                 return Optional.empty();
             }
-            NavigableMap<Band, Double> low = Curves.between(curve, LOWEST_HZ, HIGHEST_HZ);
-            low.replaceAll((band, db) -> db - at1kHz.get());
-            NavigableMap<Band, Double> rest = new TreeMap<>(low);
-            rest.replaceAll((band, db) -> db - Weighting.A.atDb(band.exactHz()));
-            List<Band> spoilt = curve.keySet().stream()
-                    .filter(b -> Math.abs(Weighting.A.atDb(b.exactHz())) > SPOILS_DB)
-                    .toList();
+            double level = at1kHz.get();
+            LevelCurve low = LevelCurve.of(Curves.between(curve, LOWEST_HZ, HIGHEST_HZ));
+            low.replaceAll((band, db) -> db - level);
+            LevelCurve rest = low.copy();
+            rest.replaceAll((band, db) -> db - Weights.db(Weighting.A, band));
             return Optional.of(new Weighted(
-                    Curves.rootMeanSquare(rest), Curves.rootMeanSquare(low), at1kHz.get() - lowest.get(), spoilt));
+                    Curves.rootMeanSquare(rest), Curves.rootMeanSquare(low), level - lowest.get(), curve.keySet()));
         }
     }
 }

@@ -28,10 +28,23 @@ public record ClaimComparison(
      * A cell in both audits.
      *
      * @param conditions what it has in both
+     * @param first value in the first audit, unit of the limit
+     * @param second value in the second audit, unit of the limit
+     * @param units of which it is the mean; absent where it is no lot's
      */
-    public record OfCell(Map<String, String> conditions, double first, double second, Shift shift) {
+    public record OfCell(
+            Map<String, String> conditions, double first, double second, Shift shift, Optional<Units> units) {
         public OfCell {
             conditions = Map.copyOf(conditions);
         }
     }
+
+    /**
+     * The units of a lot.
+     *
+     * @param first how many in the first audit
+     * @param second how many in the second
+     * @param same whether they are the same ones
+     */
+    public record Units(int first, int second, boolean same) {}
 }

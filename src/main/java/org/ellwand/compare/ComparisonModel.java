@@ -111,6 +111,18 @@ public final class ComparisonModel {
             model.put("moreThanNoise", shift.isMoreThanNoise(confidence));
             model.put("equivalent", shift.isEquivalent(confidence));
             model.put("nothingShared", shift.nothingShared());
+            model.put("units", units(c.units()));
+        });
+        return model;
+    }
+
+    /** Empty where the cell is no mean over a lot. */
+    private static Map<String, Object> units(Optional<ClaimComparison.Units> units) {
+        Map<String, Object> model = new LinkedHashMap<>();
+        units.ifPresent(u -> {
+            model.put("first", u.first());
+            model.put("second", u.second());
+            model.put("same", u.same());
         });
         return model;
     }

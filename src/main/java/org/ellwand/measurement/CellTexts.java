@@ -1,11 +1,16 @@
 package org.ellwand.measurement;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 
 /** Numbers the distinct texts of one column, so that a repeated one is neither copied nor read again. */
 final class CellTexts {
     private final List<String> texts = new ArrayList<>(List.of(""));
+    private char[][] chars = {new char[0]};
+    /** For each text, the one that came after it last: bands come in the same order in every reading. */
+    private int[] next = {0};
+
     private int[] slots = new int[64];
     private int last;
 
@@ -15,7 +20,10 @@ final class CellTexts {
             return 0;
         }
         if (!isAt(last, row, cell)) {
-            last = find(row, cell);
+            int expected = next[last];
+            int found = isAt(expected, row, cell) ? expected : find(row, cell);
+            next[last] = found;
+            last = found;
         }
         return last;
     }
@@ -37,21 +45,32 @@ final class CellTexts {
             }
             slot = (slot + 1) & (slots.length - 1);
         }
-        slots[slot] = texts.size();
-        texts.add(row.text(cell));
-        int id = texts.size() - 1;
+        return add(row.text(cell), slot);
+    }
+
+    private int add(String text, int slot) {
+        int id = texts.size();
+        texts.add(text);
+        if (id == chars.length) {
+            chars = Arrays.copyOf(chars, 2 * id);
+            next = Arrays.copyOf(next, 2 * id);
+        }
+        chars[id] = text.toCharArray();
+        slots[slot] = id;
         growWhenHalfFull();
         return id;
     }
 
     private boolean isAt(int id, SheetRow row, int cell) {
-        String text = texts.get(id);
+        char[] text = chars[id];
+        char[] there = row.chars();
         int start = row.start(cell);
-        if (text.length() != row.end(cell) - start) {
+        if (text.length != row.end(cell) - start) {
             return false;
         }
-        for (int i = 0; i < text.length(); i++) {
-            if (text.charAt(i) != row.chars()[start + i]) {
+        // From the end: names that count up differ there.
+        for (int i = text.length - 1; i >= 0; i--) {
+            if (text[i] != there[start + i]) {
                 return false;
             }
         }
@@ -64,8 +83,7 @@ final class CellTexts {
         }
         slots = new int[2 * slots.length];
         for (int id = 1; id < texts.size(); id++) {
-            char[] chars = texts.get(id).toCharArray();
-            int slot = hash(chars, 0, chars.length) & (slots.length - 1);
+            int slot = hash(chars[id], 0, chars[id].length) & (slots.length - 1);
             while (slots[slot] != 0) {
                 slot = (slot + 1) & (slots.length - 1);
             }

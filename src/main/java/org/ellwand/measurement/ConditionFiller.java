@@ -4,6 +4,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.SortedMap;
 import java.util.TreeMap;
 import org.ellwand.input.Nearest;
 import org.ellwand.input.Place;
@@ -16,11 +17,17 @@ import org.ellwand.input.Place;
  * names is kept: it tells which of several readings of the open ear this is.
  */
 final class ConditionFiller {
+    private static final List<String> NO_DEVICES = List.of(Reading.OPEN_EAR, Reading.FIELD_MICROPHONE);
+
     private final String session;
     private final Map<String, String> defaults;
     private final Map<String, Stimulus> stimuli;
     private final Found problems;
-    private final Map<String, Place> seen = new HashMap<>();
+    private final Map<Given, Place> seen = new HashMap<>();
+    private final Map<String, Optional<String>> nearest = new HashMap<>();
+
+    /** What was given, and under which conditions. */
+    private record Given(String kind, Conditions conditions) {}
 
     ConditionFiller(String session, Map<String, String> defaults, Map<String, Stimulus> stimuli, Found problems) {
         this.session = session;
@@ -36,7 +43,7 @@ final class ConditionFiller {
      * @param own conditions of the row or column itself
      */
     Optional<Conditions> fill(Map<String, String> beside, Map<String, String> own, Place place) {
-        Map<String, String> all = new TreeMap<>(defaults);
+        SortedMap<String, String> all = new TreeMap<>(defaults);
         all.putAll(beside);
         all.putAll(own);
         all.put("session", session);
@@ -50,7 +57,7 @@ final class ConditionFiller {
                 all.remove(ConditionNames.INSERTION);
             }
         }
-        return problems.size() > before ? Optional.empty() : Optional.of(Conditions.of(all));
+        return problems.size() > before ? Optional.empty() : Optional.of(new Conditions(all));
     }
 
     static boolean isInPlace(String device) {
@@ -58,13 +65,11 @@ final class ConditionFiller {
     }
 
     private void checkDevice(String device, Place place) {
-        List<String> words = List.of(Reading.OPEN_EAR, Reading.FIELD_MICROPHONE);
         if (device.isEmpty()) {
             problems.add(place, "no device: name the 'product' of the session, or a 'device' here");
-        } else if (isInPlace(device)) {
+        } else if (isInPlace(device) && !device.equals(defaults.get(ConditionNames.DEVICE))) {
             // A mistyped open ear would be a product of its own.
-            Nearest.to(device, words)
-                    .filter(word -> !device.equals(defaults.get(ConditionNames.DEVICE)))
+            nearest.computeIfAbsent(device, d -> Nearest.to(d, NO_DEVICES))
                     .ifPresent(word -> problems.add(place, "'device: " + device + "' is written '" + word + "'"));
         }
     }
@@ -99,7 +104,7 @@ final class ConditionFiller {
      * @param kind what else tells two readings apart: {@code curve}, the figure's name, …
      */
     void once(String kind, Conditions conditions, Place place) {
-        Place before = seen.putIfAbsent(kind + "\n" + conditions, place);
+        Place before = seen.putIfAbsent(new Given(kind, conditions), place);
         if (before != null) {
             problems.add(place, "the same " + kind + " was given before, at " + before + ": " + conditions);
         }

@@ -2,6 +2,7 @@ package org.ellwand.measurement;
 
 import java.util.Arrays;
 import java.util.Collections;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
@@ -10,21 +11,21 @@ import java.util.TreeMap;
 
 /**
  * The conditions of a reading, by name: {@code session}, {@code ear}, {@code setting}, {@code stimulus}, … They are few, and
- * of a lot's many readings they are asked for again and again: so they lie side by side in arrays.
+ * of a lot's many readings they are asked for again and again: so their texts lie side by side, and their names are shared.
  */
 public final class Conditions {
-    private final String[] names;
+    private final NameList names;
     private final String[] texts;
     private final int hash;
 
     public Conditions(SortedMap<String, String> values) {
-        this(values.keySet().toArray(String[]::new), values.values().toArray(String[]::new));
+        this(NameList.of(List.copyOf(values.keySet())), values.values().toArray(String[]::new));
     }
 
-    private Conditions(String[] names, String[] texts) {
+    private Conditions(NameList names, String[] texts) {
         this.names = names;
         this.texts = texts;
-        this.hash = 31 * Arrays.hashCode(names) + Arrays.hashCode(texts);
+        this.hash = 31 * names.hash() + Arrays.hashCode(texts);
     }
 
     public static Conditions of(Map<String, String> values) {
@@ -34,58 +35,64 @@ public final class Conditions {
     /** By name; a new map. */
     public SortedMap<String, String> values() {
         SortedMap<String, String> values = new TreeMap<>();
-        for (int i = 0; i < names.length; i++) {
-            values.put(names[i], texts[i]);
+        for (int i = 0; i < texts.length; i++) {
+            values.put(names.name(i), texts[i]);
         }
         return Collections.unmodifiableSortedMap(values);
     }
 
+    /** The names, sorted. */
+    public Set<String> names() {
+        return names.asSet();
+    }
+
+    /** What the conditions say, in the order of their names. */
+    public List<String> texts() {
+        return List.of(texts);
+    }
+
     public Optional<String> get(String name) {
-        for (int i = 0; i < names.length; i++) {
-            if (names[i].equals(name)) {
-                return Optional.of(texts[i]);
-            }
-        }
-        return Optional.empty();
+        int place = names.place(name);
+        return place < 0 ? Optional.empty() : Optional.of(texts[place]);
     }
 
     /** Whether a condition is there and says this. */
     public boolean has(String name, String text) {
-        for (int i = 0; i < names.length; i++) {
-            if (names[i].equals(name)) {
-                return texts[i].equals(text);
-            }
-        }
-        return false;
+        int place = names.place(name);
+        return place >= 0 && texts[place].equals(text);
     }
 
     /** These conditions with one more, or one replaced. */
     public Conditions with(String name, String value) {
-        SortedMap<String, String> more = new TreeMap<>(values());
-        more.put(name, value);
-        return new Conditions(more);
+        int place = names.place(name);
+        int at = place < 0 ? -1 - place : place;
+        String[] more = new String[place < 0 ? texts.length + 1 : texts.length];
+        System.arraycopy(texts, 0, more, 0, at);
+        System.arraycopy(texts, at, more, more.length - texts.length + at, texts.length - at);
+        more[at] = value;
+        return new Conditions(place < 0 ? names.with(name) : names, more);
     }
 
     public Conditions without(Set<String> dropped) {
-        String[] keptNames = new String[names.length];
-        String[] keptTexts = new String[names.length];
-        int kept = 0;
-        for (int i = 0; i < names.length; i++) {
-            if (!dropped.contains(names[i])) {
-                keptNames[kept] = names[i];
-                keptTexts[kept++] = texts[i];
-            }
-        }
-        return kept == names.length
-                ? this
-                : new Conditions(Arrays.copyOf(keptNames, kept), Arrays.copyOf(keptTexts, kept));
+        return left(names.without(dropped));
+    }
+
+    /** Those of these conditions that are named. */
+    public Conditions only(Set<String> kept) {
+        return left(names.only(kept));
+    }
+
+    @SuppressWarnings("ReferenceEquality") // Lists of the same names are the same list.
+    private Conditions left(NameList.Rest rest) {
+        return rest.names() == names ? this : new Conditions(rest.names(), rest.of(texts));
     }
 
     @Override
+    @SuppressWarnings("ReferenceEquality") // As above.
     public boolean equals(Object other) {
         return other instanceof Conditions those
                 && hash == those.hash
-                && Arrays.equals(names, those.names)
+                && names == those.names
                 && Arrays.equals(texts, those.texts);
     }
 
@@ -97,9 +104,9 @@ public final class Conditions {
     /** {@code ear=crew-01-left, setting=flood}: stable, for messages and as an identity. */
     @Override
     public String toString() {
-        StringBuilder text = new StringBuilder(24 * names.length);
-        for (int i = 0; i < names.length; i++) {
-            text.append(i == 0 ? "" : ", ").append(names[i]).append('=').append(texts[i]);
+        StringBuilder text = new StringBuilder(24 * texts.length);
+        for (int i = 0; i < texts.length; i++) {
+            text.append(i == 0 ? "" : ", ").append(names.name(i)).append('=').append(texts[i]);
         }
         return text.toString();
     }

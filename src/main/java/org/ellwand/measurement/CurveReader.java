@@ -115,7 +115,9 @@ final class CurveReader {
         int[] indices = numbers.measured();
         if (!Arrays.equals(indices, bandIndices)) {
             bandIndices = indices;
-            bandList = Arrays.stream(indices).mapToObj(i -> new Band(bands, i)).toList();
+            // Of a list that a stream made, every spectrum would take a copy.
+            bandList = List.copyOf(
+                    Arrays.stream(indices).mapToObj(i -> new Band(bands, i)).toList());
         }
         return Spectrum.measured(bands, bandList, numbers.measuredDb());
     }

@@ -1,7 +1,6 @@
 package org.ellwand.measurement;
 
 import java.util.Arrays;
-import java.util.stream.IntStream;
 
 /** The numbers of one reading as they are gathered from its rows; bands and orders are counted by an integer. */
 final class SheetReading {
@@ -11,6 +10,7 @@ final class SheetReading {
     private double[] values = new double[32];
     private int[] lines = new int[32];
     private int size;
+    private int highest = Integer.MIN_VALUE;
 
     /**
      * @param key numbers of the condition texts that the rows of the reading share
@@ -43,11 +43,13 @@ final class SheetReading {
 
     /** Adds a number, NaN for an empty cell. Returns the line where the same band stood before, 0 where it did not. */
     int add(int band, double value, int inLine) {
-        for (int i = 0; i < size; i++) {
+        // Most sheets are in order already: a band above the last one is new.
+        for (int i = 0; !ascending(band) && i < size; i++) {
             if (at[i] == band) {
                 return lines[i];
             }
         }
+        highest = Math.max(highest, band);
         if (size == at.length) {
             at = Arrays.copyOf(at, 2 * size);
             values = Arrays.copyOf(values, 2 * size);
@@ -57,6 +59,10 @@ final class SheetReading {
         values[size] = value;
         lines[size++] = inLine;
         return 0;
+    }
+
+    private boolean ascending(int band) {
+        return band > highest;
     }
 
     /** Puts the numbers in the order of their bands. */
@@ -83,18 +89,34 @@ final class SheetReading {
 
     /** The bands that have a number. */
     int[] measured() {
-        return IntStream.range(0, size)
-                .filter(i -> Double.isFinite(values[i]))
-                .map(i -> at[i])
-                .toArray();
+        int[] bands = new int[size];
+        int count = 0;
+        for (int i = 0; i < size; i++) {
+            if (Double.isFinite(values[i])) {
+                bands[count++] = at[i];
+            }
+        }
+        return Arrays.copyOf(bands, count);
     }
 
     /** The numbers of those bands. */
     double[] measuredDb() {
-        return Arrays.stream(values, 0, size).filter(Double::isFinite).toArray();
+        double[] numbers = new double[size];
+        int count = 0;
+        for (int i = 0; i < size; i++) {
+            if (Double.isFinite(values[i])) {
+                numbers[count++] = values[i];
+            }
+        }
+        return Arrays.copyOf(numbers, count);
     }
 
     boolean hasNumbers() {
-        return Arrays.stream(values, 0, size).anyMatch(Double::isFinite);
+        for (int i = 0; i < size; i++) {
+            if (Double.isFinite(values[i])) {
+                return true;
+            }
+        }
+        return false;
     }
 }

@@ -10,11 +10,14 @@ final class SheetReadings {
     private int[] slots = new int[64];
     private int last = -1;
 
+    /** The reading that was asked for last, or, where there is none yet, the one with this key. */
+    SheetReading last(int[] key, int line) {
+        return last < 0 ? with(key, line) : readings.get(last);
+    }
+
     /** The reading with this key; a new one begins in this line. The key is copied where it is kept. */
     SheetReading with(int[] key, int line) {
-        if (last < 0 || !Arrays.equals(readings.get(last).key(), key)) {
-            last = find(key, line);
-        }
+        last = find(key, line);
         return readings.get(last);
     }
 
@@ -38,9 +41,13 @@ final class SheetReadings {
     }
 
     private int slot(int[] key) {
-        // Numbers that count up differ in their last bits alone: spread them over all.
-        int hash = Arrays.hashCode(key) * 0x9E3779B9;
-        return (hash ^ (hash >>> 15)) & (slots.length - 1);
+        // Numbers that count up differ in their last bits alone: each is spread over all.
+        int hash = 0;
+        for (int number : key) {
+            hash = (hash ^ number) * 0x9E3779B9;
+            hash ^= hash >>> 15;
+        }
+        return hash & (slots.length - 1);
     }
 
     private void growWhenHalfFull() {

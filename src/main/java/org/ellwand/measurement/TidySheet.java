@@ -21,6 +21,8 @@ final class TidySheet implements SheetUser {
     private @Nullable AxisColumn axis;
     private @Nullable ValueColumn values;
     private int[] key = {};
+    private CellTexts[] ids = {};
+    private int[] cells = {};
 
     TidySheet(SheetForm form) {
         this.form = form;
@@ -45,6 +47,8 @@ final class TidySheet implements SheetUser {
             }
         });
         key = new int[conditions.size()];
+        ids = texts.toArray(CellTexts[]::new);
+        cells = conditions.stream().mapToInt(SheetColumn::index).toArray();
         return form.problems().size() == before;
     }
 
@@ -113,10 +117,14 @@ final class TidySheet implements SheetUser {
         if (position == AxisColumn.NONE) {
             return;
         }
+        boolean same = true;
         for (int i = 0; i < key.length; i++) {
-            key[i] = texts.get(i).id(row, conditions.get(i).index());
+            int id = ids[i].id(row, cells[i]);
+            same &= id == key[i];
+            key[i] = id;
         }
-        int before = readings.with(key, row.line()).add(position, value, row.line());
+        SheetReading reading = same ? readings.last(key, row.line()) : readings.with(key, row.line());
+        int before = reading.add(position, value, row.line());
         if (before > 0) {
             form.reportTwice(row.line(), axis.axis().name(position), before);
         }

@@ -3,11 +3,15 @@ package org.ellwand.pairing;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
+import java.util.concurrent.ConcurrentHashMap;
 import org.ellwand.amount.Amount;
+import org.ellwand.measurement.Conditions;
 import org.ellwand.measurement.Reading;
 import org.ellwand.measurement.Session;
 import org.ellwand.measurement.Stimulus;
@@ -19,13 +23,20 @@ import org.ellwand.words.Remark;
  */
 public final class OpenEars {
     private static final List<String> WEARER = List.of("head", "ear", "side");
+    /** What an open ear is not chosen by. */
+    private static final Set<String> OF_THE_PRODUCT =
+            Set.of("session", "device", "setting", "fit", "firmware", "unit", "insertion", "take");
 
     private final Session session;
     private final Map<List<Optional<String>>, List<Reading>> ears = new HashMap<>();
     private final List<Reading> fields = new ArrayList<>();
+    private final Set<String> notAsked;
+    private final Map<Conditions, Optional<Partner>> partners = new ConcurrentHashMap<>();
 
     private OpenEars(Session session) {
         this.session = session;
+        notAsked = new HashSet<>(OF_THE_PRODUCT);
+        notAsked.removeAll(session.declaredConditions());
         for (Reading reading : session.readings()) {
             if (reading.isOpenEar()) {
                 ears.computeIfAbsent(wearer(reading), k -> new ArrayList<>()).add(reading);
@@ -53,8 +64,13 @@ public final class OpenEars {
      */
     public record Partner(List<Reading> takes, List<Reading> field, double shiftDb, Optional<Remark> note) {}
 
-    /** The open ear under the same sound, or, where the session says so, under the same kind of sound and shifted. */
+    /** Of readings that differ in nothing that matters here, the same partner. */
     public Optional<Partner> of(Reading inPlace) {
+        return partners.computeIfAbsent(inPlace.conditions().without(notAsked), k -> found(inPlace));
+    }
+
+    /** The open ear under the same sound, or, where the session says so, under the same kind of sound and shifted. */
+    private Optional<Partner> found(Reading inPlace) {
         List<Reading> own = ears.getOrDefault(wearer(inPlace), List.of()).stream()
                 .filter(open -> sameDeclared(open, inPlace))
                 .toList();

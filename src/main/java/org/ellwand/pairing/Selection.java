@@ -8,7 +8,6 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.SortedSet;
-import java.util.TreeMap;
 import java.util.TreeSet;
 import org.ellwand.claim.Rule;
 import org.ellwand.input.InputException;
@@ -19,6 +18,13 @@ import org.ellwand.words.Remark;
 
 /** From a rule to the cells it speaks of. */
 public final class Selection {
+    private static final Set<String> REPEATS = Set.of("insertion", "take");
+    private static final Set<String> VALUES = Set.of("values");
+    private static final Set<String> SCOPE =
+            Set.of("session", "head", "ear", "side", "unit", "fit", "device", "insertion");
+    private static final Set<String> SCOPE_WITH_SETTING =
+            Set.of("session", "head", "ear", "side", "unit", "fit", "device", "insertion", "setting");
+
     private final String product;
     private final List<Session> sessions;
     private final Need need;
@@ -76,8 +82,11 @@ public final class Selection {
             }
         }
         Unsaid.refuse(rule, matched);
-        cells.sort(Comparator.comparing(cell -> cell.conditions().toString()));
-        return cells;
+        return cells.stream()
+                .map(cell -> Map.entry(cell.conditions().toString(), cell))
+                .sorted(Map.Entry.comparingByKey())
+                .map(Map.Entry::getValue)
+                .toList();
     }
 
     private Map<Conditions, List<Reading>> group(Session session, Filter filter, Set<Remark> dropped) {
@@ -88,7 +97,7 @@ public final class Selection {
 
     private static void add(Reading reading, Map<Conditions, List<Reading>> groups) {
         Conditions key = reading.conditions()
-                .without(Set.of("insertion", "take"))
+                .without(REPEATS)
                 .with("values", reading.values().name());
         groups.computeIfAbsent(key, k -> new ArrayList<>()).add(reading);
     }
@@ -113,7 +122,7 @@ public final class Selection {
         }
         return Optional.of(new Cell(
                 session,
-                key.without(Set.of("values")),
+                key.without(VALUES),
                 insertions(session, readings),
                 first.values(),
                 partner.map(OpenEars.Partner::takes).orElse(List.of()),
@@ -134,16 +143,10 @@ public final class Selection {
 
     /** Ids hold within session, ear, side, unit and fit (and product); a reading without one is its own insertion. */
     private static String insertionKey(Session session, Reading reading) {
-        Map<String, String> parts = new TreeMap<>();
-        List<String> scope = new ArrayList<>(List.of("session", "head", "ear", "side", "unit", "fit", "device"));
-        if (!session.settingsSwitchedInPlace()) {
-            scope.add("setting");
-        }
         if (reading.get("insertion").isEmpty()) {
             return reading.conditions().toString();
         }
-        scope.add("insertion");
-        scope.forEach(name -> reading.get(name).ifPresent(value -> parts.put(name, value)));
-        return Conditions.of(parts).toString();
+        Set<String> scope = session.settingsSwitchedInPlace() ? SCOPE : SCOPE_WITH_SETTING;
+        return reading.conditions().only(scope).toString();
     }
 }

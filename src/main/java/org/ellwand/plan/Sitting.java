@@ -15,6 +15,7 @@ import org.ellwand.acoustics.Resolution;
 import org.ellwand.acoustics.Spectrum;
 import org.ellwand.amount.Unit;
 import org.ellwand.input.Place;
+import org.ellwand.measurement.Chain;
 import org.ellwand.measurement.Conditions;
 import org.ellwand.measurement.CurveReading;
 import org.ellwand.measurement.Reading;
@@ -81,7 +82,8 @@ record Sitting(
                 List.of(),
                 List.of(),
                 List.of(),
-                List.of());
+                List.of(),
+                Chain.UNSTATED);
     }
 
     private CurveReading curve(PlannedReading reading, ToDoubleBiFunction<PlannedReading, Band> levelDb) {

@@ -19,9 +19,13 @@ public record CellFormula(Cell cell, Optional<Cell> quiet, List<CurvePart> parts
     }
 
     @Override
-    public boolean has(Band band, Resolution resolution) {
+    public List<Band> having(List<Band> bands, Resolution resolution) {
         Roles roles = roles(resolution);
-        return parts.stream().allMatch(part -> roles.have(band, part) && hasReference(roles, part, resolution));
+        return parts.stream().allMatch(part -> hasReference(roles, part, resolution))
+                ? bands.stream()
+                        .filter(band -> parts.stream().allMatch(part -> roles.have(band, part)))
+                        .toList()
+                : List.of();
     }
 
     private static boolean hasReference(Roles roles, CurvePart part, Resolution resolution) {

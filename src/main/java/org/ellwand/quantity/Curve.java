@@ -35,9 +35,12 @@ final class Curve {
      */
     Curve(List<List<Reading>> groups, Resolution resolution, double shiftDb) {
         groups.forEach(readings::addAll);
-        weights = groups.stream()
-                .flatMapToDouble(g -> g.stream().mapToDouble(r -> 1.0 / (g.size() * groups.size())))
-                .toArray();
+        weights = new double[readings.size()];
+        int next = 0;
+        for (List<Reading> group : groups) {
+            Arrays.fill(weights, next, next + group.size(), 1.0 / (group.size() * groups.size()));
+            next += group.size();
+        }
         this.resolution = resolution;
         this.shiftDb = shiftDb;
         for (int r = 0; r < readings.size(); r++) {
@@ -54,7 +57,7 @@ final class Curve {
     }
 
     boolean has(Band band) {
-        return !readings.isEmpty() && unlike.stream().allMatch(s -> places(s, band).length > 0);
+        return !readings.isEmpty() && unlike.stream().allMatch(s -> Places.of(band, s).length > 0);
     }
 
     /** Bands that at least one reading has. */
@@ -63,7 +66,7 @@ final class Curve {
         for (Spectrum spectrum : unlike) {
             for (Band band : spectrum.bandList()) {
                 Band wide = band.within(resolution);
-                if (places(spectrum, wide).length > 0) {
+                if (Places.of(wide, spectrum).length > 0) {
                     bands.add(wide);
                 }
             }
@@ -77,24 +80,6 @@ final class Curve {
 
     private static Spectrum spectrum(Reading reading) {
         return CurveReading.of(reading).spectrum();
-    }
-
-    /** Where the parts of a band lie in a spectrum; nothing where one of them is missing. */
-    private int[] places(Spectrum spectrum, Band band) {
-        if (spectrum.resolution() == resolution) {
-            int at = spectrum.indexOf(band);
-            return at < 0 ? new int[0] : new int[] {at};
-        }
-        int wanted = spectrum.resolution().bandsPerOctave() / resolution.bandsPerOctave();
-        int[] parts = new int[wanted];
-        int found = 0;
-        List<Band> fine = spectrum.bandList();
-        for (int k = 0; k < fine.size(); k++) {
-            if (fine.get(k).within(resolution).equals(band)) {
-                parts[found++] = k;
-            }
-        }
-        return found == wanted ? parts : new int[0];
     }
 
     /** This curve at some bands, all of them there, ready for arrays of levels. */
@@ -113,16 +98,12 @@ final class Curve {
         private final int[][][] at;
 
         private Located(List<Band> bands, ReadingIndex index) {
-            positions = readings.stream().mapToInt(index::of).toArray();
+            positions = new int[readings.size()];
             at = new int[positions.length][][];
             for (int r = 0; r < positions.length; r++) {
-                at[r] = r > 0 && sameBands(readings.get(r), readings.get(r - 1)) ? at[r - 1] : places(r, bands);
+                positions[r] = index.of(readings.get(r));
+                at[r] = index.places().of(bands, spectrum(readings.get(r)));
             }
-        }
-
-        private int[][] places(int reading, List<Band> bands) {
-            Spectrum spectrum = spectrum(readings.get(reading));
-            return bands.stream().map(band -> Curve.this.places(spectrum, band)).toArray(int[][]::new);
         }
 
         /** Hands over {@code factor} times the slopes of the mean curve, of which no band is a sum. */

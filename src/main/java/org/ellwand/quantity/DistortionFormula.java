@@ -28,8 +28,8 @@ record DistortionFormula(Cell cell, List<Integer> orders) implements Formula {
     }
 
     @Override
-    public boolean has(Band band, Resolution resolution) {
-        return false;
+    public List<Band> having(List<Band> bands, Resolution resolution) {
+        return List.of();
     }
 
     @Override

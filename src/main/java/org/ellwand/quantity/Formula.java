@@ -21,8 +21,8 @@ public interface Formula {
 
     Computation computation(Task task, ReadingIndex index);
 
-    /** Whether all readings concerned have what a band needs. */
-    boolean has(Band band, Resolution resolution);
+    /** Those of some bands for which all readings concerned have what is needed. */
+    List<Band> having(List<Band> bands, Resolution resolution);
 
     /** Every band that any reading in place has. */
     List<Band> anyBands(Resolution resolution);
@@ -37,8 +37,8 @@ public interface Formula {
         }
 
         @Override
-        public boolean has(Band band, Resolution resolution) {
-            return first.has(band, resolution) && second.has(band, resolution);
+        public List<Band> having(List<Band> bands, Resolution resolution) {
+            return second.having(first.having(bands, resolution), resolution);
         }
 
         @Override
@@ -56,14 +56,23 @@ public interface Formula {
         }
 
         @Override
-        public boolean has(Band band, Resolution resolution) {
-            return members.stream().allMatch(m -> m.has(band, resolution));
+        public List<Band> having(List<Band> bands, Resolution resolution) {
+            return Formula.having(members, bands, resolution);
         }
 
         @Override
         public List<Band> anyBands(Resolution resolution) {
             return Formula.union(members, resolution);
         }
+    }
+
+    /** Those of some bands for which every formula has what it needs. */
+    static List<Band> having(List<? extends Formula> formulas, List<Band> bands, Resolution resolution) {
+        List<Band> left = bands;
+        for (Formula formula : formulas) {
+            left = formula.having(left, resolution);
+        }
+        return left;
     }
 
     static List<Band> union(List<? extends Formula> formulas, Resolution resolution) {

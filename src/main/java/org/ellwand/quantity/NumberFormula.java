@@ -19,8 +19,8 @@ record NumberFormula(Cell cell, double factor) implements Formula {
     }
 
     @Override
-    public boolean has(Band band, Resolution resolution) {
-        return false;
+    public List<Band> having(List<Band> bands, Resolution resolution) {
+        return List.of();
     }
 
     @Override

@@ -9,13 +9,22 @@ import org.ellwand.measurement.Reading;
 public final class ReadingIndex {
     private final IdentityHashMap<Reading, Integer> positions = new IdentityHashMap<>();
     private final List<Reading> readings = new ArrayList<>();
+    private final Places places = new Places();
 
     /** The position of a reading; a reading not seen before gets the next one. */
     public int of(Reading reading) {
-        return positions.computeIfAbsent(reading, unseen -> {
-            readings.add(unseen);
-            return readings.size() - 1;
-        });
+        Integer known = positions.get(reading);
+        if (known != null) {
+            return known;
+        }
+        readings.add(reading);
+        positions.put(reading, readings.size() - 1);
+        return readings.size() - 1;
+    }
+
+    /** Where bands lie in the spectra of its readings. */
+    Places places() {
+        return places;
     }
 
     /** The reading at a position. */

@@ -249,6 +249,9 @@ final class SpectralComputation implements Computation {
     }
 
     private static double[] constants(Optional<Spectrum> constant, List<Band> bands) {
+        if (constant.isEmpty()) {
+            return new double[bands.size()];
+        }
         return bands.stream()
                 .mapToDouble(b -> constant.flatMap(
                                 c -> TargetCurve.in(b.resolution(), c).at(b))

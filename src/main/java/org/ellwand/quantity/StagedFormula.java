@@ -45,8 +45,8 @@ record StagedFormula(List<? extends Formula> members, Stage stage) implements Fo
     }
 
     @Override
-    public boolean has(Band band, Resolution resolution) {
-        return members.stream().allMatch(m -> m.has(band, resolution));
+    public List<Band> having(List<Band> bands, Resolution resolution) {
+        return Formula.having(members, bands, resolution);
     }
 
     @Override

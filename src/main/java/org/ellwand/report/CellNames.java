@@ -28,7 +28,7 @@ final class CellNames {
         this.cells = cells.stream().map(CellResult::conditions).toList();
         Set<String> names = new LinkedHashSet<>(FIRST);
         Set<String> others = new TreeSet<>();
-        this.cells.forEach(cell -> others.addAll(cell.values().keySet()));
+        this.cells.forEach(cell -> others.addAll(cell.names()));
         names.addAll(others);
         names.stream().filter(this::differs).forEach(this::take);
     }

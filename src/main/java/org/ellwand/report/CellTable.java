@@ -43,7 +43,7 @@ final class CellTable {
         claims(audit)
                 .flatMap(claim -> claim.plain().stream())
                 .flatMap(plain -> plain.cells().stream())
-                .forEach(cell -> conditions.addAll(cell.conditions().values().keySet()));
+                .forEach(cell -> conditions.addAll(cell.conditions().names()));
         StringWriter text = new StringWriter();
         try (CsvWriter csv = CsvWriter.builder().build(text)) {
             csv.writeRecord(joined(BEFORE, conditions, AFTER));

@@ -76,10 +76,10 @@ final class ConditionText {
     }
 
     private static boolean agrees(Conditions cell, Conditions reading, List<Session> sessions) {
-        return cell.values().entrySet().stream()
-                .allMatch(condition -> reading.get(condition.getKey())
-                        .map(value -> condition.getValue().equals(value)
-                                || isOfKind(condition.getKey(), condition.getValue(), value, sessions))
+        return cell.names().stream()
+                .allMatch(name -> reading.get(name)
+                        .map(value -> cell.has(name, value)
+                                || isOfKind(name, cell.get(name).orElse(""), value, sessions))
                         .orElse(true));
     }
 

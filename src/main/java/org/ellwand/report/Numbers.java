@@ -15,6 +15,12 @@ import org.ellwand.amount.Unit;
  */
 final class Numbers {
     private static final int MOST_DECIMALS = 4;
+    /** So many digits or more has what was worked out. */
+    private static final int LONG = 15;
+    /** So many digits tell any double from its neighbours. */
+    private static final int LONGEST = 17;
+
+    private static final double TWO_TO_52 = 0x1p52;
 
     private Numbers() {}
 
@@ -79,13 +85,18 @@ final class Numbers {
     /** The fewest decimal digits that read back as the same double, the same on every Java release. */
     static String exact(double value) {
         BigDecimal whole = new BigDecimal(value);
-        for (int digits = 1; digits < 17; digits++) {
-            BigDecimal shorter = whole.round(new MathContext(digits, RoundingMode.HALF_EVEN));
-            if (shorter.doubleValue() == value) {
-                return text(shorter);
-            }
+        // What was worked out has no short form; then most lengths need not be tried. Beside a power of two lie unlike
+        // gaps.
+        boolean powerOfTwo = Math.abs(value) == Math.ulp(value) * TWO_TO_52;
+        int digits = powerOfTwo || shortened(whole, LONG - 1).doubleValue() == value ? 1 : LONG;
+        while (digits < LONGEST && shortened(whole, digits).doubleValue() != value) {
+            digits++;
         }
-        return text(whole.round(new MathContext(17, RoundingMode.HALF_EVEN)));
+        return text(shortened(whole, digits));
+    }
+
+    private static BigDecimal shortened(BigDecimal whole, int digits) {
+        return whole.round(new MathContext(digits, RoundingMode.HALF_EVEN));
     }
 
     static String withUnit(String number, Unit unit) {

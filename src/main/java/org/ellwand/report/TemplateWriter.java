@@ -5,6 +5,7 @@ import java.nio.file.Path;
 import java.util.Map;
 import java.util.Optional;
 import org.ellwand.input.InputException;
+import org.ellwand.words.Sentences;
 
 /** Fills single templates with models that other packages make: maps, lists, texts and numbers. */
 public final class TemplateWriter {
@@ -22,6 +23,11 @@ public final class TemplateWriter {
      */
     public static TemplateWriter with(Optional<Path> userTemplates) throws InputException {
         return new TemplateWriter(Templates.of(userTemplates));
+    }
+
+    /** What remarks say: the built-in sentences, and those of the user's templates. */
+    public Sentences sentences() {
+        return templates.sentences();
     }
 
     /**

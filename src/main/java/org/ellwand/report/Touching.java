@@ -53,10 +53,11 @@ final class Touching {
     /** A finding's reading is written as its conditions: {@code setting=flood, stimulus=pink-94}. */
     private static boolean readingAgrees(String reading, Conditions cell) {
         String listed = ", " + reading + ", ";
-        return cell.values().entrySet().stream()
-                .filter(condition -> listed.contains(", " + condition.getKey() + "="))
-                .allMatch(condition -> listed.contains(", " + condition.getKey() + "=" + condition.getValue() + ", ")
-                        || isOpenEar(condition.getKey(), reading));
+        return cell.names().stream()
+                .filter(name -> listed.contains(", " + name + "="))
+                .allMatch(name ->
+                        listed.contains(", " + name + "=" + cell.get(name).orElse("") + ", ")
+                                || isOpenEar(name, reading));
     }
 
     /** The open ear enters every cell of its session, whatever device the cell is of. */

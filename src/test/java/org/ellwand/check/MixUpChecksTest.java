@@ -164,25 +164,7 @@ class MixUpChecksTest {
 
     private static Session chained(Session s, List<String> order) {
         Chain chain = new Chain(Optional.empty(), Optional.empty(), Optional.empty(), order, false, List.of());
-        return new Session(
-                s.id(),
-                s.file(),
-                s.measured(),
-                s.rig(),
-                s.place(),
-                s.resolution(),
-                s.levelsIn(),
-                s.stimuli(),
-                s.openEarScaled(),
-                s.settingsSwitchedInPlace(),
-                s.declaredConditions(),
-                s.uncertainty(),
-                s.readings(),
-                s.traces(),
-                s.harmonics(),
-                s.figures(),
-                s.dataFiles(),
-                chain);
+        return s.withChain(chain);
     }
 
     @Test

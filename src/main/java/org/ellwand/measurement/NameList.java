@@ -1,0 +1,112 @@
+package org.ellwand.measurement;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.Collections;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.concurrent.ConcurrentHashMap;
+import java.util.function.Predicate;
+import java.util.stream.IntStream;
+
+/**
+ * Names of conditions, sorted. Of a lot's many readings nearly all have the same ones: so every list of names is there once,
+ * and knows what is left of it without some names.
+ */
+final class NameList {
+    private static final Map<List<String>, NameList> ALL = new ConcurrentHashMap<>();
+
+    private final String[] names;
+    private final Set<String> asSet;
+    private final int hash;
+    private final Map<Set<String>, Rest> rests = new ConcurrentHashMap<>();
+    private final Map<Set<String>, Rest> parts = new ConcurrentHashMap<>();
+    private final Map<String, NameList> longer = new ConcurrentHashMap<>();
+
+    /** What is left of a list of names. */
+    static final class Rest {
+        private final NameList names;
+        /** Where the names stood that are left. */
+        private final int[] places;
+
+        private Rest(NameList names, int[] places) {
+            this.names = names;
+            this.places = places;
+        }
+
+        NameList names() {
+            return names;
+        }
+
+        String[] of(String[] texts) {
+            String[] left = new String[places.length];
+            for (int i = 0; i < left.length; i++) {
+                left[i] = texts[places[i]];
+            }
+            return left;
+        }
+    }
+
+    private NameList(List<String> names) {
+        this.names = names.toArray(String[]::new);
+        this.asSet = Collections.unmodifiableSet(new LinkedHashSet<>(names));
+        this.hash = Arrays.hashCode(this.names);
+    }
+
+    /** @param sorted each once */
+    static NameList of(List<String> sorted) {
+        NameList known = ALL.get(sorted);
+        return known != null ? known : ALL.computeIfAbsent(List.copyOf(sorted), NameList::new);
+    }
+
+    /** In their order. */
+    Set<String> asSet() {
+        return asSet;
+    }
+
+    String name(int place) {
+        return names[place];
+    }
+
+    int hash() {
+        return hash;
+    }
+
+    /** The place of a name; negative where it is not there, as a binary search gives it. */
+    int place(String name) {
+        for (int i = 0; i < names.length; i++) {
+            if (names[i].equals(name)) {
+                return i;
+            }
+        }
+        return Arrays.binarySearch(names, name);
+    }
+
+    /** These names and one that is not among them. */
+    NameList with(String name) {
+        return longer.computeIfAbsent(name, more -> {
+            List<String> all = new ArrayList<>(List.of(names));
+            all.add(-1 - place(more), more);
+            return of(all);
+        });
+    }
+
+    Rest without(Set<String> dropped) {
+        Rest known = rests.get(dropped);
+        return known != null ? known : rests.computeIfAbsent(Set.copyOf(dropped), d -> rest(name -> !d.contains(name)));
+    }
+
+    Rest only(Set<String> kept) {
+        Rest known = parts.get(kept);
+        return known != null ? known : parts.computeIfAbsent(Set.copyOf(kept), k -> rest(k::contains));
+    }
+
+    private Rest rest(Predicate<String> kept) {
+        int[] places = IntStream.range(0, names.length)
+                .filter(i -> kept.test(names[i]))
+                .toArray();
+        return new Rest(of(Arrays.stream(places).mapToObj(i -> names[i]).toList()), places);
+    }
+}
