@@ -10,13 +10,13 @@
 <#case "samples"><#return c.wearers + " samples in all, " + c.insertions + " insertions of each" + (c.chance != "")?then("; decides in " + c.chance + " of cases if value and scatter stay", " tell such a share, if mean and scatter stay") + ".">
 <#case "first"><#return c.insertions + " insertions in each ear; decides in " + c.chance + " of sittings if the value is the middle of the limit." + share>
 <#case "first margin"><#return c.insertions + " insertions in each ear" + (c.figure != "")?then("; tells a value that lies " + c.figure + " or more from its limit in " + wanted + " of sittings", "") + "." + share>
-<#case "complete"><#return c.insertions + " insertions in each ear, every band and two open-ear takes: " + c.reason + "." + share>
+<#case "complete"><#return c.insertions + " insertions in each ear, every band and two open-ear takes: " + c.reason?remove_ending(".") + "." + share>
 <#case "smaller"><#return (c.chance != "")?then(most + " insertions would decide in " + c.chance + " of sittings only; a", "A") + " standard uncertainty of at most " + c.figure + " would decide, if the value stays.">
 <#case "traces"><#return c.insertions + " traces with the product in place, put in anew for each" + (c.chance != "")?then("; decides in " + c.chance + " of cases if value and scatter stay", "") + ".">
 <#case "fixture"><#return "Louder than anybody’s ear is to be exposed to: on a fixture, not on people.">
 <#case "state"><#return "No further reading: state the uncertainty of the one there is.">
-<#case "other"><#return "A figure, trace or other reading that no curve sheet holds: " + c.reason + ".">
-<#default><#return "Out of reach: " + c.reason + ".">
+<#case "other"><#return "A figure, trace or other reading that no curve sheet holds: " + c.reason?remove_ending(".") + ".">
+<#default><#return "Out of reach: " + c.reason?remove_ending(".") + ".">
 </#switch>
 </#function>
 # What is left to measure

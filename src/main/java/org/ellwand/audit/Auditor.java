@@ -41,7 +41,7 @@ public final class Auditor {
      *     such rules are reported together
      */
     public Audit audit(List<Product> products, List<Session> sessions, List<Audit.Input> inputs) throws InputException {
-        return audit(products, sessions, Inspection.of(sessions), inputs);
+        return audit(products, sessions, Inspection.of(sessions).against(products), inputs);
     }
 
     /**

@@ -92,7 +92,7 @@ final class OwnNoise implements DataCheck {
                     .flatMap(r -> attenuations.of(r).stream())
                     .toList();
             if (!some.isEmpty()) {
-                NavigableMap<Band, Double> gain = Curves.mean(some);
+                NavigableMap<Band, Double> gain = new TreeMap<>(Curves.mean(some));
                 gain.replaceAll((band, attenuation) -> Math.max(0, -attenuation));
                 gains.put(state, gain);
             }
@@ -106,9 +106,10 @@ final class OwnNoise implements DataCheck {
         NavigableMap<Band, Double> room = ears.of(quiet.get(0))
                 .map(p -> Sheets.meanOf(p.takes().stream().map(CurveReading::of).toList()))
                 .orElse(new TreeMap<>());
+        NavigableMap<Band, Double> around = new TreeMap<>(room);
         NavigableMap<Band, Double> gain = gains.getOrDefault(of.without(Set.of("stimulus")), new TreeMap<>());
-        room.replaceAll((band, level) -> level + gain.getOrDefault(band, 0.0));
-        NavigableMap<Band, Double> above = Curves.less(own, room);
+        around.replaceAll((band, level) -> level + gain.getOrDefault(band, 0.0));
+        NavigableMap<Band, Double> above = Curves.less(own, around);
         if (above.isEmpty()) {
             return Optional.empty();
         }
@@ -118,7 +119,7 @@ final class OwnNoise implements DataCheck {
         List<Band> apart = new ArrayList<>(above.keySet());
         apart.removeAll(near);
         double ownDb = Curves.overallDb(own, Weighting.A);
-        return Optional.of(new Silence(of, ownDb, ownDb - Curves.overallDb(room, Weighting.A), near, apart));
+        return Optional.of(new Silence(of, ownDb, ownDb - Curves.overallDb(around, Weighting.A), near, apart));
     }
 
     /** What the readings have in common: one finding serves for all. */

@@ -71,6 +71,11 @@ class SoundSessionsTest {
                 new ShortAverage().name(),
                 new FieldDrift().name(),
                 new SignReversed().name(),
+                new TraceStart().name(),
+                new TraceEnd().name(),
+                new TraceSampling().name(),
+                new TraceOverload().name(),
+                new HarmonicFloor().name(),
                 new SettingOrder().name());
         Session one = SoundSittings.of("0");
         assertThat(Checks.ALL)

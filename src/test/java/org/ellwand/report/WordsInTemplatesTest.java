@@ -28,6 +28,7 @@ class WordsInTemplatesTest {
     /** Why these hold words all the same. */
     private static final Map<String, String> EXCEPT = Map.ofEntries(
             Map.entry("BenchFile", "the session file and its comments, in the language of sessions"),
+            Map.entry("PanelFile", "the session file and its comments, in the language of sessions"),
             Map.entry("SittingFile", "the session file and its comments, in the language of sessions"),
             Map.entry("JunitXml", "a build server's record; it is no page"),
             Map.entry("CellTable", "the head of a data file, which the contract fixes"),
@@ -49,6 +50,9 @@ class WordsInTemplatesTest {
             "equivalent input noise",
             "pink noise",
             "onset level",
+            "level drift",
+            "gain steadiness",
+            "harmonic distortion",
             "field microphone ");
 
     private static List<Path> classes() throws IOException {
