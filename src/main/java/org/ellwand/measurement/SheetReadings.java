@@ -31,7 +31,8 @@ final class SheetReadings {
         int slot = hash & (slots.length - 1);
         while (slots[slot] != 0) {
             // Keys lie far apart in memory: only one with the same hash is worth a look.
-            if (hashes[slot] == hash && Arrays.equals(readings.get(slots[slot] - 1).key(), key)) {
+            if (hashes[slot] == hash
+                    && Arrays.equals(readings.get(slots[slot] - 1).key(), key)) {
                 return slots[slot] - 1;
             }
             slot = (slot + 1) & (slots.length - 1);
