@@ -51,6 +51,11 @@ final class BandLayout {
         }
     }
 
+    /** Whether no level only bounds the true one. */
+    boolean isMeasured() {
+        return measured;
+    }
+
     /**
      * Whether both are the same and no level only bounds the true one. Readings of one sheet share the list of their bands;
      * other lists count as others, whatever they hold.

@@ -162,12 +162,12 @@ final class Preparation {
         BandLayout layout = BandLayout.of(subject.cells(), resolution);
         Optional<Ready> alike = last.filter(l -> layout.isMeasuredLike(l.layout()))
                 .map(l -> l.ready().of(subject));
-        Ready made = alike.orElseGet(() -> sorted(subject, resolution, spectral));
+        Ready made = alike.orElseGet(() -> sorted(subject, layout, resolution, spectral));
         last = Optional.of(new LaidOut(layout, made));
         return made;
     }
 
-    private Ready sorted(Subject subject, Resolution resolution, SpectralQuantity spectral) {
+    private Ready sorted(Subject subject, BandLayout layout, Resolution resolution, SpectralQuantity spectral) {
         TreeSet<Band> any = new TreeSet<>(subject.formula().anyBands(resolution));
         List<Band> asked = Bandwidth.bands(rule.bands().orElseThrow(), resolution, any);
         Set<Band> there = new HashSet<>(subject.formula().having(asked, resolution));
@@ -175,7 +175,8 @@ final class Preparation {
         List<Band> missing = new ArrayList<>();
         Map<Band, Bound> bounds = new HashMap<>();
         for (Band band : asked) {
-            Bound bound = there.contains(band) ? bound(subject, band, resolution, spectral) : Bound.MEASURED;
+            boolean bounded = there.contains(band) && !layout.isMeasured();
+            Bound bound = bounded ? bound(subject, band, resolution, spectral) : Bound.MEASURED;
             boolean serves = bound == Bound.MEASURED
                     || (OF_BANDS.contains(statistic()) && rule.between().isEmpty());
             (there.contains(band) && serves ? present : missing).add(band);

@@ -8,6 +8,7 @@ import java.util.List;
 final class SheetReadings {
     private final List<SheetReading> readings = new ArrayList<>();
     private int[] slots = new int[64];
+    private int[] hashes = new int[64];
     private int last = -1;
 
     /** The reading that was asked for last, or, where there is none yet, the one with this key. */
@@ -26,41 +27,50 @@ final class SheetReadings {
     }
 
     private int find(int[] key, int line) {
-        int slot = slot(key);
+        int hash = hash(key);
+        int slot = hash & (slots.length - 1);
         while (slots[slot] != 0) {
-            if (Arrays.equals(readings.get(slots[slot] - 1).key(), key)) {
+            // Keys lie far apart in memory: only one with the same hash is worth a look.
+            if (hashes[slot] == hash
+                    && Arrays.equals(readings.get(slots[slot] - 1).key(), key)) {
                 return slots[slot] - 1;
             }
             slot = (slot + 1) & (slots.length - 1);
         }
         readings.add(new SheetReading(key.clone(), line));
         slots[slot] = readings.size();
-        int index = readings.size() - 1;
+        hashes[slot] = hash;
         growWhenHalfFull();
-        return index;
+        return readings.size() - 1;
     }
 
-    private int slot(int[] key) {
+    private static int hash(int[] key) {
         // Numbers that count up differ in their last bits alone: each is spread over all.
         int hash = 0;
         for (int number : key) {
             hash = (hash ^ number) * 0x9E3779B9;
             hash ^= hash >>> 15;
         }
-        return hash & (slots.length - 1);
+        return hash;
     }
 
     private void growWhenHalfFull() {
         if (2 * readings.size() < slots.length) {
             return;
         }
-        slots = new int[2 * slots.length];
-        for (int i = 0; i < readings.size(); i++) {
-            int slot = slot(readings.get(i).key());
-            while (slots[slot] != 0) {
-                slot = (slot + 1) & (slots.length - 1);
+        int[] before = slots;
+        int[] hashesBefore = hashes;
+        slots = new int[2 * before.length];
+        hashes = new int[slots.length];
+        for (int s = 0; s < before.length; s++) {
+            if (before[s] != 0) {
+                int slot = hashesBefore[s] & (slots.length - 1);
+                while (slots[slot] != 0) {
+                    slot = (slot + 1) & (slots.length - 1);
+                }
+                slots[slot] = before[s];
+                hashes[slot] = hashesBefore[s];
             }
-            slots[slot] = i + 1;
         }
     }
 }

@@ -13,6 +13,7 @@ final class ComposedComputation implements Computation {
     private final List<Computation> members;
     private final Way way;
     private final double[][] outs;
+    private final boolean linear;
 
     /** How they are put together. */
     enum Way {
@@ -24,6 +25,7 @@ final class ComposedComputation implements Computation {
     ComposedComputation(List<Computation> members, Way way) {
         this.members = List.copyOf(members);
         this.way = way;
+        linear = way != Way.RATIO && members.stream().allMatch(Computation::isLinear);
         outs = members.stream().map(m -> new double[m.size()]).toArray(double[][]::new);
     }
 
@@ -34,7 +36,7 @@ final class ComposedComputation implements Computation {
 
     @Override
     public boolean isLinear() {
-        return way != Way.RATIO && members.stream().allMatch(Computation::isLinear);
+        return linear;
     }
 
     @Override
