@@ -149,7 +149,7 @@ ${f.svg?no_esc}
 <#if c.notes?has_content><dt>Caveats</dt><dd><@list c.notes?map(note -> note.text)/></dd></#if>
 <#if c.findings?has_content><dt>Findings that touch it</dt><dd><ul><#list c.findings as f><li>${w.finding(f)}</li></#list></ul></dd></#if>
 <@row "Impression, not measured" c.impression/>
-<@row "Maker asked" c.asked/>
+<@row "Maker" w.answer(product, c)/>
 <#if c.reply.text != ""><dt>Maker’s reply</dt><dd>${c.reply.text} <span class="soft">(${c.reply.dated})</span></dd></#if>
 </dl>
 <@figures c.figures/>
@@ -258,7 +258,8 @@ ${f.svg?no_esc}
 <dl>
 <#list products as product>
 <dt>${product.name}</dt><dd><#if product.asked != "">Asked ${product.asked}. </#if><#if product.reply.text != "">“${product.reply.text}” <span class="soft">(${product.reply.dated})</span><#else>No reply is on record.</#if>
-<#list product.claims?filter(c -> c.reply.text != "") as c><#if c?is_first><ul></#if><li><a href="#${c.anchor}">${c.number}. ${w.called(c)}</a>: “${c.reply.text}” <span class="soft">(${c.reply.dated})</span></li><#if c?is_last></ul></#if></#list></dd>
+<#list product.claims?filter(c -> c.reply.text != "") as c><#if c?is_first><ul></#if><li><a href="#${c.anchor}">${c.number}. ${w.called(c)}</a>: “${c.reply.text}” <span class="soft">(${c.reply.dated})</span></li><#if c?is_last></ul></#if></#list>
+<#list product.claims?filter(c -> c.answer.kind == "edition" || c.answer.kind == "none") as c><#if c?is_first><ul></#if><li><a href="#${c.anchor}">${c.number}. ${w.called(c)}</a>: ${w.answer(product, c)}</li><#if c?is_last></ul></#if></#list></dd>
 </#list>
 </dl>
 </section>

@@ -102,8 +102,8 @@ Probability: that the claim, as we read it, is true. U: expanded uncertainty (k 
 <#if c.impression != "">
 - Impression, not measured: ${c.impression}
 </#if>
-<#if c.asked != "">
-- Maker asked: ${c.asked}
+<#if w.answer(product, c) != "">
+- Maker: ${w.answer(product, c)}
 </#if>
 <#if c.reply.text != "">
 - Maker’s reply (${c.reply.dated}): ${c.reply.text}
@@ -240,6 +240,9 @@ ${w.noFindings()}
 
 <#list products as product>
 - ${product.name}: <#if product.reply.text != "">“${product.reply.text}” (${product.reply.dated})<#else>no reply is on record</#if><#list product.claims?filter(c -> c.reply.text != "") as c>; about No. ${c.number}: “${c.reply.text}” (${c.reply.dated})</#list>
+<#list product.claims?filter(c -> c.answer.kind == "edition" || c.answer.kind == "none") as c>
+- ${product.name}, [${c.number}](#${c.anchor}): ${w.answer(product, c)}
+</#list>
 </#list>
 
 ## The editions side by side

@@ -1,6 +1,10 @@
 <#function signed x digits><#local s = x?string["0." + ""?left_pad(digits, "0")]><#return s?replace("-", "−")></#function>
 <#function decimals x unit><#if unit?starts_with("dB")><#return 1></#if><#local a = x?abs><#return (a >= 100)?then(0, (a >= 10)?then(1, (a >= 1)?then(2, 3)))></#function>
 <#function amount x unit><#if !(x?is_number)><#return "–"></#if><#local d = decimals(x, unit)><#local t = (d == 0)?then(x?string["0"]?replace("-", "−"), signed(x, d))><#return (unit == "")?then(t, t + " " + unit)></#function>
+<#-- As many decimals as the uncertainty calls for. -->
+<#function fine x u unit><#if !unit?starts_with("dB") || !(u?is_number) || u == 0 || 2 * u gte 0.2><#return amount(x, unit)></#if><#return signed(x, (2 * u gte 0.02)?then(2, 3)) + " " + unit></#function>
+<#function shifted s unit><#local t = fine(s.value, s.standardUncertainty, unit)><#return (s.value > 0)?then("+" + t, t)></#function>
+<#function expanded s unit><#return fine(2 * s.standardUncertainty, s.standardUncertainty, unit)></#function>
 <#function moved x unit><#local t = amount(x, unit)><#return (x > 0)?then("+" + t, t)></#function>
 <#function chance p><#if !(p?is_number)><#return ""></#if><#if p < 0.001><#return "less than 0.001"></#if><#return p?string["0.000"]></#function>
 <#function at side><#if side.hz?is_number><#return " at " + side.hz?c + " Hz"></#if><#return ""></#function>
@@ -10,6 +14,9 @@
   <#if !(s.standardUncertainty?is_number)><#return "nothing tells the spread"></#if>
   <#local words = s.moreThanNoise?then("more than noise", "not more than noise")>
   <#if s.within?is_number><#local words = words + (s.equivalent?then("; the same within the margin", "; not shown to be the same within the margin"))></#if>
+  <#if s.units.first gt 0>
+    <#local words = words + "; mean over " + s.units.same?then("the same " + s.units.first + " units", s.units.first + " and " + s.units.second + " other units") + ", " + fine(s.first, s.standardUncertainty, unit) + " → " + fine(s.second, s.standardUncertainty, unit)>
+  </#if>
   <#return words>
 </#function>
 <#function said side><#return side.verbatim?then("“" + side.words + "”", side.words)></#function>

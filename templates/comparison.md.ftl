@@ -14,7 +14,7 @@ A shift is the second value less the first. Its uncertainty is that of the diffe
 | No. | Claim | First | Second | Verdict | Shift | Uncertainty (k = 2) | Noise alone: probability | |
 | --: | --- | --: | --: | --- | --: | --: | --: | --- |
 <#list p.claims as c>
-| ${c.number} | ${c.id}<#if !c.sameWords> (words or rule differ)</#if> | ${amount(c.first.value, c.unit)} | ${amount(c.second.value, c.unit)} | ${c.first.verdict} → ${c.second.verdict} (${became(c.change)}) | <#if c.shift?has_content>${moved(c.shift.value, c.unit)}<#else>–</#if> | <#if c.shift?has_content && c.shift.standardUncertainty?is_number>${amount(2 * c.shift.standardUncertainty, c.unit)}<#else>–</#if> | <#if c.shift?has_content>${chance(c.shift.chance)}</#if> | ${judged(c.shift, c.unit)} |
+| ${c.number} | ${c.id}<#if !c.sameWords> (words or rule differ)</#if> | ${amount(c.first.value, c.unit)} | ${amount(c.second.value, c.unit)} | ${c.first.verdict} → ${c.second.verdict} (${became(c.change)}) | <#if c.shift?has_content>${shifted(c.shift, c.unit)}<#else>–</#if> | <#if c.shift?has_content && c.shift.standardUncertainty?is_number>${expanded(c.shift, c.unit)}<#else>–</#if> | <#if c.shift?has_content>${chance(c.shift.chance)}</#if> | ${judged(c.shift, c.unit)} |
 </#list>
 
 <#list p.claims?filter(c -> c.cells?size gt 1 || !c.sameWords || (c.shift?has_content && c.shift.nothingShared)) as c>
@@ -29,7 +29,7 @@ A shift is the second value less the first. Its uncertainty is that of the diffe
 </#if>
 <#if c.cells?size gt 1>
 <#list c.cells as s>
-- ${s.conditions}: ${amount(s.first, c.unit)} → ${amount(s.second, c.unit)}, ${moved(s.value, c.unit)} (${judged(s, c.unit)})
+- ${s.conditions}<#if s.units.first gt 0><#if s.conditions != "">, </#if>mean over the units</#if>: ${amount(s.first, c.unit)} → ${amount(s.second, c.unit)}, ${shifted(s, c.unit)} (${judged(s, c.unit)})
 </#list>
 </#if>
 

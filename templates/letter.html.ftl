@@ -2,6 +2,7 @@
 <#import "words.ftl" as w>
 <#include "letter-questions.ftl">
 <#macro quoted s><#if s.verbatim>“${s.words}”<#else>${s.words}</#if> <span class="soft">(<#if !s.verbatim>in our words; </#if>${s.source}, ${s.editionDated})</span></#macro>
+<#macro answers a><#list a.editions as e><@quoted e/><#sep>; </#list><#if a.reply.text != ""><#if a.editions?has_content>; </#if>“${a.reply.text}” (${a.reply.dated})</#if></#macro>
 <!DOCTYPE html>
 <html lang="en">
 <head>
@@ -35,6 +36,8 @@ dd{margin:0;min-width:0}
 <p><#if answerBy != "">We should be grateful for your answer by ${answerBy}.<#else>We should be grateful for your answer.</#if> Please answer by number and letter; “as assumed” is an answer, and so is “we do not know”.</p>
 <#if reply.text != "">
 <p>Thank you for your answer of ${reply.dated}: “${reply.text}” What it did not settle is asked here.</p>
+<#elseif since?has_content>
+<p>We first wrote to you on ${asked}. Since then we have <#list since as e>${e.source} (${e.dated})<#sep><#if e?counter == since?size - 1> and <#else>, </#if></#list>, with thanks. What that did not settle is asked here.</p>
 <#elseif asked != "">
 <p>We first wrote to you on ${asked} and have had no answer so far.</p>
 </#if>
@@ -81,7 +84,7 @@ dd{margin:0;min-width:0}
 <h2>Answered already, with thanks</h2>
 <ul>
 <#list answered as a>
-<li><@quoted a/>: “${a.reply.text}” (${a.reply.dated})</li>
+<li><@quoted a/>: <@answers a/></li>
 </#list>
 </ul>
 </#if>

@@ -2,6 +2,7 @@
 <#import "words.ftl" as w>
 <#include "letter-questions.ftl">
 <#macro quoted s><#if s.verbatim>“${s.words}” (<#else>${s.words} (in our words; </#if>${s.source}, ${s.editionDated})</#macro>
+<#macro answers a><#list a.editions as e><@quoted e/><#sep>; </#list><#if a.reply.text != ""><#if a.editions?has_content>; </#if>“${a.reply.text}” (${a.reply.dated})</#if></#macro>
 <#if maker != "">
 To ${maker}
 
@@ -21,6 +22,9 @@ We should be grateful for your answer by ${answerBy}. <#else>We should be gratef
 
 <#if reply.text != "">
 Thank you for your answer of ${reply.dated}: “${reply.text}” What it did not settle is asked here.
+
+<#elseif since?has_content>
+We first wrote to you on ${asked}. Since then we have <#list since as e>${e.source} (${e.dated})<#sep><#if e?counter == since?size - 1> and <#else>, </#if></#list>, with thanks. What that did not settle is asked here.
 
 <#elseif asked != "">
 We first wrote to you on ${asked} and have had no answer so far.
@@ -70,7 +74,7 @@ We first wrote to you on ${asked} and have had no answer so far.
 ## Answered already, with thanks
 
 <#list answered as a>
-- <@quoted a/>: “${a.reply.text}” (${a.reply.dated})
+- <@quoted a/>: <@answers a/>
 </#list>
 
 </#if>

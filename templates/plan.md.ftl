@@ -1,5 +1,7 @@
 <#ftl output_format="Markdown">
 <#function verdictNow c><#return c.verdict + (c.value != "")?then(", " + c.value, "") + (c.uncertainty != "")?then("; u = " + c.uncertainty, "")></#function>
+<#function share dose><#return dose?replace("<", "less than")></#function>
+<#function inWords limit><#return limit?replace("≥", "at least")?replace("≤", "at most")></#function>
 <#function needs c>
 <#local share = (c.shareNeeds > 0)?then(" A share: at least " + c.shareNeeds + " of them, none outside.", "")>
 <#switch c.advice>
@@ -8,12 +10,13 @@
 <#case "samples"><#return c.wearers + " samples in all, " + c.insertions + " insertions of each" + (c.chance != "")?then("; decides in " + c.chance + " of cases if value and scatter stay", " tell such a share, if mean and scatter stay") + ".">
 <#case "first"><#return c.insertions + " insertions in each ear; decides in " + c.chance + " of sittings if the value is the middle of the limit." + share>
 <#case "first margin"><#return c.insertions + " insertions in each ear" + (c.figure != "")?then("; tells a value that lies " + c.figure + " or more from its limit in " + wanted + " of sittings", "") + "." + share>
-<#case "complete"><#return c.insertions + " insertions in each ear, every band and two open-ear takes: " + c.reason + "." + share>
+<#case "complete"><#return c.insertions + " insertions in each ear, every band and two open-ear takes: " + c.reason?remove_ending(".") + "." + share>
 <#case "smaller"><#return (c.chance != "")?then(most + " insertions would decide in " + c.chance + " of sittings only; a", "A") + " standard uncertainty of at most " + c.figure + " would decide, if the value stays.">
+<#case "traces"><#return c.insertions + " traces with the product in place, put in anew for each" + (c.chance != "")?then("; decides in " + c.chance + " of cases if value and scatter stay", "") + ".">
 <#case "fixture"><#return "Louder than anybody’s ear is to be exposed to: on a fixture, not on people.">
 <#case "state"><#return "No further reading: state the uncertainty of the one there is.">
-<#case "other"><#return "A figure, trace or other reading that no curve sheet holds: " + c.reason + ".">
-<#default><#return "Out of reach: " + c.reason + ".">
+<#case "other"><#return "A figure, trace or other reading that no curve sheet holds: " + c.reason?remove_ending(".") + ".">
+<#default><#return "Out of reach: " + c.reason?remove_ending(".") + ".">
 </#switch>
 </#function>
 # What is left to measure
@@ -26,7 +29,7 @@
 | No. | Claim | Today | Would pass today | What it needs |
 | --: | --- | --- | --- | --- |
 <#list p.claims as c>
-| ${c.number} | <#if c.verbatim>“${c.words}”<#else>${c.words}</#if> | ${verdictNow(c)} | ${c.wouldPass} | ${needs(c)} |
+| ${c.number} | <#if c.verbatim>“${c.words}”<#else>${c.words}</#if> | ${verdictNow(c)} | ${inWords(c.wouldPass)} | ${needs(c)} |
 </#list>
 <#else>
 Nothing is open.
@@ -39,7 +42,7 @@ Nothing is open.
 ${t?counter}. <#if t.what == "open">Open ear: <#else><#if t.fit != "">${t.fit}, </#if><#if t.first == t.last>insertion ${t.first}<#else>insertions ${t.first} to ${t.last}, each</#if>: </#if>${t.readings}
 </#list>
 
-${s.readings} readings<#if s.ids?size gt 1> in each sitting</#if>, ${s.minutes} min at ${seconds} s each. Open ear: ${s.open.readings} readings, ${s.open.minutes} min, at most ${s.open.loudest} dB(A) in the field: ${s.open.niosh} of a day’s dose (NIOSH 98-126), ${s.open.upperAction} of the upper action value (2003/10/EC). <#if s.openAtEveryLevel.loudest != s.open.loudest>Read at every level, up to ${s.openAtEveryLevel.loudest} dB(A), it would be ${s.openAtEveryLevel.niosh} and ${s.openAtEveryLevel.upperAction}: hence “open ear: scaled”. </#if>The other ear hears all: ${s.otherEar.niosh} and ${s.otherEar.upperAction} unless it is plugged.
+${s.readings} readings<#if s.ids?size gt 1> in each sitting</#if>, ${s.minutes} min at ${seconds} s each. Open ear: ${s.open.readings} readings, ${s.open.minutes} min, at most ${s.open.loudest} dB(A) in the field: ${share(s.open.niosh)} of a day’s dose (NIOSH 98-126), ${share(s.open.upperAction)} of the upper action value (2003/10/EC). <#if s.openAtEveryLevel.loudest != s.open.loudest>Read at every level, up to ${s.openAtEveryLevel.loudest} dB(A), it would be ${share(s.openAtEveryLevel.niosh)} and ${share(s.openAtEveryLevel.upperAction)}: hence “open ear: scaled”. </#if>The other ear hears all: ${share(s.otherEar.niosh)} and ${share(s.otherEar.upperAction)} unless it is plugged.
 
 <#if s.floor.claimed != "">
 To see ${s.floor.claimed} of attenuation <#if s.floor.level != "">15 dB above the background of ${s.like}, ${s.floor.kind} must be ${s.floor.level} dB or louder<#else>15 dB above a typical background of 25 dB a third octave (common practice, no source: it was not read here), pink noise must be ${s.floor.typical} dB SPL or louder; read the open ear in quiet first</#if>.
@@ -53,15 +56,19 @@ The uncertainty in the session file is the typical one of probe-tube work (commo
 </#list>
 <#list products as p>
 <#if p.bench?has_content>
-**Figures, traces and harmonics of ${p.name}:** ${p.bench?join(", ")}. Replace every FILL by what was read.
+**Figures, traces and harmonics of ${p.name}:** ${p.bench?join(", ")}. Replace every FILL by what was read. <#if p.programmes.readings gt 0>The open ear hears each programme once, at up to ${p.programmes.loudest} dB(A): ${p.programmes.niosh} of a day’s dose (NIOSH 98-126), ${p.programmes.upperAction} of the upper action value (2003/10/EC) for ${seconds} s each; take the quietest that the claim allows.</#if>
+
+</#if>
+<#if p.panel?has_content>
+**A panel for the rating of ${p.name}:** ${p.panel?join(", ")}. Hearing thresholds by the standard procedure in a qualified laboratory; readings with a probe tube are no substitute.
 
 </#if>
 </#list>
-<#assign sittings = products?map(p -> p.sittings?size)?filter(n -> n gt 0)>
+<#assign sittings = products?map(p -> p.sittings?size + p.bench?size + p.panel?size)?filter(n -> n gt 0)>
 <#if sittings?has_content>
 ## Then
 
-Copy each `plan-….yaml` with its `.csv` into `measurements/` and fill in the levels, in the order of the sheet; a band left empty counts as missing. Decide on the number of insertions now and keep to it. A new sitting is judged by itself and not averaged with earlier ones: `ellwand audit --session` with the names of the new sessions; judged together, a claim stays open as long as it is open in one of them. The chances hold for the deciding ear and band, if the declared sizes are right.
+Copy each `plan-….yaml` with its sheets (`.csv`) into `measurements/` and fill in the levels, in the order of the sheet; a band left empty counts as missing. Decide on the number of insertions now and keep to it. A new sitting is judged by itself and not averaged with earlier ones: `ellwand audit --session` with the names of the new sessions; judged together, a claim stays open as long as it is open in one of them. The chances hold for the deciding ear and band, if the declared sizes are right.
 
 </#if>
 ## Cautions

@@ -350,7 +350,7 @@
   <#local text = (p.sample.insertions == 0)?then("Nothing of it was measured in an ear", "Measured in " + count(p.sample.ears, "ear", "ears") + " with " + count(p.sample.insertions, "insertion", "insertions"))>
   <#local text += "; a firm verdict is wrong at most " + p.doubt + " of the time, if the declared sizes of the uncertainty are right.">
   <#local changing = p.robust.of - p.robust.same>
-  <#if p.robust.of gt 0><#local text += " " + count(p.robust.of, "sentence", "sentences") + " can fairly be read otherwise; under one of its other readings the verdict of " + (changing == 0)?then("none", (changing == p.robust.of)?then((changing == 1)?then("this one", "each of them"), changing + " of them")) + " changes."></#if>
+  <#if p.robust.of gt 0><#local text += " " + count(p.robust.of, "sentence", "sentences") + " can fairly be read in other ways; " + (changing == 0)?then("no verdict", "the verdict" + (p.robust.of == 1)?then("", " of " + (changing == p.robust.of)?then("each", changing + " of them"))) + " depends on which."></#if>
   <#return text>
 </#function>
 
@@ -413,6 +413,16 @@
   <#if before.editionConditions != now.editionConditions><#local parts += ["speaks of " + orNone(now.editionConditions) + ", before of " + orNone(before.editionConditions)]></#if>
   <#local parts += [(before.verdict == now.verdict)?then("verdict the same", "verdict " + now.verdict + ", before " + before.verdict)]>
   <#return parts?join("; ")>
+</#function>
+
+<#-- What came of the question to the maker, and what it changed -->
+<#function answer product c>
+  <#switch c.answer.kind>
+    <#case "none"><#return "asked on " + c.asked + "; no answer is on record">
+    <#case "reply"><#return (c.asked != "")?then("asked on " + c.asked + ", answered on ", "wrote on ") + c.reply.dated + "; the answer is printed and not judged: what we assumed above is assumed still">
+    <#case "edition"><#local by = product.claims[c.answer.number - 1]><#return "asked on " + c.asked + "; answered by No. " + c.answer.number + " (" + source(by) + "): " + changed(c, by)>
+    <#default><#return "">
+  </#switch>
 </#function>
 
 <#function orNone text><#return (text == "")?then("nothing", text)></#function>

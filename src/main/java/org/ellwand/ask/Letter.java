@@ -7,13 +7,15 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.stream.IntStream;
 import org.ellwand.audit.RuleText;
+import org.ellwand.claim.Answer;
 import org.ellwand.claim.Claim;
+import org.ellwand.claim.Edition;
 import org.ellwand.claim.Product;
 import org.ellwand.claim.Reply;
 
 /**
  * The letter of questions about one product, as templates see it: what each sentence leaves open, and what was assumed
- * meanwhile. Claims that the maker has answered are not asked about again. {@code templates/README.md} documents the
+ * meanwhile. Claims that the maker has answered, in words or by a new edition, are not asked about again. {@code templates/README.md} documents the
  * model; every sentence stands in the templates.
  */
 public final class Letter {
@@ -38,7 +40,7 @@ public final class Letter {
 
     private void sort(Claim claim) {
         OpenClaim left = OpenClaim.of(claim);
-        if (claim.reply().isPresent()) {
+        if (!Answer.to(claim, product).isNone()) {
             answered.add(claim);
         } else if (left.isOpen()) {
             open.add(left);
@@ -50,8 +52,8 @@ public final class Letter {
     /** Whether a letter has anything to ask. */
     public static boolean isNeeded(Product product) {
         return product.claims().stream()
-                .anyMatch(
-                        claim -> claim.reply().isEmpty() && OpenClaim.of(claim).isOpen());
+                .anyMatch(claim -> Answer.to(claim, product).isNone()
+                        && OpenClaim.of(claim).isOpen());
     }
 
     /**
@@ -76,12 +78,13 @@ public final class Letter {
         model.put("from", options.from().orElse(""));
         model.put("asked", product.asked().orElse(""));
         model.put("reply", reply(product.reply()));
+        model.put("since", Answer.since(product).stream().map(Letter::edition).toList());
         model.put("common", common.model(open));
         model.put(
                 "sentences",
                 IntStream.range(0, open.size()).mapToObj(this::sentence).toList());
         model.put("differing", differing());
-        model.put("answered", answered.stream().map(Letter::answered).toList());
+        model.put("answered", answered.stream().map(this::answered).toList());
         model.put("clear", clear.stream().map(Letter::words).toList());
         model.put("withResults", !results.isEmpty());
         model.put("cautions", results.isEmpty() ? List.of() : cautions);
@@ -95,7 +98,9 @@ public final class Letter {
         model.put("number", index + 1);
         model.put("points", asked.points(common).stream().map(OpenPoint::model).toList());
         model.put("common", common.of(asked));
-        model.put("rule", claim.rule().map(RuleText::of).orElse(""));
+        model.put(
+                "rule",
+                claim.rule().map(rule -> RuleText.of(rule, options.sentences())).orElse(""));
         model.put("because", claim.because().orElse(""));
         model.put("untestedBecause", claim.untestedBecause().orElse(""));
         model.put("asked", claim.asked().orElse(""));
@@ -124,11 +129,18 @@ public final class Letter {
                 .count();
     }
 
-    private static Object answered(Claim claim) {
+    private Object answered(Claim claim) {
         Map<String, Object> model = new LinkedHashMap<>(words(claim));
         model.put("asked", claim.asked().orElse(""));
         model.put("reply", reply(claim.reply()));
+        model.put(
+                "editions",
+                Answer.to(claim, product).edition().stream().map(Letter::words).toList());
         return model;
+    }
+
+    private static Object edition(Edition edition) {
+        return Map.of("source", edition.source(), "dated", edition.dated());
     }
 
     private static Map<String, Object> words(Claim claim) {

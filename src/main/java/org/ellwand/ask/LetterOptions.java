@@ -1,6 +1,7 @@
 package org.ellwand.ask;
 
 import java.util.Optional;
+import org.ellwand.words.Sentences;
 
 /**
  * How a letter is wanted.
@@ -8,5 +9,12 @@ import java.util.Optional;
  * @param dated the date it bears; absent: none
  * @param answerBy when an answer is asked for; absent: no date is set
  * @param from who signs; absent: a line is left for it
+ * @param sentences what rules and reasons are worded in
  */
-public record LetterOptions(Optional<String> dated, Optional<String> answerBy, Optional<String> from) {}
+public record LetterOptions(
+        Optional<String> dated, Optional<String> answerBy, Optional<String> from, Sentences sentences) {
+    /** No date, nobody who signs, in English. */
+    public static LetterOptions plain() {
+        return new LetterOptions(Optional.empty(), Optional.empty(), Optional.empty(), Sentences.english());
+    }
+}

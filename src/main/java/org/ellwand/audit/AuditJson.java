@@ -23,12 +23,18 @@ import tools.jackson.databind.node.ObjectNode;
  * is not written; its paraphrase is. The same audit gives the same bytes.
  */
 public final class AuditJson {
+    /** What the key {@code format} says. */
     public static final String FORMAT = "ellwand-audit";
+    /** What the key {@code version} says; counted up where a key changes its meaning. */
     public static final int VERSION = 1;
 
     private AuditJson() {}
 
-    /** The record in UTF-8, two spaces of indentation, with a line feed at its end. */
+    /**
+     * {@return the record in UTF-8, two spaces of indentation, with a line feed at its end}
+     *
+     * @param audit what is recorded
+     */
     public static byte[] write(Audit audit) {
         ObjectNode document = NODES.objectNode().put("format", FORMAT).put("version", VERSION);
         document.set("inputs", list(audit.inputs(), AuditJson::input));

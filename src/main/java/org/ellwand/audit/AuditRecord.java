@@ -11,6 +11,11 @@ import java.util.OptionalDouble;
  * @param products in the order of the record
  */
 public record AuditRecord(List<OfProduct> products) {
+    /**
+     * Copies what is listed.
+     *
+     * @param products in their order
+     */
     public AuditRecord {
         products = List.copyOf(products);
     }
@@ -21,6 +26,13 @@ public record AuditRecord(List<OfProduct> products) {
      * @param confidence of a firm verdict, above 0.5 and below 1
      */
     public record OfProduct(String name, double confidence, List<OfClaim> claims) {
+        /**
+         * Copies what is listed.
+         *
+         * @param name of the product
+         * @param confidence of a firm verdict, above 0.5 and below 1
+         * @param claims in their order
+         */
         public OfProduct {
             claims = List.copyOf(claims);
         }
@@ -50,6 +62,23 @@ public record AuditRecord(List<OfProduct> products) {
             OptionalDouble standardUncertainty,
             OptionalDouble hz,
             List<OfCell> cells) {
+        /**
+         * Copies what is listed.
+         *
+         * @param id of the claim
+         * @param edition id of its edition
+         * @param topic that joins it to claims of other editions
+         * @param words the maker's, or in other words
+         * @param verbatim whether the words are the maker's own
+         * @param rule in one line; absent where there is none
+         * @param unit of limit and values; empty for plain numbers
+         * @param verdict under the plain rule
+         * @param probability of the deciding point; absent where nothing tells it
+         * @param value unit of the limit; absent where untested
+         * @param standardUncertainty unit of the limit; absent where nothing tells it
+         * @param hz band of the deciding point, in Hz; absent where it is a cell
+         * @param cells in their order
+         */
         public OfClaim {
             cells = List.copyOf(cells);
         }
@@ -61,6 +90,14 @@ public record AuditRecord(List<OfProduct> products) {
             OptionalDouble value,
             OptionalDouble standardUncertainty,
             List<Contribution> contributions) {
+        /**
+         * Copies what is listed.
+         *
+         * @param conditions by name
+         * @param value unit of the limit; absent where untested
+         * @param standardUncertainty unit of the limit; absent where nothing tells it
+         * @param contributions what makes up the uncertainty
+         */
         public OfCell {
             conditions = Map.copyOf(conditions);
             contributions = List.copyOf(contributions);

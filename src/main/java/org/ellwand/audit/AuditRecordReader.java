@@ -23,7 +23,7 @@ public final class AuditRecordReader {
     }
 
     /**
-     * The record.
+     * {@return the record}
      *
      * @param json the bytes of {@code audit.json}
      * @param file its name, for messages

@@ -22,25 +22,35 @@ import org.ellwand.words.Remark;
 public final class Auditor {
     private final AuditOptions options;
 
+    /**
+     * An auditor.
+     *
+     * @param options how much is drawn
+     */
     public Auditor(AuditOptions options) {
         this.options = options;
     }
 
     /**
-     * Judges every claim of the products.
+     * {@return every claim of the products, judged}
      *
+     * @param products with their claims
+     * @param sessions what was measured, of these products and of others
      * @param inputs what was read, for the record
      * @throws InputException where a rule does not fit the readings (several settings match and it names none, …); all
      *     such rules are reported together
      */
     public Audit audit(List<Product> products, List<Session> sessions, List<Audit.Input> inputs) throws InputException {
-        return audit(products, sessions, Inspection.of(sessions), inputs);
+        return audit(products, sessions, Inspection.of(sessions).against(products), inputs);
     }
 
     /**
-     * The same where the sessions were inspected before, to judge more claims by them.
+     * {@return the same where the sessions were inspected before, to judge more claims by them}
      *
+     * @param products with their claims
+     * @param sessions what was measured, as it was read
      * @param inspection of these sessions
+     * @param inputs what was read, for the record
      * @throws InputException as above
      */
     public Audit audit(List<Product> products, List<Session> sessions, Inspection inspection, List<Audit.Input> inputs)

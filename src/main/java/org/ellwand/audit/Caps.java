@@ -27,6 +27,8 @@ final class Caps {
         List<Remark> reasons = new ArrayList<>();
         if (!subject.isPopulation()) {
             insertion(subject, reasons);
+        }
+        if (!subject.isPopulation() || isHeldAgainstOneOpenEar(subject)) {
             openEar(subject, reasons);
         }
         population(subject, reasons);
@@ -63,6 +65,12 @@ final class Caps {
             boolean differences = subject.cells().stream().allMatch(c -> c.values() != Reading.Values.LEVELS);
             reasons.add(Remark.of(differences ? "no-reading-uncertainty" : "one-open-ear-take"));
         }
+    }
+
+    /** Then its error is in every unit alike, and their scatter does not show it; of two sides each may have its own. */
+    private boolean isHeldAgainstOneOpenEar(Subject subject) {
+        long openEars = subject.cells().stream().map(Cell::openEar).distinct().count();
+        return openEars == (rule.between().isPresent() ? 2 : 1);
     }
 
     private static boolean openEarCancels(Subject subject) {

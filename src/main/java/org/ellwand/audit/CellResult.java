@@ -38,7 +38,21 @@ public record CellResult(
         List<AtLevel> series,
         List<Settled> settled) {
 
-    /** Without a series and traces. */
+    /**
+     * Without a series and traces.
+     *
+     * @param conditions what all its readings have in common
+     * @param insertions how many insertions were averaged
+     * @param value unit of the limit
+     * @param bound whether the value is measured
+     * @param standardUncertainty of the value, unit of the limit
+     * @param probability of the cell's deciding point
+     * @param bands the curve, band by band
+     * @param inPlaceDb levels of the product in place by band
+     * @param openEarDb levels of the open ear by band
+     * @param insertionCurves each insertion's own curve
+     * @param contributions what makes up the uncertainty, largest first
+     */
     public CellResult(
             Conditions conditions,
             int insertions,

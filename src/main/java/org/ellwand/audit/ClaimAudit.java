@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Optional;
 import org.ellwand.claim.Claim;
 import org.ellwand.words.Remark;
+import org.ellwand.words.Sentences;
 
 /**
  * A claim and what became of it.
@@ -13,17 +14,27 @@ import org.ellwand.words.Remark;
  * @param remarks about the claim as a whole ("same under all 3 rules")
  */
 public record ClaimAudit(Claim claim, Optional<Judgement> plain, List<Judgement> otherwise, List<Remark> remarks) {
+    /** {@return the verdict under the plain rule; untested where the claim has none} */
     public Verdict verdict() {
         return plain.map(Judgement::verdict).orElse(Verdict.UNTESTED);
     }
 
-    /** The remarks in English. */
+    /** {@return the remarks in English} */
     public List<String> notes() {
         return Remark.texts(remarks);
     }
 
-    /** Why the verdict is not firm; absent for pass and fail. */
+    /** {@return why the verdict is not firm; absent for pass and fail} */
     public Optional<String> reason() {
-        return plain.isPresent() ? plain.get().reason() : claim.untestedBecause();
+        return reason(Sentences.english());
+    }
+
+    /**
+     * {@return the same in these sentences, but for the user's own words}
+     *
+     * @param sentences what reasons say
+     */
+    public Optional<String> reason(Sentences sentences) {
+        return plain.isPresent() ? plain.get().reason(sentences) : claim.untestedBecause();
     }
 }

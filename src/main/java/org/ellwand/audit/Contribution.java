@@ -11,7 +11,13 @@ import java.util.OptionalInt;
  * @param degreesOfFreedom of a scatter that was observed, whose draws are a scaled t; absent for a declared cause
  */
 public record Contribution(String cause, String instance, double effect, OptionalInt degreesOfFreedom) {
-    /** Of a declared cause. */
+    /**
+     * Of a declared cause.
+     *
+     * @param cause name of the cause
+     * @param instance what it is shared by
+     * @param effect standard uncertainty it gives the number, in the limit's unit, not negative
+     */
     public Contribution(String cause, String instance, double effect) {
         this(cause, instance, effect, OptionalInt.empty());
     }

@@ -11,6 +11,7 @@ import java.util.stream.Stream;
 import org.ellwand.acoustics.Band;
 import org.ellwand.amount.Dimension;
 import org.ellwand.amount.Interval;
+import org.ellwand.amount.Unit;
 import org.ellwand.check.BackgroundFloor;
 import org.ellwand.check.Finding;
 import org.ellwand.check.Finding.Consequence;
@@ -29,19 +30,26 @@ import org.ellwand.words.Remark;
 final class Doubts {
     private static final Set<Dimension> LEVELS = Set.of(Dimension.LEVEL, Dimension.LEVEL_A, Dimension.LEVEL_C);
 
+    /** Twice what the sums of two curves differ by where each band is read to 0.5 dB, over seven bands or more. */
+    private static final double ABOVE_ERROR_DB = 0.5;
+
     private final List<Finding> grave;
 
     /** @param findings about all the data; those that leave readings usable raise no doubt */
     Doubts(List<Finding> findings) {
         grave = findings.stream()
-                .filter(f -> f.consequence() == Consequence.UNUSABLE || isBoundOfNoise(f))
+                .filter(f -> f.consequence() == Consequence.UNUSABLE || isBoundBeside(f))
                 .toList();
     }
 
-    /** Bounds of {@link BackgroundFloor} stand in the levels already; one of a noise that was not told apart does not. */
-    private static boolean isBoundOfNoise(Finding finding) {
+    private static final String OF_NOISE = "noise-not-told-apart";
+    private static final String OF_SAMPLES = "trace-coarse";
+    private static final Set<String> BOUNDS = Set.of(OF_NOISE, OF_SAMPLES, "harmonics-at-noise");
+
+    /** Bounds of {@link BackgroundFloor} stand in the levels already; these do not. */
+    private static boolean isBoundBeside(Finding finding) {
         return finding.consequence() == Consequence.BOUNDED
-                && finding.remark().key().equals("noise-not-told-apart");
+                && BOUNDS.contains(finding.remark().key());
     }
 
     /**
@@ -50,8 +58,9 @@ final class Doubts {
      * @param subjects with the bands that were judged
      * @param signInPlace +1 where the quantity grows with the level in place, −1 where it falls
      * @param usesOpenEar whether the open ear enters it
+     * @param confidence of the decision
      */
-    record Judged(Rule rule, List<Ready> subjects, double signInPlace, boolean usesOpenEar) {}
+    record Judged(Rule rule, List<Ready> subjects, double signInPlace, boolean usesOpenEar, double confidence) {}
 
     /** The findings that touch what was judged. */
     List<Finding> touching(Judged judged) {
@@ -145,11 +154,12 @@ final class Doubts {
         for (Finding finding : touching) {
             Way way = way(finding, judged);
             boolean caused = decision.verdict() == Verdict.PASS
-                    ? undoesPass(way, judged.rule().limit())
+                    ? undoesPass(way, judged.rule().limit()) && !passesStill(finding, judged, decision.point())
                     : decision.verdict() == Verdict.FAIL
                             && undoesFail(
                                     way, judged.rule().limit(), decision.point().value())
-                            && atItsPoint(finding, decision.point().hz());
+                            && atItsPoint(finding, decision.point().hz())
+                            && !failsStill(finding, judged, decision.point());
             if (caused) {
                 causing.add(finding);
             }
@@ -161,6 +171,11 @@ final class Doubts {
     private record Way(boolean higher, boolean lower) {}
 
     private static Way way(Finding finding, Judged judged) {
+        if (finding.errs() == Finding.Errs.READS_LOW || finding.errs() == Finding.Errs.READS_HIGH) {
+            boolean compared = judged.rule().between().isPresent();
+            boolean low = finding.errs() == Finding.Errs.READS_LOW;
+            return new Way(low || compared, !low || compared);
+        }
         Statistic statistic = judged.rule().statistic().orElse(Statistic.MEAN);
         boolean either = finding.errs() == Finding.Errs.EITHER
                 || judged.rule().between().isPresent()
@@ -184,6 +199,54 @@ final class Doubts {
     /** A fault in some bands did not bring about what another band fails by. */
     private static boolean atItsPoint(Finding finding, OptionalDouble hz) {
         return hz.isEmpty() || finding.bands().isEmpty() || finding.bands().contains(hz.getAsDouble());
+    }
+
+    /** Whether a number would lie beyond its limit even if it were as far from what was read as the fault can have moved it. */
+    private static boolean failsStill(Finding finding, Judged judged, Points.One point) {
+        Interval limit = judged.rule().limit();
+        double moved = movedBy(finding, judged.rule());
+        double doubt = 1 - judged.confidence();
+        return Double.isFinite(moved)
+                && ((limit.hasUpper() && point.errors().atMost(limit.upper() - point.value() + moved) <= doubt)
+                        || (isEither(finding)
+                                && limit.hasLower()
+                                && point.errors().atLeast(limit.lower() - point.value() - moved) <= doubt));
+    }
+
+    /** Whether it would lie inside its limit all the same. */
+    private static boolean passesStill(Finding finding, Judged judged, Points.One point) {
+        Interval limit = judged.rule().limit();
+        double moved = movedBy(finding, judged.rule());
+        return Double.isFinite(moved)
+                && isEither(finding)
+                && point.errors().atMost(limit.upper() - point.value() - moved)
+                                + point.errors().atLeast(limit.lower() - point.value() + moved)
+                                - 1
+                        >= judged.confidence();
+    }
+
+    private static boolean isEither(Finding finding) {
+        return finding.errs() == Finding.Errs.EITHER;
+    }
+
+    /**
+     * How far a fault can have moved a number, in its unit; infinite where that is not known. Of a noise that stands d dB above room
+     * and probe 10 lg(1 − 10^(−d/10)) is theirs at most, where levels are summed; a time is known to the distance of its samples.
+     */
+    private static double movedBy(Finding finding, Rule rule) {
+        double figure = finding.measure().map(Finding.Measure::figure).orElse(Double.NaN);
+        if (isBoundBeside(finding) && finding.remark().key().equals(OF_SAMPLES)) {
+            boolean time = rule.limit().unit().dimension() == Dimension.TIME
+                    && rule.between().isEmpty();
+            return time
+                    ? figure * Unit.MILLISECOND.factor() / rule.limit().unit().factor()
+                    : Double.POSITIVE_INFINITY;
+        }
+        boolean summed = rule.statistic().filter(s -> s == Statistic.OVERALL).isPresent();
+        double above = figure - ABOVE_ERROR_DB;
+        return isBoundBeside(finding) && finding.remark().key().equals(OF_NOISE) && summed && above > 0
+                ? -10 * Math.log10(1 - Math.pow(10, -above / 10))
+                : Double.POSITIVE_INFINITY;
     }
 
     static Optional<Remark> reason(List<Finding> causing, Verdict without) {

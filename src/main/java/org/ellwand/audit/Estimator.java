@@ -9,6 +9,7 @@ import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.TreeMap;
 import java.util.function.Supplier;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
@@ -127,9 +128,10 @@ final class Estimator {
                     population(repeats);
                 }
             }
-            if (!subject.isPopulation()) {
-                openEarTakes();
+            if (subject.isPopulation()) {
+                keepCommon();
             }
+            openEarTakes();
             return new Estimates(
                     computation,
                     value,
@@ -203,9 +205,18 @@ final class Estimator {
             double[][] x = new double[repeats.count()][value.length];
             for (int i = 0; i < x.length; i++) {
                 Computation one = repeats.members().get(i).formula().computation(task, index);
-                (subject.isPopulation() ? one : one.inner()).compute(levelsDb, x[i]);
+                judgedNumbers(one).compute(levelsDb, x[i]);
             }
+            repeats.other().ifPresent(other -> {
+                double[] others = new double[value.length];
+                judgedNumbers(other.formula().computation(task, index)).compute(levelsDb, others);
+                Arrays.stream(x).forEach(numbers -> other.hold(numbers, others));
+            });
             return x;
+        }
+
+        private Computation judgedNumbers(Computation of) {
+            return subject.isPopulation() ? of : of.inner();
         }
 
         private boolean exceeds(double[][] variance, double[][] x, int p) {
@@ -313,19 +324,38 @@ final class Estimator {
                 observed[p] = true;
                 scatter(repeats, x, p, effects[p]);
             }
+            Set<Integer> own = new HashSet<>();
+            repeats.members().forEach(m -> own.addAll(positions(m.readings())));
+            own.removeIf(r -> !index.at(r).isInPlace());
+            covered.forEach(c -> c.addAll(own));
             groups.add(new Group(repeats.key(), x.length - 1, effects));
-            keepCommon(repeats);
         }
 
-        private void keepCommon(Repeats repeats) {
-            List<Set<Integer>> members =
-                    repeats.members().stream().map(m -> positions(m.readings())).toList();
+        /**
+         * What moves everybody on a side stays, as far as the other side does not take it away: what a session shares, and the
+         * error of an open ear that all of them are held against.
+         */
+        private void keepCommon() {
+            List<List<Set<Integer>>> sides = sides();
             List<Factor> factors = mine.get();
             Set<Factor> common = factors.stream()
-                    .filter(f -> f.sharedBy() == SharedBy.SESSION)
-                    .filter(f -> isOfEach(members, f.readings()))
+                    .filter(f -> f.sharedBy() == SharedBy.SESSION || f.sharedBy() == SharedBy.READING)
+                    .filter(f -> sides.stream().anyMatch(s -> isOfEach(s, f.readings())))
                     .collect(Collectors.toCollection(() -> Collections.newSetFromMap(new IdentityHashMap<>())));
             effect = effect.only((p, f) -> common.contains(factors.get(f)));
+        }
+
+        /** The readings of every person and product, side by side where means are compared. */
+        private List<List<Set<Integer>>> sides() {
+            Map<Boolean, List<Set<Integer>>> sides = new TreeMap<>();
+            subject.repeats().stream()
+                    .filter(r -> r.count() > 1)
+                    .forEach(r -> sides.computeIfAbsent(
+                                    r.other().filter(Repeats.Other::isFirst).isPresent(), k -> new ArrayList<>())
+                            .addAll(r.members().stream()
+                                    .map(m -> positions(m.readings()))
+                                    .toList()));
+            return List.copyOf(sides.values());
         }
 
         private static boolean isOfEach(List<Set<Integer>> members, Set<Integer> touched) {
@@ -339,7 +369,14 @@ final class Estimator {
                     .map(c -> new OpenTakes(c.session(), c.openEar()))
                     .filter(t -> t.takes().size() >= 2)
                     .distinct()
+                    .filter(this::isOfAll)
                     .forEach(this::addTakes);
+        }
+
+        /** The open ears of people are their own, and how they scatter is seen; that of a simulator serves all units. */
+        private boolean isOfAll(OpenTakes open) {
+            Set<Integer> takes = positions(Set.copyOf(open.takes()));
+            return !subject.isPopulation() || sides().stream().anyMatch(s -> isOfEach(s, takes));
         }
 
         private void addTakes(OpenTakes open) {

@@ -24,15 +24,30 @@ import org.ellwand.quantity.ReadingIndex;
 final class Factors {
     private final Surroundings surroundings;
     private final Set<SharedBy> included;
+    private final Set<SharedBy> ofOpenEars;
     private final ReadingIndex index;
     private final Map<Factor.Name, Draft> drafts = new LinkedHashMap<>();
 
     private record Draft(Origin origin, SharedBy sharedBy, List<Factor.Entry> entries) {}
 
-    Factors(ReadingIndex index, Surroundings surroundings, Set<SharedBy> included) {
+    private Factors(ReadingIndex index, Surroundings surroundings, Set<SharedBy> included, Set<SharedBy> ofOpenEars) {
         this.index = index;
         this.surroundings = surroundings;
         this.included = included;
+        this.ofOpenEars = ofOpenEars;
+    }
+
+    Factors(ReadingIndex index, Surroundings surroundings, Set<SharedBy> included) {
+        this(index, surroundings, included, included);
+    }
+
+    /** What may move several people or products alike: what a session shares, and the errors of open ears. */
+    static Factors common(ReadingIndex index, Surroundings surroundings) {
+        return new Factors(index, surroundings, Set.of(SharedBy.SESSION), Set.of(SharedBy.SESSION, SharedBy.READING));
+    }
+
+    private boolean isIncluded(SharedBy sharedBy, Reading reading) {
+        return (reading.isInPlace() ? included : ofOpenEars).contains(sharedBy);
     }
 
     /** The draws that move some readings of the index, given by their positions. */
@@ -66,7 +81,7 @@ final class Factors {
 
     private void addReading(int position, Reading reading) {
         for (Cause cause : Surroundings.causes(surroundings.session(reading), reading.movedBy())) {
-            if (included.contains(cause.sharedBy())) {
+            if (isIncluded(cause.sharedBy(), reading)) {
                 instance(cause.sharedBy(), reading).ifPresent(i -> addCause(position, reading, cause, i));
             }
             if (cause.sharedBy() == SharedBy.READING && reading instanceof CurveReading curve) {
@@ -97,7 +112,7 @@ final class Factors {
     private void addBackground(int position, CurveReading reading, Cause cause, Subtracted background) {
         for (CurveReading quiet : background.readings()) {
             SharedBy sharing = sharing(reading, quiet);
-            if (!included.contains(sharing)) {
+            if (!isIncluded(sharing, reading)) {
                 continue;
             }
             Drafting drafting = new Drafting(cause, quiet, quiet.conditions().toString(), sharing);

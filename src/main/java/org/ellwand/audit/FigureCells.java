@@ -6,9 +6,11 @@ import java.util.Collection;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.NavigableSet;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
+import java.util.TreeSet;
 import org.ellwand.amount.Amount;
 import org.ellwand.amount.Unit;
 import org.ellwand.claim.Population;
@@ -16,7 +18,9 @@ import org.ellwand.claim.Rule;
 import org.ellwand.input.InputException;
 import org.ellwand.measurement.Conditions;
 import org.ellwand.measurement.Figure;
+import org.ellwand.pairing.Averaged;
 import org.ellwand.pairing.FigureSelection;
+import org.ellwand.pairing.Unpaired;
 import org.ellwand.statistics.Errors;
 import org.ellwand.statistics.MixedErrors;
 import org.ellwand.statistics.NormalErrors;
@@ -27,17 +31,36 @@ import org.ellwand.words.Remark;
 /** Makes the cells of a rule about a figure: repeats averaged, then compared, then averaged over ears or units. */
 final class FigureCells {
     private final Rule rule;
+    private final List<FigureCell> cells = new ArrayList<>();
+    private final NavigableSet<Remark> dropped = new TreeSet<>();
+    private final NavigableSet<Remark> notes = new TreeSet<>();
 
     private FigureCells(Rule rule) {
         this.rule = rule;
     }
 
-    static List<FigureCell> of(Rule rule, FigureSelection selection) throws InputException {
+    static FigureCells of(Rule rule, FigureSelection selection) throws InputException {
         FigureCells cells = new FigureCells(rule);
-        List<Plain> plain = rule.between().isPresent()
-                ? cells.compared(selection.side(rule, true), selection.side(rule, false))
-                : cells.single(selection.select(rule));
-        return cells.combined(plain);
+        if (rule.between().isPresent()) {
+            cells.compare(cells.single(selection.side(rule, true)), cells.single(selection.side(rule, false)));
+        } else {
+            cells.cells.addAll(cells.combined(cells.single(selection.select(rule))));
+        }
+        return cells;
+    }
+
+    List<FigureCell> cells() {
+        return List.copyOf(cells);
+    }
+
+    /** Why figures that were found cannot be used. */
+    List<Remark> dropped() {
+        return List.copyOf(dropped);
+    }
+
+    /** What a reader must know of how the cells were made. */
+    List<Remark> notes() {
+        return List.copyOf(notes);
     }
 
     /** A mean of repeats; the variance is absent where one of them has no uncertainty. */
@@ -83,17 +106,86 @@ final class FigureCells {
         return uncertainty.unit().dimension() == unit.dimension() ? uncertainty.in(unit) : uncertainty.value();
     }
 
-    private List<Plain> compared(Map<Conditions, List<Figure>> first, Map<Conditions, List<Figure>> second) {
-        Set<String> ignored = Set.of(rule.between().orElseThrow().condition(), "session");
+    private void compare(List<Plain> first, List<Plain> second) {
+        Averaged averaged = Averaged.byMean(rule);
+        Map<Conditions, List<List<Plain>>> groups = new LinkedHashMap<>();
+        first.forEach(one -> side(groups, one, averaged, 0).add(one));
+        second.forEach(other -> side(groups, other, averaged, 1).add(other));
         List<Plain> compared = new ArrayList<>();
-        for (Plain one : single(first)) {
-            for (Plain other : single(second)) {
-                if (one.conditions().without(ignored).equals(other.conditions().without(ignored))) {
-                    compared.add(compare(one, other, one.conditions().without(ignored)));
+        groups.values().forEach(sides -> compare(sides.get(0), sides.get(1), averaged, compared));
+        cells.addAll(0, combined(compared));
+        if (cells.isEmpty()) {
+            Unpaired.all(rule.between().orElseThrow(), conditions(first), conditions(second))
+                    .ifPresent(dropped::add);
+        }
+    }
+
+    private List<Plain> side(Map<Conditions, List<List<Plain>>> groups, Plain plain, Averaged averaged, int side) {
+        Conditions common = plain.conditions().without(ignored()).without(averaged.conditions());
+        return groups.computeIfAbsent(common, k -> List.of(new ArrayList<>(), new ArrayList<>()))
+                .get(side);
+    }
+
+    private void compare(List<Plain> first, List<Plain> second, Averaged averaged, List<Plain> compared) {
+        List<Plain> pairs = pairs(first, second);
+        if (averaged.isServedBy(conditions(pairs), conditions(first), conditions(second))) {
+            compared.addAll(pairs);
+            Unpaired.some(averaged, conditions(first), conditions(second), conditions(pairs))
+                    .ifPresent(dropped::add);
+        } else {
+            cells.add(means(first, second, averaged));
+            notes.add(Unpaired.compared(averaged, conditions(first), conditions(second)));
+        }
+    }
+
+    private List<Plain> pairs(List<Plain> first, List<Plain> second) {
+        List<Plain> compared = new ArrayList<>();
+        for (Plain one : first) {
+            for (Plain other : second) {
+                if (one.conditions()
+                        .without(ignored())
+                        .equals(other.conditions().without(ignored()))) {
+                    compared.add(compare(one, other, one.conditions().without(ignored())));
                 }
             }
         }
         return compared;
+    }
+
+    private Set<String> ignored() {
+        return Set.of(rule.between().orElseThrow().condition(), "session");
+    }
+
+    /** Means over other people, or other units, on either side. */
+    private FigureCell means(List<Plain> first, List<Plain> second, Averaged averaged) {
+        Unit unit = first.get(0).unit();
+        FigureMeans means =
+                new FigureMeans(numbers(first, unit, averaged), numbers(second, unit, averaged), rule.ratio());
+        Conditions common = first.get(0).conditions().without(ignored()).without(averaged.conditions());
+        List<Remark> caps =
+                means.errors().isPresent() ? List.of() : List.of(Remark.of(averaged.units() ? "one-unit" : "one-head"));
+        return new FigureCell(
+                common,
+                means.value(),
+                rule.ratio() ? Unit.NONE : unit,
+                Optional.of(means.errors().orElse(new NormalErrors(0))),
+                first.size() + second.size(),
+                caps);
+    }
+
+    /** The mean of each person or unit. */
+    private static double[] numbers(List<Plain> side, Unit unit, Averaged averaged) {
+        Map<Set<String>, List<Double>> members = new LinkedHashMap<>();
+        side.forEach(
+                plain -> members.computeIfAbsent(averaged.members(List.of(plain.conditions())), k -> new ArrayList<>())
+                        .add(plain.unit().convert(plain.value(), unit)));
+        return members.values().stream()
+                .mapToDouble(m -> m.stream().mapToDouble(x -> x).average().orElseThrow())
+                .toArray();
+    }
+
+    private static List<Conditions> conditions(List<Plain> plain) {
+        return plain.stream().map(Plain::conditions).toList();
     }
 
     private Plain compare(Plain one, Plain other, Conditions common) {

@@ -40,9 +40,12 @@ final class FigureJudge {
     }
 
     Judgement judge(Rule rule) throws InputException {
-        List<FigureCell> cells = FigureCells.of(rule, new FigureSelection(product, sessions));
+        FigureCells made = FigureCells.of(rule, new FigureSelection(product, sessions));
+        List<FigureCell> cells = made.cells();
         if (cells.isEmpty()) {
-            Remark reason = Remark.of("no-reading");
+            Remark reason = made.dropped().isEmpty()
+                    ? Remark.of("no-reading")
+                    : Remark.of("no-usable-reading").with("why", made.dropped());
             return Judgements.untested(rule, reason, Misnamed.notes(rule, product, sessions));
         }
         refuseUnit(rule, cells);
@@ -53,7 +56,8 @@ final class FigureJudge {
         }
         Decision decision =
                 new Statement(rule.limit(), confidence, new JointTail(List.of(), options.trials())).every(points);
-        return known ? doubted(record(rule, cells, points, decision)) : unstated(rule, cells, points);
+        Judgement judgement = known ? doubted(record(rule, cells, points, decision)) : unstated(rule, cells, points);
+        return judgement.noted(made.notes()).noted(Judgements.notUsed(made.dropped()));
     }
 
     /** A verdict that a fault of its figures could have caused is not firm. */

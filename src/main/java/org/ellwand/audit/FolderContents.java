@@ -22,6 +22,13 @@ import org.ellwand.quantity.Quantities;
  * @param inputs every file that was read, whether a scope leaves out what it says or not
  */
 public record FolderContents(List<Product> products, List<Session> sessions, List<Audit.Input> inputs) {
+    /**
+     * Copies the lists.
+     *
+     * @param products in their order
+     * @param sessions in their order
+     * @param inputs every file that was read
+     */
     public FolderContents {
         products = List.copyOf(products);
         sessions = List.copyOf(sessions);
@@ -29,9 +36,11 @@ public record FolderContents(List<Product> products, List<Session> sessions, Lis
     }
 
     /**
-     * Reads the sessions, then the claims, which may speak of conditions that the sessions declare.
+     * {@return the sessions, and the claims, which may speak of conditions that the sessions declare}
      *
+     * @param folder holds {@code claims/} and {@code measurements/}
      * @throws InputException with what is wrong in the sessions, or else with what is wrong in the claims
+     * @throws IOException where a file cannot be read
      */
     public static FolderContents read(Path folder) throws InputException, IOException {
         List<Session> sessions = SessionReader.readAll(folder);
@@ -59,8 +68,9 @@ public record FolderContents(List<Product> products, List<Session> sessions, Lis
     }
 
     /**
-     * Judges what is in scope.
+     * {@return the audit of what is in scope}
      *
+     * @param scope what the audit is narrowed to
      * @param trials Monte Carlo trials, at least 100; {@link AuditOptions#DEFAULT_TRIALS}
      * @throws InputException where the scope names what is not there, or a rule does not fit the readings
      */

@@ -20,10 +20,11 @@ public final class Inputs {
     private Inputs() {}
 
     /**
-     * Each file once, sorted by path.
+     * {@return each file once, sorted by path}
      *
      * @param folder the audited folder
      * @param relativeFiles paths relative to it, with forward slashes
+     * @throws IOException where one of them cannot be read
      */
     public static List<Audit.Input> hash(Path folder, Collection<String> relativeFiles) throws IOException {
         SortedSet<String> sorted = new TreeSet<>(relativeFiles);

@@ -1,5 +1,6 @@
 package org.ellwand.audit;
 
+import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
@@ -7,6 +8,7 @@ import java.util.OptionalDouble;
 import org.ellwand.amount.Interval;
 import org.ellwand.claim.Rule;
 import org.ellwand.words.Remark;
+import org.ellwand.words.Sentences;
 
 /**
  * What one rule came to.
@@ -39,7 +41,7 @@ public record Judgement(
         List<CellResult> cells,
         List<Remark> remarks) {
 
-    /** The remarks in English. */
+    /** {@return the remarks in English} */
     public List<String> notes() {
         return Remark.texts(remarks);
     }
@@ -50,7 +52,11 @@ public record Judgement(
     /** So many keep them. */
     public static final int CURVES_KEPT = 50;
 
-    /** Some of the cells, least probable first; of equals the one nearest to, or farthest beyond, an end of the limit. */
+    /**
+     * {@return some of the cells, least probable first; of equals the one nearest to, or farthest beyond, an end of the limit}
+     *
+     * @param most so many of them
+     */
     public List<CellResult> leastProbable(int most) {
         return cells.stream().sorted(order(rule.limit())).limit(most).toList();
     }
@@ -61,7 +67,11 @@ public record Judgement(
                 .thenComparingDouble(cell -> Math.min(cell.value() - limit.lower(), limit.upper() - cell.value()));
     }
 
-    /** This judgement with some of its cells. */
+    /**
+     * {@return this judgement with some of its cells}
+     *
+     * @param some of them
+     */
     public Judgement withCells(List<CellResult> some) {
         return new Judgement(
                 rule,
@@ -97,11 +107,43 @@ public record Judgement(
                 remarks);
     }
 
-    /** All reasons in one line; absent where there is none. */
+    /** This judgement with more remarks. */
+    Judgement noted(List<Remark> more) {
+        if (more.isEmpty()) {
+            return this;
+        }
+        List<Remark> all = new ArrayList<>(remarks);
+        all.addAll(more);
+        return new Judgement(
+                rule,
+                text,
+                verdict,
+                probability,
+                value,
+                correction,
+                point,
+                standardUncertainty,
+                lower,
+                upper,
+                reasons,
+                cells,
+                List.copyOf(all));
+    }
+
+    /** {@return all reasons in one line; absent where there is none} */
     public Optional<String> reason() {
+        return reason(Sentences.english());
+    }
+
+    /**
+     * {@return the same in these sentences}
+     *
+     * @param sentences what reasons say
+     */
+    public Optional<String> reason(Sentences sentences) {
         return reasons.isEmpty()
                 ? Optional.empty()
                 : Optional.of(
-                        String.join("; ", reasons.stream().map(Remark::text).toList()));
+                        String.join("; ", reasons.stream().map(sentences::of).toList()));
     }
 }

@@ -10,6 +10,11 @@ import org.ellwand.words.Remark;
 final class Judgements {
     private Judgements() {}
 
+    /** What was measured and left out, as remarks beside a verdict. */
+    static List<Remark> notUsed(List<Remark> dropped) {
+        return dropped.stream().map(d -> Remark.of("not-used").with("why", d)).toList();
+    }
+
     static Judgement untested(Rule rule, Remark reason) {
         return untested(rule, reason, List.of());
     }

@@ -25,9 +25,9 @@ final class Moves {
         return new Factors(index, surroundings, included);
     }
 
-    /** Those alone that are common to a session. */
+    /** Those alone that may move several people or products alike: what a session shares, and the errors of open ears. */
     Factors common() {
-        return new Factors(index, surroundings, Set.of(SharedBy.SESSION));
+        return Factors.common(index, surroundings);
     }
 
     Surroundings surroundings() {

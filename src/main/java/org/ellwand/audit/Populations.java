@@ -2,7 +2,7 @@ package org.ellwand.audit;
 
 import java.util.ArrayList;
 import java.util.Collections;
-import java.util.HashSet;
+import java.util.Comparator;
 import java.util.IdentityHashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -11,41 +11,74 @@ import java.util.Set;
 import java.util.TreeMap;
 import java.util.function.Function;
 import java.util.stream.Collectors;
-import org.ellwand.claim.Population;
+import java.util.stream.Stream;
 import org.ellwand.claim.Rule;
 import org.ellwand.input.InputException;
 import org.ellwand.measurement.Conditions;
 import org.ellwand.measurement.Reading;
 import org.ellwand.measurement.Stimulus;
+import org.ellwand.pairing.Averaged;
 import org.ellwand.pairing.Cell;
 import org.ellwand.quantity.Formula;
 
 /** Averages subjects over ears (first within a head, then over heads) and over units, as statements about all of them. */
 final class Populations {
-    private static final Set<String> WEARER = Set.of("session", "head", "ear", "side", "stimulus");
-    private static final Set<String> UNIT = Set.of("session", "unit", "stimulus");
+    private static final Averaged ONE_BY_ONE = new Averaged(false, false);
 
     private Populations() {}
 
     static List<Subject> combine(Rule rule, List<Subject> single) throws InputException {
-        boolean ears = rule.ears().filter(Population::isBeyondTheMeasured).isPresent();
-        boolean units = rule.units().filter(Population::isBeyondTheMeasured).isPresent();
-        if (!ears && !units) {
+        Averaged averaged = Averaged.by(rule);
+        if (averaged.isNothing()) {
             return single;
         }
-        if (ears) {
+        if (averaged.ears()) {
             refuseHeadless(rule, single);
         }
-        Set<String> averaged = new HashSet<>(ears ? WEARER : Set.of());
-        averaged.addAll(units ? UNIT : Set.of());
         Map<String, List<Subject>> groups = new TreeMap<>();
         for (Subject subject : single) {
-            String key = subject.conditions().without(averaged) + "|" + sound(subject);
+            String key = subject.conditions().without(averaged.conditions()) + "|" + sound(subject);
             groups.computeIfAbsent(key, k -> new ArrayList<>()).add(subject);
         }
         List<Subject> combined = new ArrayList<>();
-        groups.forEach((key, members) -> combined.add(average(key, members, ears, units)));
+        groups.forEach((key, members) -> combined.add(average(key, members, averaged)));
         return combined;
+    }
+
+    /**
+     * The mean over one side of a comparison held against the mean over the other. The scatter of either side adds its own;
+     * where one side is a single person or unit, there is none, and declared sizes must serve for both.
+     */
+    static Subject compared(Rule rule, List<Subject> first, List<Subject> second) throws InputException {
+        Averaged averaged = Averaged.by(rule);
+        if (averaged.ears()) {
+            refuseHeadless(rule, Stream.concat(first.stream(), second.stream()).toList());
+        }
+        String key = Stream.concat(first.stream(), second.stream())
+                .map(s -> s.conditions().toString())
+                .min(Comparator.naturalOrder())
+                .orElseThrow();
+        Subject one = average("1 of 2|" + key, first, averaged);
+        Subject other = average("2 of 2|" + key, second, averaged);
+        if (one.isPopulation() != other.isPopulation()) {
+            one = average("1 of 2|" + key, first, ONE_BY_ONE);
+            other = average("2 of 2|" + key, second, ONE_BY_ONE);
+        }
+        boolean ratio = rule.ratio();
+        List<Repeats> repeats = new ArrayList<>();
+        for (Repeats r : one.repeats()) {
+            repeats.add(r.against(new Repeats.Other(other.formula(), false, ratio)));
+        }
+        for (Repeats r : other.repeats()) {
+            repeats.add(r.against(new Repeats.Other(one.formula(), true, ratio)));
+        }
+        List<Subject> both = List.of(one, other);
+        return new Subject(
+                common(both),
+                both.stream().flatMap(s -> s.cells().stream()).toList(),
+                one.insertions() + other.insertions(),
+                new Formula.Comparison(one.formula(), other.formula(), ratio),
+                repeats);
     }
 
     private static void refuseHeadless(Rule rule, List<Subject> single) throws InputException {
@@ -73,11 +106,11 @@ final class Populations {
                         .collect(Collectors.joining());
     }
 
-    private static Subject average(String key, List<Subject> members, boolean ears, boolean units) {
+    private static Subject average(String key, List<Subject> members, Averaged averaged) {
         Map<String, List<Subject>> byHead =
-                ears ? by(members, s -> s.cells().get(0).part("head")) : Map.of();
+                averaged.ears() ? by(members, s -> s.cells().get(0).part("head")) : Map.of();
         Map<String, List<Subject>> byUnit =
-                units ? by(members, s -> s.cells().get(0).part("unit")) : Map.of();
+                averaged.units() ? by(members, s -> s.cells().get(0).part("unit")) : Map.of();
         List<Repeats> repeats = new ArrayList<>();
         if (byHead.size() > 1) {
             repeats.add(repeats(key, Repeats.Kind.HEADS, byHead));
@@ -92,7 +125,7 @@ final class Populations {
                 common(members),
                 members.stream().flatMap(m -> m.cells().stream()).toList(),
                 members.stream().mapToInt(Subject::insertions).sum(),
-                mean(members, units),
+                mean(members, averaged.units()),
                 repeats);
     }
 
@@ -104,11 +137,11 @@ final class Populations {
         List<Repeats.Member> members = groups.values().stream()
                 .map(g -> new Repeats.Member(mean(g, false), readings(g)))
                 .toList();
-        return new Repeats(kind + "|" + key, kind, 1, members);
+        return Repeats.of(kind + "|" + key, kind, members);
     }
 
     private static Repeats lighter(Repeats repeats, int of) {
-        return new Repeats(repeats.key(), repeats.kind(), repeats.weight() / of, repeats.members());
+        return new Repeats(repeats.key(), repeats.kind(), repeats.weight() / of, repeats.members(), repeats.other());
     }
 
     /** Over units, then over heads, then over the ears of a head. */
@@ -133,6 +166,7 @@ final class Populations {
         subjects.stream().flatMap(s -> s.cells().stream()).forEach(cell -> {
             cell.insertions().forEach(i -> readings.addAll(i.takes()));
             readings.addAll(cell.openEar());
+            readings.addAll(cell.field());
         });
         return readings;
     }

@@ -40,6 +40,7 @@ final class Preparation {
     private final List<Ready> ready = new ArrayList<>();
     private final List<Ready> bare = new ArrayList<>();
     private final Set<Remark> dropped;
+    private final List<Remark> notes;
     private double[][] levelsDb = new double[0][];
     private Optional<LaidOut> last = Optional.empty();
 
@@ -50,6 +51,7 @@ final class Preparation {
         this.rule = rule;
         this.quantity = quantity;
         this.dropped = new LinkedHashSet<>(built.dropped());
+        this.notes = built.notes();
         for (Subject subject : built.subjects()) {
             prepare(subject);
         }
@@ -66,6 +68,11 @@ final class Preparation {
 
     List<Remark> dropped() {
         return List.copyOf(dropped);
+    }
+
+    /** What a reader must know of how the subjects were put together. */
+    List<Remark> notes() {
+        return notes;
     }
 
     ReadingIndex index() {

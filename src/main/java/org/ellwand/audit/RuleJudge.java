@@ -111,7 +111,7 @@ final class RuleJudge {
                     : evaluation;
             caps = new Caps(rule, quantity.usesOpenEar(rule));
             known = ready.stream().map(Ready::subject).allMatch(this::isSpreadKnown);
-            judged = new Doubts.Judged(rule, ready, signInPlace(), quantity.usesOpenEar(rule));
+            judged = new Doubts.Judged(rule, ready, signInPlace(), quantity.usesOpenEar(rule), confidence);
             touching = doubts.touching(judged);
         }
 
@@ -298,7 +298,7 @@ final class RuleJudge {
         }
 
         private List<Remark> notes(Decision decision, List<Remark> reasons) {
-            TreeSet<Remark> notes = new TreeSet<>();
+            TreeSet<Remark> notes = new TreeSet<>(preparation.notes());
             if (decision.point().errors() instanceof ShareErrors share) {
                 notes.add(new Settling(limit, confidence).said(share));
             }
@@ -308,7 +308,7 @@ final class RuleJudge {
                 each.subject().cells().forEach(c -> notes.addAll(zeros(c)));
             }
             evaluation.subjects().forEach(e -> notes.addAll(e.notes));
-            preparation.dropped().forEach(d -> notes.add(Remark.of("not-used").with("why", d)));
+            notes.addAll(Judgements.notUsed(preparation.dropped()));
             Doubts.note(touching, causing).ifPresent(notes::add);
             // Of a firm verdict no reason tells what was missing.
             if (reasons.isEmpty() && lacksBands()) {
@@ -334,9 +334,13 @@ final class RuleJudge {
             return lot.remarks();
         }
 
+        private static String named(String value, String condition) {
+            return value.isEmpty() ? "(" + condition + ")" : value;
+        }
+
         private Object distinct(String condition) {
             TreeSet<String> values = new TreeSet<>();
-            ready.forEach(r -> r.subject().cells().forEach(c -> values.add(c.part(condition))));
+            ready.forEach(r -> r.subject().cells().forEach(c -> values.add(named(c.part(condition), condition))));
             return values.size() > MOST_NAMED
                     ? Remark.of("many-names")
                             .with("count", values.size())

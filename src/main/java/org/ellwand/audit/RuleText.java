@@ -21,12 +21,33 @@ import org.ellwand.words.Sentences;
 public final class RuleText {
     private RuleText() {}
 
-    /** In English. */
+    /**
+     * {@return the line in English}
+     *
+     * @param rule plain, or one of the others
+     */
     public static String of(Rule rule) {
-        return line(Remark.of("rule").with("parts", parts(rule)).with("limit", limit(rule.limit())));
+        return of(rule, Sentences.english());
     }
 
-    /** What the limit is a limit of, which stands before the colon. */
+    /**
+     * {@return the line in these sentences}
+     *
+     * @param rule plain, or one of the others
+     * @param sentences what the parts of a rule say
+     */
+    public static String of(Rule rule, Sentences sentences) {
+        return sentences
+                .of(Remark.of("rule").with("parts", parts(rule)).with("limit", limit(rule.limit())))
+                .strip();
+    }
+
+    /**
+     * {@return what the limit is a limit of, which stands before the colon}
+     *
+     * @param rule plain, or one of the others
+     * @param sentences in whose words
+     */
     public static String subject(Rule rule, Sentences sentences) {
         return sentences.of(parts(rule)).strip();
     }

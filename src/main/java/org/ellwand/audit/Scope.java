@@ -26,6 +26,14 @@ import org.ellwand.words.Remark;
  * @param sessions ids of sessions: only their readings are used
  */
 public record Scope(Set<String> products, Set<String> editions, Set<String> firmwares, Set<String> sessions) {
+    /**
+     * Copies the sets.
+     *
+     * @param products in their order
+     * @param editions ids
+     * @param firmwares as they were written
+     * @param sessions in their order
+     */
     public Scope {
         products = Set.copyOf(products);
         editions = Set.copyOf(editions);
@@ -33,7 +41,7 @@ public record Scope(Set<String> products, Set<String> editions, Set<String> firm
         sessions = Set.copyOf(sessions);
     }
 
-    /** Everything. */
+    /** {@return the scope that narrows nothing} */
     public static Scope all() {
         return new Scope(Set.of(), Set.of(), Set.of(), Set.of());
     }
@@ -41,6 +49,8 @@ public record Scope(Set<String> products, Set<String> editions, Set<String> firm
     /**
      * Refuses names that nothing bears, so that a slip of the pen does not end in an audit of nothing.
      *
+     * @param all the products of the folder
+     * @param measured the sessions of the folder
      * @throws InputException naming the option and what there is
      */
     public void check(List<Product> all, List<Session> measured) throws InputException {
@@ -82,7 +92,11 @@ public record Scope(Set<String> products, Set<String> editions, Set<String> firm
                 .flatMap(conditions -> conditions);
     }
 
-    /** The products in scope, each with its claims in scope; a product of which no claim is left is left out. */
+    /**
+     * {@return the products in scope, each with its claims in scope; a product of which no claim is left is left out}
+     *
+     * @param all the products of the folder
+     */
     public List<Product> products(List<Product> all) {
         return all.stream()
                 .filter(product -> takes(products, product.name()))
@@ -91,20 +105,8 @@ public record Scope(Set<String> products, Set<String> editions, Set<String> firm
                 .toList();
     }
 
-    private Product narrowed(Product p) {
-        return new Product(
-                p.file(),
-                p.name(),
-                p.maker(),
-                p.about(),
-                p.confidence(),
-                p.samples(),
-                p.disclosure(),
-                p.recommendation(),
-                p.asked(),
-                p.reply(),
-                p.editions(),
-                kept(p.claims(), this::takes));
+    private Product narrowed(Product product) {
+        return product.withClaims(kept(product.claims(), this::takes));
     }
 
     private boolean takes(Claim claim) {
@@ -112,34 +114,17 @@ public record Scope(Set<String> products, Set<String> editions, Set<String> firm
         return takes(editions, claim.edition().id()) && (firmware == null || takes(firmwares, firmware));
     }
 
-    /** The sessions in scope, each with its readings in scope; open ears and field levels have no firmware and stay. */
+    /**
+     * {@return the sessions in scope, each with its readings in scope; open ears and field levels have no firmware and stay}
+     *
+     * @param all the sessions of the folder
+     */
     public List<Session> sessions(List<Session> all) {
         return all.stream()
                 .filter(session -> takes(sessions, session.id()))
-                .map(this::narrowed)
+                .map(session ->
+                        session.kept(reading -> !reading.isInPlace() || takes(reading.conditions()), this::takes))
                 .toList();
-    }
-
-    private Session narrowed(Session s) {
-        return new Session(
-                s.id(),
-                s.file(),
-                s.measured(),
-                s.rig(),
-                s.place(),
-                s.resolution(),
-                s.levelsIn(),
-                s.stimuli(),
-                s.openEarScaled(),
-                s.settingsSwitchedInPlace(),
-                s.declaredConditions(),
-                s.uncertainty(),
-                kept(s.readings(), reading -> !reading.isInPlace() || takes(reading.conditions())),
-                kept(s.traces(), trace -> takes(trace.conditions())),
-                kept(s.harmonics(), harmonic -> takes(harmonic.conditions())),
-                kept(s.figures(), figure -> takes(figure.conditions())),
-                s.dataFiles(),
-                s.chain());
     }
 
     private boolean takes(Conditions conditions) {
@@ -155,7 +140,11 @@ public record Scope(Set<String> products, Set<String> editions, Set<String> firm
         return all.stream().filter(wanted).toList();
     }
 
-    /** The audit with a note at every claim, where the scope left out readings: nobody is to take it for a whole one. */
+    /**
+     * {@return the audit with a note at every claim, where the scope left out readings: nobody is to take it for a whole one}
+     *
+     * @param audit of what is in scope
+     */
     public Audit noted(Audit audit) {
         List<Remark> notes = notes();
         if (notes.isEmpty()) {
@@ -177,7 +166,7 @@ public record Scope(Set<String> products, Set<String> editions, Set<String> firm
         return new ClaimAudit(claim.claim(), claim.plain(), claim.otherwise(), List.copyOf(more));
     }
 
-    /** What it leaves, in words; empty where everything. */
+    /** {@return what it leaves, in words; empty where everything} */
     public String words() {
         List<String> words = new ArrayList<>();
         name("product", products, words);

@@ -39,6 +39,9 @@ final class Settling {
         if (point.errors() instanceof ShareErrors share) {
             return Remark.of("share-open").with("measured", share.count()).with("said", said(share));
         }
+        if (!Double.isFinite(u)) {
+            return Remark.of("series-open");
+        }
         if (isTooWide(u)) {
             double needed = (limit.upper() - limit.lower()) / 2 / NormalErrors.z((1 + confidence) / 2);
             return Remark.of("too-wide").with("u", measure(u)).with("needed", measure(needed));

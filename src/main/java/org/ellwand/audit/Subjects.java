@@ -18,6 +18,7 @@ import org.ellwand.input.InputException;
 import org.ellwand.measurement.Conditions;
 import org.ellwand.measurement.Reading;
 import org.ellwand.measurement.Session;
+import org.ellwand.pairing.Averaged;
 import org.ellwand.pairing.Cell;
 import org.ellwand.pairing.Insertion;
 import org.ellwand.pairing.Joined;
@@ -25,6 +26,8 @@ import org.ellwand.pairing.Pair;
 import org.ellwand.pairing.PairSelection;
 import org.ellwand.pairing.Selected;
 import org.ellwand.pairing.Selection;
+import org.ellwand.pairing.Sides;
+import org.ellwand.pairing.Unpaired;
 import org.ellwand.quantity.CellQuantity;
 import org.ellwand.quantity.Formula;
 import org.ellwand.words.Remark;
@@ -34,6 +37,8 @@ final class Subjects {
     private final Rule rule;
     private final CellQuantity quantity;
     private final NavigableSet<Remark> dropped = new TreeSet<>();
+    private final NavigableSet<Remark> notes = new TreeSet<>();
+    private final List<Subject> unpaired = new ArrayList<>();
 
     private Subjects(Rule rule, CellQuantity quantity) {
         this.rule = rule;
@@ -45,14 +50,16 @@ final class Subjects {
      *
      * @param subjects in order of their conditions
      * @param dropped why readings that met the conditions cannot be used
+     * @param notes what a reader must know of how they were put together
      */
-    record Built(List<Subject> subjects, List<Remark> dropped) {}
+    record Built(List<Subject> subjects, List<Remark> dropped, List<Remark> notes) {}
 
     static Built of(Rule rule, CellQuantity quantity, String product, List<Session> sessions) throws InputException {
         Subjects subjects = new Subjects(rule, quantity);
         List<Subject> single = subjects.single(product, sessions);
-        List<Subject> combined = Populations.combine(rule, single);
-        return new Built(combined, List.copyOf(subjects.dropped));
+        List<Subject> combined = new ArrayList<>(Populations.combine(rule, single));
+        combined.addAll(subjects.unpaired);
+        return new Built(combined, List.copyOf(subjects.dropped), List.copyOf(subjects.notes));
     }
 
     private List<Subject> single(String product, List<Session> sessions) throws InputException {
@@ -68,10 +75,33 @@ final class Subjects {
         }
         PairSelection.Found found = new PairSelection(product, selection).select(rule);
         dropped.addAll(found.dropped());
+        for (Sides sides : found.sides()) {
+            compare(usable(sides.first()), usable(sides.second()));
+        }
         return found.pairs().stream()
                 .filter(pair -> isUsable(pair.first()) && isUsable(pair.second()))
                 .map(this::ofPair)
                 .toList();
+    }
+
+    private List<Joined> usable(List<Joined> side) {
+        return side.stream().filter(this::isUsable).toList();
+    }
+
+    /** Of two sides that do not pair up, what is left of them being usable. */
+    private void compare(List<Joined> first, List<Joined> second) throws InputException {
+        if (first.isEmpty() || second.isEmpty()) {
+            return;
+        }
+        unpaired.add(Populations.compared(
+                rule,
+                first.stream().map(this::ofJoined).toList(),
+                second.stream().map(this::ofJoined).toList()));
+        Averaged averaged = Averaged.by(rule);
+        notes.add(Unpaired.compared(
+                averaged,
+                first.stream().map(Joined::conditions).toList(),
+                second.stream().map(Joined::conditions).toList()));
     }
 
     private boolean isUsable(Joined joined) {
@@ -117,7 +147,7 @@ final class Subjects {
         List<Repeats> repeats = new ArrayList<>();
         for (List<Integer> group : sharing.values()) {
             String key = key(repeats.size(), sharing.size(), cells.size()) + identity;
-            repeats.add(new Repeats(key, Repeats.Kind.INSERTIONS, 1, members(cells, group, formula)));
+            repeats.add(Repeats.of(key, Repeats.Kind.INSERTIONS, members(cells, group, formula)));
         }
         int least = repeats.stream().mapToInt(Repeats::count).min().orElse(0);
         return new Subject(conditions, cells, least, formula.apply(cells), repeats);

@@ -72,6 +72,10 @@ public record Finding(
     public enum Errs {
         HIDES_ATTENUATION,
         INVENTS_ATTENUATION,
+        /** A time or a share that is none of an attenuation is larger in truth. */
+        READS_LOW,
+        /** It is smaller in truth. */
+        READS_HIGH,
         EITHER;
 
         /** The key that files and templates have: {@code hides attenuation}. */

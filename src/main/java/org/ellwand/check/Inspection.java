@@ -3,6 +3,7 @@ package org.ellwand.check;
 import java.util.ArrayList;
 import java.util.List;
 import org.ellwand.check.DataCheck.Material;
+import org.ellwand.claim.Product;
 import org.ellwand.measurement.Session;
 
 /**
@@ -17,6 +18,14 @@ public record Inspection(List<Session> sessions, List<Finding> findings, List<No
         sessions = List.copyOf(sessions);
         findings = List.copyOf(findings);
         notChecked = List.copyOf(notChecked);
+    }
+
+    /** With what the claims about products say of the sessions besides. */
+    public Inspection against(List<Product> products) {
+        List<Finding> more = new ArrayList<>(findings);
+        sessions.forEach(session -> more.addAll(SwappedThroughout.in(session, products)));
+        more.sort(Finding.ORDER);
+        return new Inspection(sessions, more, notChecked);
     }
 
     /** Runs every check over every session. */

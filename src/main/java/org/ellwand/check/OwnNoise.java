@@ -1,7 +1,9 @@
 package org.ellwand.check;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
+import java.util.Map;
 import java.util.NavigableMap;
 import java.util.Optional;
 import java.util.Set;
@@ -19,19 +21,23 @@ import org.ellwand.pairing.OpenEars;
 import org.ellwand.words.Remark;
 
 /**
- * What a product makes itself, taken for sound that it passes, and the other way round. With the sound off, what the ear with
- * the product in place reads above the open ear is the product's own noise: nothing else came on top. Where a sound lies less
- * than 10 dB above that noise, gain and attenuation are limited by it. Where, in quiet, the product in place lies within 3 dB of the
- * open ear in half of the bands or more, room and probe may be all that was read, and its own noise is at most that: a
- * claim of little noise may be true, and cannot fail.
+ * What a product makes itself, taken for sound that it passes, and the other way round. With the sound off, the room reaches the
+ * eardrum through the product, and the probe adds its own floor: together no more than the open ear reads in quiet, raised in the bands
+ * that the product amplifies by its gain under the softest sound. What reads above that is the product's own noise: nothing else came on top. Where a sound lies less
+ * than 10 dB above that noise, gain and attenuation are limited by it. Where, in quiet, the product in place lies within 3 dB of
+ * that in half of the bands or more, room and probe may be all that was read, and its own noise is at most what was read. It is at least what
+ * is left when the energy of room and probe is taken off, 10 lg(1 − 10^(−d/10)) lower where d dB stand above them, and nothing where none do: a
+ * claim of little noise fails only by what is left.
  *
  * <p>The noise hides attenuation, and flatters a gain. What is near it is corrected, widened or bounded like any background ({@link
- * BackgroundFloor}); this check says whose it is. (10 and 3 dB: common practice, no source.) It says what was measured and
- * accuses nobody of a fault: what makes no noise, as a plug without electronics, has the last finding always.
+ * BackgroundFloor}); this check says whose it is. (10 and 3 dB: common practice, no source.) The last
+ * finding says what the readings can tell and accuses nobody of a fault: what makes no noise, as a plug without electronics, has it always, and a
+ * noise of 5 dB or more above room and probe in fewer than 1 in 1000 sessions.
  */
 final class OwnNoise implements DataCheck {
     private static final double LIMITED_DB = 10;
     private static final double TOLD_APART_DB = 3;
+    private static final Set<String> STATE = Set.of("insertion", "take", "stimulus");
 
     @Override
     public String name() {
@@ -55,9 +61,10 @@ final class OwnNoise implements DataCheck {
         Session session = material.asRead();
         Tally tally = new Tally(this, session);
         OpenEars ears = OpenEars.in(session);
+        Map<Conditions, NavigableMap<Band, Double>> gains = gains(session);
         List<Silence> silences = new ArrayList<>();
         Sheets.grouped(Sheets.levels(session, r -> r.isInPlace() && Sheets.isQuiet(session, r)), Sheets.REPEATS)
-                .forEach((of, quiet) -> silence(ears, of, quiet).ifPresent(silence -> {
+                .forEach((of, quiet) -> silence(ears, of, quiet, gains).ifPresent(silence -> {
                     tally.looked();
                     silences.add(silence);
                     limited(tally, session, of, Sheets.meanOf(quiet), silence.apart());
@@ -71,12 +78,38 @@ final class OwnNoise implements DataCheck {
         return tally.done();
     }
 
-    private static Optional<Silence> silence(OpenEars ears, Conditions of, List<CurveReading> quiet) {
+    /** By state of the product: what it amplifies of the softest sound it was read under. */
+    private static Map<Conditions, NavigableMap<Band, Double>> gains(Session session) {
+        Attenuations attenuations = Attenuations.in(session);
+        Map<Conditions, NavigableMap<Band, Double>> gains = new TreeMap<>(Comparator.comparing(Conditions::toString));
+        Sheets.grouped(Sheets.inPlace(session), STATE).forEach((state, readings) -> {
+            double softest = readings.stream()
+                    .mapToDouble(r -> Levels.db(session, r))
+                    .min()
+                    .orElse(0);
+            List<NavigableMap<Band, Double>> some = readings.stream()
+                    .filter(r -> Levels.db(session, r) == softest)
+                    .flatMap(r -> attenuations.of(r).stream())
+                    .toList();
+            if (!some.isEmpty()) {
+                NavigableMap<Band, Double> gain = new TreeMap<>(Curves.mean(some));
+                gain.replaceAll((band, attenuation) -> Math.max(0, -attenuation));
+                gains.put(state, gain);
+            }
+        });
+        return gains;
+    }
+
+    private static Optional<Silence> silence(
+            OpenEars ears, Conditions of, List<CurveReading> quiet, Map<Conditions, NavigableMap<Band, Double>> gains) {
         NavigableMap<Band, Double> own = Sheets.meanOf(quiet);
         NavigableMap<Band, Double> room = ears.of(quiet.get(0))
                 .map(p -> Sheets.meanOf(p.takes().stream().map(CurveReading::of).toList()))
                 .orElse(new TreeMap<>());
-        NavigableMap<Band, Double> above = Curves.less(own, room);
+        NavigableMap<Band, Double> around = new TreeMap<>(room);
+        NavigableMap<Band, Double> gain = gains.getOrDefault(of.without(Set.of("stimulus")), new TreeMap<>());
+        around.replaceAll((band, level) -> level + gain.getOrDefault(band, 0.0));
+        NavigableMap<Band, Double> above = Curves.less(own, around);
         if (above.isEmpty()) {
             return Optional.empty();
         }
@@ -86,7 +119,7 @@ final class OwnNoise implements DataCheck {
         List<Band> apart = new ArrayList<>(above.keySet());
         apart.removeAll(near);
         double ownDb = Curves.overallDb(own, Weighting.A);
-        return Optional.of(new Silence(of, ownDb, ownDb - Curves.overallDb(room, Weighting.A), near, apart));
+        return Optional.of(new Silence(of, ownDb, ownDb - Curves.overallDb(around, Weighting.A), near, apart));
     }
 
     /** What the readings have in common: one finding serves for all. */

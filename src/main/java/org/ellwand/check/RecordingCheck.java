@@ -2,12 +2,10 @@ package org.ellwand.check;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import org.ellwand.check.Finding.Consequence;
 import org.ellwand.check.Finding.Errs;
 import org.ellwand.measurement.RecordedNote;
 import org.ellwand.measurement.Session;
-import org.ellwand.words.Remark;
 
 /**
  * What the samples of recordings say: a sound that was cut off, samples that were lost, an offset, a length too short for the
@@ -36,17 +34,10 @@ final class RecordingCheck implements DataCheck {
                     session.id(),
                     Sheets.name(recorded.conditions()),
                     List.of(),
-                    remark(recorded),
+                    recorded.note().of(recorded.file()),
                     Errs.EITHER,
                     recorded.note().kind().spoils() ? Consequence.UNUSABLE : Consequence.NOTED));
         }
         return new Checked(true, findings);
-    }
-
-    private static Remark remark(RecordedNote recorded) {
-        String kind = recorded.note().kind().name().toLowerCase(Locale.ROOT).replace('_', '-');
-        return Remark.of("recording-" + kind)
-                .with("file", recorded.file())
-                .with("said", recorded.note().text());
     }
 }

@@ -33,32 +33,18 @@ public record Claim(
         Optional<Reply> reply,
         Optional<Waiver> waiver,
         Place place) {
-
-    /** A claim that nothing is waived of. */
-    public Claim(
-            String id,
-            Edition edition,
-            String topic,
-            String quote,
-            Optional<String> paraphrase,
-            Optional<Rule> rule,
-            Optional<String> untestedBecause,
-            Optional<String> because,
-            List<Rule> otherwise,
-            Optional<String> impression,
-            Optional<String> asked,
-            Optional<Reply> reply,
-            Place place) {
-        this(
+    /** This sentence read in the plain way only, by this rule; nothing is waived. */
+    public Claim alone(Optional<Rule> other) {
+        return new Claim(
                 id,
                 edition,
                 topic,
                 quote,
                 paraphrase,
-                rule,
+                other,
                 untestedBecause,
                 because,
-                otherwise,
+                List.of(),
                 impression,
                 asked,
                 reply,

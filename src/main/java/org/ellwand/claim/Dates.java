@@ -29,6 +29,11 @@ final class Dates {
         }
     }
 
+    /** Of a month or a year the first; {@code text} has been read as a date. */
+    static LocalDate firstDay(String text) {
+        return LocalDate.parse((text + "-01-01").substring(0, "2026-01-01".length()));
+    }
+
     private static boolean exists(Matcher matcher) {
         try {
             LocalDate.of(number(matcher, 1), number(matcher, 2), number(matcher, 3));

@@ -22,4 +22,21 @@ public record Product(
         Optional<String> asked,
         Optional<Reply> reply,
         List<Edition> editions,
-        List<Claim> claims) {}
+        List<Claim> claims) {
+    /** This product with other claims. */
+    public Product withClaims(List<Claim> others) {
+        return new Product(
+                file,
+                name,
+                maker,
+                about,
+                confidence,
+                samples,
+                disclosure,
+                recommendation,
+                asked,
+                reply,
+                editions,
+                List.copyOf(others));
+    }
+}

@@ -107,7 +107,7 @@ final class AskCommand implements Callable<Integer> {
         SortedMap<String, byte[]> files = new TreeMap<>();
         TemplateWriter writer = writer();
         for (Product product : asked) {
-            add(files, writer, product, Letter.model(product, options(), Map.of(), List.of()));
+            add(files, writer, product, Letter.model(product, options(writer), Map.of(), List.of()));
         }
         return files;
     }
@@ -122,8 +122,11 @@ final class AskCommand implements Callable<Integer> {
             if (asked.contains(product.product())) {
                 List<Object> cautions =
                         ResultModel.cautions(audit, product.product().name());
-                Map<String, Object> model =
-                        Letter.model(product.product(), options(), ResultModel.of(audit, product), cautions);
+                Map<String, Object> model = Letter.model(
+                        product.product(),
+                        options(writer),
+                        ResultModel.of(audit, product, writer.sentences()),
+                        cautions);
                 add(files, writer, product.product(), model);
             }
         }
@@ -134,8 +137,8 @@ final class AskCommand implements Callable<Integer> {
         return TemplateWriter.with(AuditedFolder.templates(folder));
     }
 
-    private LetterOptions options() {
-        return new LetterOptions(dated, answerBy, from);
+    private LetterOptions options(TemplateWriter writer) {
+        return new LetterOptions(dated, answerBy, from, writer.sentences());
     }
 
     /** Named after the claims file, which no other product shares. */

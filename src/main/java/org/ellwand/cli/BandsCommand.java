@@ -277,6 +277,7 @@ final class BandsCommand implements Callable<Integer> {
     }
 
     private void notes(List<RecordingNote> notes, Path file) {
-        notes.forEach(note -> spec.commandLine().getErr().println(file + ": " + note.text()));
+        notes.forEach(note ->
+                spec.commandLine().getErr().println(note.of(file.toString()).text()));
     }
 }

@@ -4,6 +4,7 @@ import java.io.IOException;
 import java.io.PrintWriter;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.HashMap;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
@@ -51,6 +52,7 @@ final class CompareCommand implements Callable<Integer> {
     private static final int LARGEST_RECORD = 200_000_000;
 
     private final Progress progress;
+    private final Map<Path, FolderContents> read = new HashMap<>();
 
     @Spec
     private CommandSpec spec = CommandSpec.create();
@@ -146,6 +148,7 @@ final class CompareCommand implements Callable<Integer> {
                 "comparing ...",
                 () -> new Comparer(within)
                         .compare(record(first, firstScope.scope()), record(second, secondScope.scope())));
+        read.clear();
         place.write(files(comparison));
         say(comparison);
         return failOn.isPresent() && comparison.isWorse() ? ExitCode.CONDITION_MET : ExitCode.DONE;
@@ -178,18 +181,31 @@ final class CompareCommand implements Callable<Integer> {
             return AuditRecordReader.read(Files.readAllBytes(from), from.toString());
         }
         AuditedFolder.check(from);
-        return AuditRecordReader.read(
-                AuditJson.write(FolderContents.read(from).judged(scope, trials.number())), from.toString());
+        return AuditRecordReader.read(AuditJson.write(contents(from).judged(scope, trials.number())), from.toString());
     }
 
-    private SortedMap<String, byte[]> files(Comparison comparison) throws InputException {
+    /** One folder held against itself is read once. */
+    private FolderContents contents(Path from) throws InputException, IOException {
+        Path place = from.toRealPath();
+        FolderContents contents = read.get(place);
+        if (contents == null) {
+            contents = FolderContents.read(from);
+            if (first.toRealPath().equals(second.toRealPath())) {
+                read.put(place, contents);
+            }
+        }
+        return contents;
+    }
+
+    private SortedMap<String, byte[]> files(Comparison comparison) throws InputException, IOException {
         ComparisonModel.Names names = new ComparisonModel.Names(
                 name(first, firstScope.scope()),
                 name(second, secondScope.scope()),
                 margin.orElse(""),
                 dated.orElse(""));
         Map<String, Object> model = ComparisonModel.of(comparison, names);
-        TemplateWriter writer = TemplateWriter.with(Optional.empty());
+        TemplateWriter writer =
+                TemplateWriter.with(Files.isDirectory(second) ? AuditedFolder.templates(second) : Optional.empty());
         SortedMap<String, byte[]> files = new TreeMap<>();
         files.put("comparison.md", writer.write("comparison.md.ftl", model));
         files.put("comparison.html", writer.write("comparison.html.ftl", model));

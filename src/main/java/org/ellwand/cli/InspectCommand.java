@@ -43,7 +43,7 @@ final class InspectCommand implements Callable<Integer> {
     public Integer call() throws Exception {
         AuditedFolder.check(folder);
         FolderContents contents = progress.during("reading ...", () -> FolderContents.read(folder));
-        Inspection inspection = Inspection.of(contents.sessions());
+        Inspection inspection = Inspection.of(contents.sessions()).against(contents.products());
         PrintWriter out = spec.commandLine().getOut();
         contents.sessions().forEach(session -> print(out, session, inspection));
         out.println(counted(inspection.findings().size(), "finding", "findings") + " in "

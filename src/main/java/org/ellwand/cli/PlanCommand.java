@@ -99,7 +99,7 @@ final class PlanCommand implements Callable<Integer> {
     private SortedMap<String, byte[]> files(List<Plan> plans) throws Exception {
         SortedMap<String, byte[]> files = new TreeMap<>();
         TemplateWriter writer = TemplateWriter.with(AuditedFolder.templates(folder));
-        files.put("plan.md", writer.write("plan.md.ftl", PlanModel.of(plans, seconds)));
+        files.put("plan.md", writer.write("plan.md.ftl", PlanModel.of(plans, seconds, writer.sentences())));
         PlanModel.files(plans).forEach((name, text) -> files.put(name, text.getBytes(StandardCharsets.UTF_8)));
         return files;
     }

@@ -43,7 +43,8 @@ final class StimulusComparison {
                 heard.file().name(),
                 1000 * compared.delayS(),
                 played.file().name()));
-        compared.note().ifPresent(note -> err.println(heard.file().name() + ": " + note.text()));
+        compared.note()
+                .ifPresent(note -> err.println(note.of(heard.file().name()).text()));
         if (sheet.isPresent()) {
             try (NewFile file = new NewFile(sheet.get())) {
                 file.write(SoundSheets.transfer(compared).getBytes(StandardCharsets.UTF_8));

@@ -4,8 +4,11 @@ import org.ellwand.audit.Verdict;
 
 /** What became of a verdict. */
 public enum Change {
+    /** As before. */
     SAME,
+    /** Nearer to a pass. */
     BETTER,
+    /** Nearer to a fail. */
     WORSE;
 
     /** From one verdict to another: fail is worse than marginal or untested, and those are worse than pass. */

@@ -20,6 +20,16 @@ public record ClaimComparison(
         boolean sameWords,
         List<OfCell> cells,
         Optional<OfCell> deciding) {
+    /**
+     * Copies what is listed.
+     *
+     * @param first value or name in the first
+     * @param second value or name in the second
+     * @param change of the verdict
+     * @param sameWords whether quote and rule are the same
+     * @param cells in their order
+     * @param deciding the cell that decides in the second; absent where the first has none like it
+     */
     public ClaimComparison {
         cells = List.copyOf(cells);
     }
@@ -28,10 +38,32 @@ public record ClaimComparison(
      * A cell in both audits.
      *
      * @param conditions what it has in both
+     * @param first value in the first audit, unit of the limit
+     * @param second value in the second audit, unit of the limit
+     * @param units of which it is the mean; absent where it is no lot's
      */
-    public record OfCell(Map<String, String> conditions, double first, double second, Shift shift) {
+    public record OfCell(
+            Map<String, String> conditions, double first, double second, Shift shift, Optional<Units> units) {
+        /**
+         * Copies what is listed.
+         *
+         * @param conditions by name
+         * @param first value or name in the first
+         * @param second value or name in the second
+         * @param shift second less first
+         * @param units of which it is the mean; absent where it is no lot's
+         */
         public OfCell {
             conditions = Map.copyOf(conditions);
         }
     }
+
+    /**
+     * The units of a lot.
+     *
+     * @param first how many in the first audit
+     * @param second how many in the second
+     * @param same whether they are the same ones
+     */
+    public record Units(int first, int second, boolean same) {}
 }

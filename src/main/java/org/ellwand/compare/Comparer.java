@@ -27,7 +27,12 @@ public final class Comparer {
         this.margin = margin;
     }
 
-    /** The comparison; products that only one of them has are left out, and claims that only one has are listed. */
+    /**
+     * {@return the comparison; products that only one of them has are left out, and claims that only one has are listed}
+     *
+     * @param first the earlier one, or what is held against
+     * @param second what is held against it: shifts are its values less the first's
+     */
     public Comparison compare(AuditRecord first, AuditRecord second) {
         List<Comparison.OfProduct> products = new ArrayList<>();
         for (AuditRecord.OfProduct product : second.products()) {
@@ -84,24 +89,24 @@ public final class Comparer {
     }
 
     private List<ClaimComparison.OfCell> cells(AuditRecord.OfClaim first, AuditRecord.OfClaim second) {
-        boolean comparable = first.hz().equals(second.hz());
-        Map<Map<String, String>, AuditRecord.OfCell> waiting = new LinkedHashMap<>();
-        first.cells().stream()
-                .filter(c -> c.value().isPresent())
-                .forEach(c -> waiting.putIfAbsent(lasting(c.conditions()), c));
         Shifts shifts = new Shifts(marginIn(second.unit()));
+        boolean comparable = first.hz().equals(second.hz());
+        Map<Map<String, String>, List<AuditRecord.OfCell>> before = alike(first);
         List<ClaimComparison.OfCell> cells = new ArrayList<>();
-        for (AuditRecord.OfCell cell : second.cells()) {
-            AuditRecord.OfCell other = waiting.remove(lasting(cell.conditions()));
-            if (other != null && cell.value().isPresent()) {
-                cells.add(new ClaimComparison.OfCell(
-                        lasting(cell.conditions()),
-                        other.value().getAsDouble(),
-                        cell.value().getAsDouble(),
-                        shifts.of(other, cell, comparable)));
-            }
-        }
+        alike(second)
+                .forEach((conditions, after) -> new CellPairs(shifts, comparable)
+                        .add(conditions, before.getOrDefault(conditions, List.of()), after, cells));
         return cells;
+    }
+
+    /** Cells with a value, by what lasts of their conditions. */
+    private static Map<Map<String, String>, List<AuditRecord.OfCell>> alike(AuditRecord.OfClaim claim) {
+        Map<Map<String, String>, List<AuditRecord.OfCell>> alike = new LinkedHashMap<>();
+        claim.cells().stream()
+                .filter(c -> c.value().isPresent())
+                .forEach(c -> alike.computeIfAbsent(lasting(c.conditions()), k -> new ArrayList<>())
+                        .add(c));
+        return alike;
     }
 
     /** The margin in the unit of a limit; a margin in dB is one for levels too. */
@@ -122,6 +127,11 @@ public final class Comparer {
             List<ClaimComparison.OfCell> cells, AuditRecord.OfClaim second) {
         if (second.value().isEmpty()) {
             return Optional.empty();
+        }
+        Optional<ClaimComparison.OfCell> lot =
+                cells.stream().filter(c -> c.units().isPresent()).findFirst();
+        if (lot.isPresent()) {
+            return lot;
         }
         double value = second.value().getAsDouble();
         return cells.stream().min(Comparator.comparingDouble(c -> Math.abs(c.second() - value)));

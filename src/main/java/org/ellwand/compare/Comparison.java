@@ -9,6 +9,11 @@ import org.ellwand.audit.AuditRecord;
  * @param products pairs of products with the claims that both have
  */
 public record Comparison(List<OfProduct> products) {
+    /**
+     * Copies what is listed.
+     *
+     * @param products in their order
+     */
     public Comparison {
         products = List.copyOf(products);
     }
@@ -28,6 +33,16 @@ public record Comparison(List<OfProduct> products) {
             List<ClaimComparison> claims,
             List<AuditRecord.OfClaim> onlyFirst,
             List<AuditRecord.OfClaim> onlySecond) {
+        /**
+         * Copies what is listed.
+         *
+         * @param first value or name in the first
+         * @param second value or name in the second
+         * @param confidence of a firm verdict, above 0.5 and below 1
+         * @param claims in their order
+         * @param onlyFirst claims that the second lacks
+         * @param onlySecond claims that the first lacks
+         */
         public OfProduct {
             claims = List.copyOf(claims);
             onlyFirst = List.copyOf(onlyFirst);
@@ -35,7 +50,7 @@ public record Comparison(List<OfProduct> products) {
         }
     }
 
-    /** Whether any verdict got worse. */
+    /** {@return whether any verdict got worse} */
     public boolean isWorse() {
         return products.stream().flatMap(p -> p.claims().stream()).anyMatch(c -> c.change() == Change.WORSE);
     }

@@ -14,7 +14,7 @@ public final class ComparisonJson {
     private ComparisonJson() {}
 
     /**
-     * UTF-8, numbers in full, one line feed at the end; what is absent is {@code ""}.
+     * {@return UTF-8, numbers in full, one line feed at the end; what is absent is {@code ""}}
      *
      * @param model of {@link ComparisonModel}
      */

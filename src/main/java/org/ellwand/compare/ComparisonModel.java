@@ -21,7 +21,12 @@ public final class ComparisonModel {
         this.names = names;
     }
 
-    /** The model; {@code templates/README.md} documents it. */
+    /**
+     * {@return the model; {@code templates/README.md} documents it}
+     *
+     * @param comparison what was found
+     * @param names what the two are called
+     */
     public static Map<String, Object> of(Comparison comparison, Names names) {
         return new ComparisonModel(names).model(comparison);
     }
@@ -111,7 +116,17 @@ public final class ComparisonModel {
             model.put("moreThanNoise", shift.isMoreThanNoise(confidence));
             model.put("equivalent", shift.isEquivalent(confidence));
             model.put("nothingShared", shift.nothingShared());
+            model.put("units", units(c.units()));
         });
+        return model;
+    }
+
+    /** None where the cell is no mean over a lot. */
+    private static Map<String, Object> units(Optional<ClaimComparison.Units> units) {
+        Map<String, Object> model = new LinkedHashMap<>();
+        model.put("first", units.map(ClaimComparison.Units::first).orElse(0));
+        model.put("second", units.map(ClaimComparison.Units::second).orElse(0));
+        model.put("same", units.filter(ClaimComparison.Units::same).isPresent());
         return model;
     }
 

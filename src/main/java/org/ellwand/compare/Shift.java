@@ -23,12 +23,20 @@ public record Shift(
         OptionalDouble within,
         boolean nothingShared) {
 
-    /** Whether noise alone would seldom move it so far. */
+    /**
+     * {@return whether noise alone would seldom move it so far}
+     *
+     * @param confidence above 0.5 and below 1
+     */
     public boolean isMoreThanNoise(double confidence) {
         return chance.isPresent() && chance.getAsDouble() <= 1 - confidence;
     }
 
-    /** Whether both are the same within the margin: two one-sided tests at the confidence. */
+    /**
+     * {@return whether both are the same within the margin: two one-sided tests at the confidence}
+     *
+     * @param confidence above 0.5 and below 1
+     */
     public boolean isEquivalent(double confidence) {
         return within.isPresent() && within.getAsDouble() >= confidence;
     }

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.OptionalDouble;
 import org.ellwand.audit.AuditRecord;
 import org.ellwand.audit.Contribution;
@@ -35,7 +36,8 @@ final class Shifts {
             OptionalDouble none = OptionalDouble.empty();
             return new Shift(value, none, none, none, none, none, !comparable);
         }
-        return shift(value, errors(first, second, comparable), comparable);
+        boolean same = isSame(first, second, "unit") && isSame(first, second, "device");
+        return shift(value, errors(first, second, comparable, same), comparable);
     }
 
     private Shift shift(double value, Errors errors, boolean comparable) {
@@ -58,9 +60,14 @@ final class Shifts {
         return errors.atMost(margin - away);
     }
 
-    private record Draw(String cause, String instance) {}
+    private static boolean isSame(AuditRecord.OfCell first, AuditRecord.OfCell second, String condition) {
+        return Objects.equals(
+                first.conditions().get(condition), second.conditions().get(condition));
+    }
 
-    private static Errors errors(AuditRecord.OfCell first, AuditRecord.OfCell second, boolean comparable) {
+    /** @param same whether both are of one unit of one product, so that equal ids of insertions are one insertion */
+    private static Errors errors(
+            AuditRecord.OfCell first, AuditRecord.OfCell second, boolean comparable, boolean same) {
         Map<Draw, Double> effects = new LinkedHashMap<>();
         List<Scatter> scatters = new ArrayList<>();
         double square = 0;
@@ -68,14 +75,14 @@ final class Shifts {
             if (one.degreesOfFreedom().isPresent()) {
                 scatters.add(new Scatter(one.degreesOfFreedom().getAsInt(), one.effect()));
             } else {
-                effects.put(new Draw(one.cause(), one.instance()), one.effect());
+                effects.put(Draw.of(one), one.effect());
             }
         }
         for (Contribution one : first.contributions()) {
-            Draw draw = new Draw(one.cause(), one.instance());
+            Draw draw = Draw.of(one);
             if (one.degreesOfFreedom().isPresent()) {
                 scatters.add(new Scatter(one.degreesOfFreedom().getAsInt(), one.effect()));
-            } else if (comparable && effects.containsKey(draw)) {
+            } else if (comparable && effects.containsKey(draw) && (same || draw.isOfAllUnits())) {
                 double left = effects.getOrDefault(draw, 0.0) - one.effect();
                 effects.put(draw, left);
             } else {

@@ -1,7 +1,26 @@
 package org.ellwand.input;
 
-/** One thing wrong with the input: where, what was found, and what is accepted there. */
+/**
+ * One thing wrong with the input: where, what was found, and what is accepted there.
+ *
+ * @param text what was found may be as long as a file: of a longer text than {@link #LONGEST} characters the middle is left out
+ */
 public record Problem(Place place, String text) implements Comparable<Problem> {
+    /** Characters of what is told. */
+    public static final int LONGEST = 2000;
+
+    private static final int END = 500;
+
+    public Problem {
+        text = text.length() <= LONGEST ? text : shortened(text);
+    }
+
+    private static String shortened(String text) {
+        String beginning = text.substring(0, LONGEST - END);
+        String end = text.substring(text.length() - END);
+        return beginning + " ... (" + (text.length() - LONGEST) + " characters left out) ... " + end;
+    }
+
     @Override
     public int compareTo(Problem other) {
         int byPlace = place.compareTo(other.place);

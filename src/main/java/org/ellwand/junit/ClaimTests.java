@@ -33,7 +33,7 @@ public final class ClaimTests {
     }
 
     /**
-     * A test for each claim, named {@code product: claim}.
+     * {@return a test for each claim, named {@code product: claim}}
      *
      * @param folder holds {@code claims/} and {@code measurements/}
      * @param today decides whether a waiver still holds

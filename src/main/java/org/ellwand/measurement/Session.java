@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.Predicate;
 import org.ellwand.acoustics.Resolution;
 import org.ellwand.amount.Unit;
 
@@ -41,71 +42,39 @@ public record Session(
         List<Figure> figures,
         List<String> dataFiles,
         Chain chain) {
-    /** A session that says nothing of its measuring chain. */
-    public Session(
-            String id,
-            String file,
-            Optional<String> measured,
-            Optional<String> rig,
-            Optional<String> place,
-            Optional<Resolution> resolution,
-            Optional<Unit> levelsIn,
-            Map<String, Stimulus> stimuli,
-            boolean openEarScaled,
-            boolean settingsSwitchedInPlace,
-            Set<String> declaredConditions,
-            Uncertainty uncertainty,
-            List<CurveReading> readings,
-            List<Trace> traces,
-            List<HarmonicReading> harmonics,
-            List<Figure> figures,
-            List<String> dataFiles) {
-        this(
-                id,
-                file,
-                measured,
-                rig,
-                place,
-                resolution,
-                levelsIn,
-                stimuli,
-                openEarScaled,
-                settingsSwitchedInPlace,
-                declaredConditions,
-                uncertainty,
-                readings,
-                traces,
-                harmonics,
-                figures,
-                dataFiles,
-                Chain.UNSTATED);
-    }
-
     /** This session with other curves. */
     public Session withReadings(List<CurveReading> others) {
-        return new Session(
-                id,
-                file,
-                measured,
-                rig,
-                place,
-                resolution,
-                levelsIn,
-                stimuli,
-                openEarScaled,
-                settingsSwitchedInPlace,
-                declaredConditions,
-                uncertainty,
-                List.copyOf(others),
-                traces,
-                harmonics,
-                figures,
-                dataFiles,
-                chain);
+        return with(uncertainty, others, traces, harmonics, figures, chain);
     }
 
     /** This session with other sizes of its errors. */
     public Session withUncertainty(Uncertainty other) {
+        return with(other, readings, traces, harmonics, figures, chain);
+    }
+
+    /** This session with another measuring chain. */
+    public Session withChain(Chain other) {
+        return with(uncertainty, readings, traces, harmonics, figures, other);
+    }
+
+    /** This session with what holds of the conditions of its curves, traces, harmonics and figures. */
+    public Session kept(Predicate<CurveReading> curves, Predicate<Conditions> others) {
+        return with(
+                uncertainty,
+                readings.stream().filter(curves).toList(),
+                traces.stream().filter(t -> others.test(t.conditions())).toList(),
+                harmonics.stream().filter(h -> others.test(h.conditions())).toList(),
+                figures.stream().filter(f -> others.test(f.conditions())).toList(),
+                chain);
+    }
+
+    private Session with(
+            Uncertainty otherUncertainty,
+            List<CurveReading> otherReadings,
+            List<Trace> otherTraces,
+            List<HarmonicReading> otherHarmonics,
+            List<Figure> otherFigures,
+            Chain otherChain) {
         return new Session(
                 id,
                 file,
@@ -118,13 +87,13 @@ public record Session(
                 openEarScaled,
                 settingsSwitchedInPlace,
                 declaredConditions,
-                other,
-                readings,
-                traces,
-                harmonics,
-                figures,
+                otherUncertainty,
+                List.copyOf(otherReadings),
+                otherTraces,
+                otherHarmonics,
+                otherFigures,
                 dataFiles,
-                chain);
+                otherChain);
     }
 
     /** The stimulus of a reading, where it has one. */

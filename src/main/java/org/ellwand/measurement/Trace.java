@@ -22,6 +22,19 @@ public record Trace(
         List<Double> levelDb,
         Place place) {
 
+    /** Its conditions with its step among them: traces of different steps are no repeats. */
+    public Conditions named() {
+        return step.map(s -> conditions.with(
+                        "step",
+                        plain(s.from().value()) + " to " + plain(s.to().value()) + " "
+                                + s.to().unit().symbol()))
+                .orElse(conditions);
+    }
+
+    private static String plain(double value) {
+        return value == Math.rint(value) ? Long.toString((long) value) : Double.toString(value);
+    }
+
     /** Its times and levels as acoustics takes them. */
     public LevelTrace levels() {
         return new LevelTrace(numbers(timeS), numbers(levelDb));

@@ -33,6 +33,10 @@ final class WideSheet implements SheetUser {
 
     @Override
     public boolean header(List<SheetColumn> header, int line, SheetNumbers numbers) {
+        if (header.isEmpty()) {
+            form.report(line, "the header names no column");
+            return false;
+        }
         int before = form.problems().size();
         SheetColumn first = header.get(0);
         if (form.isAxisUnitRight(first, line)) {

@@ -1,12 +1,14 @@
 package org.ellwand.pairing;
 
 import java.util.ArrayList;
+import java.util.Collection;
 import java.util.HashMap;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.NavigableSet;
 import java.util.Optional;
 import java.util.Set;
-import java.util.SortedSet;
 import java.util.TreeSet;
 import java.util.stream.Collectors;
 import org.ellwand.amount.Amount;
@@ -38,25 +40,75 @@ public final class PairSelection {
      * What a comparison found.
      *
      * @param pairs in order of their conditions
+     * @param sides of which too little pairs up for a mean over people or products, in order of their conditions
      * @param dropped why readings that met the conditions cannot be used
      */
-    public record Found(List<Pair> pairs, List<Remark> dropped) {}
+    public record Found(List<Pair> pairs, List<Sides> sides, List<Remark> dropped) {}
 
+    /**
+     * The pairs of a rule with {@code between}; where it speaks of a mean over people or products, and fewer than two of
+     * them were measured on both sides, all of both sides instead.
+     *
+     * @throws InputException where readings of several settings, fits, firmwares, ears or units match and the rule says
+     *     nothing of it
+     */
     public Found select(Rule rule) throws InputException {
         Between between = rule.between().orElseThrow();
         Selected first = side(rule, between, between.first());
         Selected second = side(rule, between, between.second());
-        SortedSet<Remark> dropped = new TreeSet<>(first.dropped());
+        NavigableSet<Remark> dropped = new TreeSet<>(first.dropped());
         dropped.addAll(second.dropped());
         List<Pair> pairs = new ArrayList<>();
-        Map<Alike, List<Joined>> others = new HashMap<>();
-        second.joined()
-                .forEach(other -> others.computeIfAbsent(Alike.of(other, between), k -> new ArrayList<>())
-                        .add(other));
-        for (Joined one : first.joined()) {
-            pairs.addAll(partners(one, others.getOrDefault(Alike.of(one, between), List.of()), between));
+        List<Sides> sides = new ArrayList<>();
+        Averaged averaged = Averaged.byMean(rule);
+        for (Group group : groups(first.joined(), second.joined(), between, averaged)) {
+            List<Pair> paired = group.pairs();
+            List<Conditions> both = conditions(paired.stream().map(Pair::first).toList());
+            if (averaged.isServedBy(both, conditions(group.first()), conditions(group.second()))) {
+                pairs.addAll(paired);
+                Unpaired.some(averaged, conditions(group.first()), conditions(group.second()), both)
+                        .ifPresent(dropped::add);
+            } else {
+                sides.add(new Sides(group.first(), group.second()));
+            }
         }
-        return new Found(pairs, List.copyOf(dropped));
+        if (pairs.isEmpty() && sides.isEmpty()) {
+            Unpaired.all(between, conditions(first.joined()), conditions(second.joined()))
+                    .ifPresent(dropped::add);
+        }
+        return new Found(pairs, sides, List.copyOf(dropped));
+    }
+
+    /** Both sides by what their cells have in common besides what is averaged over, in order of the first. */
+    private static Collection<Group> groups(
+            List<Joined> first, List<Joined> second, Between between, Averaged averaged) {
+        Map<Alike, Group> groups = new LinkedHashMap<>();
+        first.forEach(one -> group(groups, one, between, averaged).first().add(one));
+        second.forEach(other -> group(groups, other, between, averaged).second().add(other));
+        return groups.values();
+    }
+
+    private static Group group(Map<Alike, Group> groups, Joined joined, Between between, Averaged averaged) {
+        return groups.computeIfAbsent(
+                Alike.of(joined, between).without(averaged.conditions()),
+                k -> new Group(between, new ArrayList<>(), new ArrayList<>()));
+    }
+
+    /** What may be held against each other. */
+    private record Group(Between between, List<Joined> first, List<Joined> second) {
+        List<Pair> pairs() {
+            Map<Alike, List<Joined>> others = new HashMap<>();
+            second.forEach(other -> others.computeIfAbsent(Alike.of(other, between), k -> new ArrayList<>())
+                    .add(other));
+            return first.stream()
+                    .flatMap(one ->
+                            partners(one, others.getOrDefault(Alike.of(one, between), List.of()), between).stream())
+                    .toList();
+        }
+    }
+
+    private static List<Conditions> conditions(List<Joined> joined) {
+        return joined.stream().map(Joined::conditions).toList();
     }
 
     private Selected side(Rule rule, Between between, String value) throws InputException {
@@ -96,6 +148,10 @@ public final class PairSelection {
 
     /** What both of a pair have in common. */
     private record Alike(Reading.Values values, Conditions conditions, List<String> sounds) {
+        Alike without(Set<String> names) {
+            return new Alike(values, conditions.without(names), sounds);
+        }
+
         static Alike of(Joined joined, Between between) {
             return new Alike(
                     joined.values(),

@@ -2,141 +2,134 @@ package org.ellwand.plan;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
+import java.util.Map;
 import java.util.SortedMap;
 import java.util.TreeMap;
 import java.util.stream.Collectors;
 import org.ellwand.claim.Rule;
+import org.ellwand.measurement.Session;
+import org.ellwand.measurement.Stimulus;
 
 /**
- * What no curve sheet holds: single figures, traces of a step and harmonics, as a session file of its own with its empty sheets. What is to
- * be put in is written {@value #FILL}: until it is, the file is refused with its lines.
+ * What no curve sheet holds: single figures, traces and harmonics, as a session file of its own with its empty sheets. What is to
+ * be put in is written {@value BenchEntries#FILL}: until it is, the file is refused with its lines.
  */
 final class BenchFile {
-    static final String FILL = "FILL";
-
-    private static final int FIRST_HARMONIC = 1;
-    private static final int LAST_HARMONIC = 5;
-
     private final String id;
     private final String product;
-    private final SortedMap<String, String> files = new TreeMap<>();
-    private final List<String> traces = new ArrayList<>();
-    private final List<String> harmonics = new ArrayList<>();
-    private final List<String> figures = new ArrayList<>();
+    private final BenchEntries entries;
 
-    private BenchFile(String product) {
-        this.product = product;
+    private BenchFile(Plan plan) {
+        this.product = plan.product().product().name();
         this.id = "plan-" + Text.slug(product + " bench");
+        Map<String, Stimulus> known =
+                plan.worn().stream().findFirst().map(Session::stimuli).orElse(Map.of());
+        Wearer wearer = plan.worn().stream()
+                .flatMap(session -> Wearer.of(session, product).stream())
+                .findFirst()
+                .orElseGet(Wearer::unknown);
+        this.entries = new BenchEntries(id, new Sounds(known), wearer);
+        plan.outlooks().stream()
+                .filter(Outlook::isOfBench)
+                .forEach(outlook -> new Wanted(outlook.audited().claim(), outlook.insertions())
+                        .rules()
+                        .forEach(rule -> add(rule, outlook, plan)));
     }
 
     /** The files by name; none where nothing of the kind is open. */
     static SortedMap<String, String> files(Plan plan) {
-        BenchFile bench = new BenchFile(plan.product().product().name());
-        plan.outlooks().stream()
-                .filter(outlook -> outlook.advice() == Outlook.Advice.OTHER)
-                .flatMap(outlook -> outlook.audited().claim().rule().stream())
-                .forEach(bench::add);
-        return bench.done();
+        return new BenchFile(plan).done();
     }
 
-    private void add(Rule rule) {
-        for (SortedMap<String, String> conditions : Wanted.combinations(rule, product, List.of())) {
+    /** The programmes that the open ear is to hear. */
+    static List<Stimulus> programmes(Plan plan) {
+        return new BenchFile(plan)
+                .entries.programmes.values().stream()
+                        .filter(sound -> Loudness.fieldDb(sound) <= Loudness.MOST_ON_PEOPLE_DB)
+                        .toList();
+    }
+
+    private void add(Rule rule, Outlook outlook, Plan plan) {
+        for (SortedMap<String, String> conditions : Wanted.combinations(rule, product, plan.worn())) {
             switch (rule.quantity()) {
-                case "figure" -> figure(rule, conditions);
-                case "attack time", "release time" -> trace(rule, conditions);
-                case "harmonic distortion" -> harmonics(conditions);
+                case "figure" -> entries.figure(rule, conditions);
+                case "attack time", "release time" -> entries.step(rule, conditions);
+                case "harmonic distortion" -> entries.harmonics(rule, conditions);
+                case "level drift" -> entries.drift(rule, conditions, outlook.insertions());
+                case "gain steadiness" -> entries.programme(rule, conditions, outlook.insertions());
                 default -> {
-                    // A rating needs a panel, and other traces a programme of their own: the advice says so.
+                    // A rating needs a panel, which has a file of its own.
                 }
             }
         }
     }
 
-    private void figure(Rule rule, SortedMap<String, String> conditions) {
-        String unit = rule.limit().unit().symbol();
-        String size = rule.limit().unit().isLevel() ? "dB" : unit;
-        once(
-                figures,
-                "{of: " + Text.quoted(rule.of().orElse("")) + ", value: " + FILL + " " + unit + ", uncertainty: " + FILL
-                        + " " + size + said(conditions) + "}");
-    }
-
-    private void trace(Rule rule, SortedMap<String, String> conditions) {
-        String name = rule.quantity().equals("attack time") ? "step-up" : "step-down";
-        String file = file(name, conditions);
-        once(
-                traces,
-                "{file: " + Text.quoted(file) + said(conditions) + ", step: {at: " + FILL + " s, from: " + FILL
-                        + " dB SPL, to: " + FILL + " dB SPL}}");
-        files.put(file, "time (s),level (dB SPL)\n");
-    }
-
-    private void harmonics(SortedMap<String, String> conditions) {
-        String file = file("harmonics", conditions);
-        once(
-                harmonics,
-                "{file: " + Text.quoted(file) + ", layout: harmonics, fundamental: " + FILL + " Hz" + said(conditions)
-                        + "}");
-        StringBuilder sheet = new StringBuilder("order,level (dB SPL)\n");
-        for (int order = FIRST_HARMONIC; order <= LAST_HARMONIC; order++) {
-            sheet.append(order).append(",\n");
-        }
-        files.put(file, sheet.toString());
-    }
-
-    private static void once(List<String> lines, String line) {
-        if (!lines.contains(line)) {
-            lines.add(line);
-        }
-    }
-
-    private String file(String what, SortedMap<String, String> conditions) {
-        return id + "-" + Text.slug(what + " " + String.join(" ", conditions.values())) + ".csv";
-    }
-
-    private static String said(SortedMap<String, String> conditions) {
-        return conditions.entrySet().stream()
-                .map(one -> ", " + one.getKey() + ": " + Text.quoted(one.getValue()))
-                .collect(Collectors.joining());
-    }
-
     private SortedMap<String, String> done() {
-        if (traces.isEmpty() && harmonics.isEmpty() && figures.isEmpty()) {
-            return new TreeMap<>();
+        SortedMap<String, String> files = new TreeMap<>(entries.sheets);
+        if (!files.isEmpty() || !entries.figures.isEmpty()) {
+            files.put(id + ".yaml", yaml());
         }
-        StringBuilder text = new StringBuilder();
-        line(text, "# To be completed at the bench: whatever says " + FILL + ", and the sheets named here.");
-        line(text, "session: " + Text.quoted(id));
-        line(text, "product: " + Text.quoted(product));
-        if (!traces.isEmpty() || !harmonics.isEmpty()) {
-            if (!harmonics.isEmpty()) {
-                line(text, "levels in: dB SPL");
-            }
-            line(text, "uncertainty:                   # standard uncertainties, k = 1");
-            if (!traces.isEmpty()) {
-                line(text, "  - {cause: timing, size: " + FILL + " ms, shared by: reading}");
-                line(text, "  - {cause: timing of an insertion, size: " + FILL + " ms, shared by: insertion}");
-            }
-            if (!harmonics.isEmpty()) {
-                line(
-                        text,
-                        "  - {cause: reading, size: " + FILL + " dB, shared by: reading, across bands: independent}");
-                line(text, "  - {cause: level of an insertion, size: " + FILL + " dB, shared by: insertion}");
-            }
-        }
-        list(text, "data", harmonics);
-        list(text, "traces", traces);
-        list(text, "figures", figures);
-        files.put(id + ".yaml", text.toString());
         return files;
     }
 
+    private String yaml() {
+        StringBuilder text = new StringBuilder();
+        line(
+                text,
+                "# To be completed at the bench: whatever says " + BenchEntries.FILL + ", and the sheets named here.");
+        line(text, "session: " + Text.quoted(id));
+        line(text, "product: " + Text.quoted(product));
+        if (!entries.declared().isEmpty()) {
+            line(text, "conditions: [" + quoted(entries.declared()) + "]");
+        }
+        if (!entries.harmonics.isEmpty()) {
+            line(text, "levels in: dB SPL");
+        }
+        if (!entries.stimuli.isEmpty()) {
+            line(text, "stimuli:");
+            entries.stimuli.values().forEach(sound -> line(text, "  " + SittingFile.line(sound) + caution(sound)));
+        }
+        uncertainty(text);
+        list(text, "data", entries.harmonics);
+        List<String> traces = new ArrayList<>(entries.steps);
+        traces.addAll(entries.steady);
+        if (!entries.programmes.isEmpty()) {
+            line(text, "# The same stretch of the programme on the same clock, in place and with the open ear.");
+        }
+        list(text, "traces", traces);
+        list(text, "figures", entries.figures);
+        return text.toString();
+    }
+
+    /** Of times read off a step, and of levels; what drifts or is steady tells its spread by its repeats. */
+    private void uncertainty(StringBuilder text) {
+        if (entries.steps.isEmpty() && entries.harmonics.isEmpty()) {
+            return;
+        }
+        line(text, "uncertainty:                   # standard uncertainties, k = 1");
+        if (!entries.steps.isEmpty()) {
+            line(text, "  - {cause: timing, size: FILL ms, shared by: reading}");
+            line(text, "  - {cause: timing of an insertion, size: FILL ms, shared by: insertion}");
+        }
+        if (!entries.harmonics.isEmpty()) {
+            line(text, "  - {cause: reading, size: FILL dB, shared by: reading, across bands: independent}");
+            line(text, "  - {cause: level of an insertion, size: FILL dB, shared by: insertion}");
+        }
+    }
+
+    private static String caution(Stimulus sound) {
+        return Loudness.fieldDb(sound) > Loudness.MOST_ON_PEOPLE_DB ? "   # on a fixture, not on people" : "";
+    }
+
+    private static String quoted(List<String> names) {
+        return names.stream().map(Text::quoted).collect(Collectors.joining(", "));
+    }
+
     private static void list(StringBuilder text, String key, List<String> lines) {
-        Optional.of(lines).filter(some -> !some.isEmpty()).ifPresent(some -> {
+        if (!lines.isEmpty()) {
             line(text, key + ":");
-            some.forEach(one -> line(text, "  - " + one));
-        });
+            lines.forEach(one -> line(text, "  - " + one));
+        }
     }
 
     private static void line(StringBuilder text, String content) {

@@ -40,6 +40,6 @@ record EarExposure(List<Stimulus> sounds, double seconds) {
     }
 
     private static String percent(double dose) {
-        return dose < 0.1 ? "less than 0.1 %" : Text.number(dose, dose < 10 ? 1 : 0) + " %";
+        return dose < 0.1 ? "< 0.1 %" : Text.number(dose, dose < 10 ? 1 : 0) + " %";
     }
 }

@@ -53,7 +53,7 @@ record Needs(Judgement plain, double confidence) {
             return "± " + Text.amount(Math.ceil(half / step) * step, decimals, limit.unit());
         }
         return limit.hasLower()
-                ? "at least " + Text.amount(Math.floor((value - z * u) / step) * step, decimals, limit.unit())
-                : "at most " + Text.amount(Math.ceil((value + z * u) / step) * step, decimals, limit.unit());
+                ? "\u2265 " + Text.amount(Math.floor((value - z * u) / step) * step, decimals, limit.unit())
+                : "\u2264 " + Text.amount(Math.ceil((value + z * u) / step) * step, decimals, limit.unit());
     }
 }

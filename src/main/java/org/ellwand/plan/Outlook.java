@@ -49,6 +49,8 @@ record Outlook(
         SMALLER,
         /** The sound is too loud for people. */
         FIXTURE,
+        /** Traces of a steady sound or a programme, each at an insertion of its own. */
+        TRACES,
         /** Something other than curves: a figure, a trace, a rating. */
         OTHER,
         /** The uncertainty is to be stated. */
@@ -62,7 +64,13 @@ record Outlook(
         return advice == Advice.HEADS || advice == Advice.SAMPLES;
     }
 
+    /** Whether curves are to be read. */
     boolean isPlanned() {
-        return insertions > 0;
+        return insertions > 0 && advice != Advice.TRACES;
+    }
+
+    /** Whether figures, traces or harmonics are to be read. */
+    boolean isOfBench() {
+        return advice == Advice.OTHER || advice == Advice.TRACES || advice == Advice.FIXTURE;
     }
 }

@@ -7,6 +7,7 @@ import java.util.OptionalDouble;
 import java.util.Set;
 import org.ellwand.amount.Interval;
 import org.ellwand.amount.Unit;
+import org.ellwand.audit.CellResult;
 import org.ellwand.audit.ClaimAudit;
 import org.ellwand.audit.Judgement;
 import org.ellwand.audit.Point;
@@ -39,6 +40,9 @@ final class Outlooks {
     private static final Set<String> OF_SIZE =
             Set.of("too-few-insertions", "on-the-limit", "on-the-limit-however-many", "too-wide");
 
+    /** Nothing is declared of these numbers: what they scatter by is seen in repeats alone. */
+    private static final Set<String> BY_REPEATS = Set.of("level drift", "gain steadiness");
+
     private final Product product;
     private final Trial trial;
     private final Uncertainty first;
@@ -58,8 +62,7 @@ final class Outlooks {
         if (!(Quantities.named(rule.get().quantity()) instanceof SpectralQuantity)) {
             return other(audited);
         }
-        if (new Sounds(Map.of())
-                .of(rule.get()).stream().allMatch(sound -> Loudness.fieldDb(sound) > Loudness.MOST_ON_PEOPLE_DB)) {
+        if (isTooLoud(rule.get())) {
             return simple(audited, Outlook.Advice.FIXTURE);
         }
         Judgement plain = audited.plain().orElseThrow();
@@ -81,11 +84,15 @@ final class Outlooks {
         return new Outlook(audited, advice, 0, OptionalDouble.empty(), "", OptionalDouble.empty());
     }
 
-    /** A single figure on its limit needs a better reading, not another ear. */
+    /** A single figure on its limit needs a better reading, not another ear; traces tell their spread by repeats. */
     private Outlook other(ClaimAudit audited) {
         Judgement plain = audited.plain().orElseThrow();
+        if (BY_REPEATS.contains(plain.rule().quantity())) {
+            return isTooLoud(plain.rule()) ? simple(audited, Outlook.Advice.FIXTURE) : traces(audited, plain);
+        }
         if (plain.value().isEmpty()) {
-            return simple(audited, Outlook.Advice.OTHER);
+            boolean loud = plain.rule().quantity().equals("harmonic distortion") && isTooLoud(plain.rule());
+            return simple(audited, loud ? Outlook.Advice.FIXTURE : Outlook.Advice.OTHER);
         }
         if (plain.standardUncertainty().isEmpty()) {
             return simple(audited, Outlook.Advice.STATE);
@@ -97,6 +104,44 @@ final class Outlooks {
                 OptionalDouble.empty(),
                 needs(plain).wouldPass(),
                 OptionalDouble.of(needs(plain).chance().neededU(plain.value().getAsDouble())));
+    }
+
+    private static boolean isTooLoud(Rule rule) {
+        return new Sounds(Map.of()).isTooLoud(rule);
+    }
+
+    /** Their mean is as uncertain as their scatter over the root of their number. */
+    private Outlook traces(ClaimAudit audited, Judgement plain) {
+        int measured =
+                plain.cells().stream().mapToInt(CellResult::insertions).min().orElse(0);
+        if (measured < 2
+                || plain.standardUncertainty().isEmpty()
+                || plain.value().isEmpty()) {
+            return new Outlook(
+                    audited, Outlook.Advice.TRACES, USUAL, OptionalDouble.empty(), "", OptionalDouble.empty());
+        }
+        Chance chance = needs(plain).chance();
+        double value = plain.value().getAsDouble();
+        double u = plain.standardUncertainty().getAsDouble();
+        for (int n = Math.max(USUAL, measured + 1); n <= MOST; n++) {
+            double firm = chance.firm(value, u * Math.sqrt((double) measured / n));
+            if (firm >= WANTED) {
+                return new Outlook(
+                        audited,
+                        Outlook.Advice.TRACES,
+                        n,
+                        OptionalDouble.of(firm),
+                        needs(plain).wouldPass(),
+                        OptionalDouble.empty());
+            }
+        }
+        return new Outlook(
+                audited,
+                Outlook.Advice.SMALLER,
+                0,
+                OptionalDouble.empty(),
+                needs(plain).wouldPass(),
+                OptionalDouble.of(chance.neededU(value)));
     }
 
     private Outlook marginal(ClaimAudit audited, Judgement plain) throws InputException {

@@ -2,6 +2,7 @@ package org.ellwand.plan;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import org.ellwand.audit.Audit;
 import org.ellwand.audit.ClaimAudit;
@@ -17,9 +18,11 @@ import org.ellwand.measurement.Uncertainty;
  *
  * @param decided how many claims need nothing more
  * @param outlooks the others, in the order of the file
+ * @param worn the earlier sessions with the product in place
  * @param sittings one for each ear and sample that was measured, or one for a first ear; none where nothing is planned
  */
-public record Plan(ProductAudit product, long decided, List<Outlook> outlooks, List<Sitting> sittings) {
+public record Plan(
+        ProductAudit product, long decided, List<Outlook> outlooks, List<Sitting> sittings, List<Session> worn) {
     /** Plans for every product of an audit. */
     public static List<Plan> of(Audit audit) throws InputException {
         List<Plan> plans = new ArrayList<>();
@@ -55,7 +58,7 @@ public record Plan(ProductAudit product, long decided, List<Outlook> outlooks, L
             Optional<Session> like = worn.stream().findFirst();
             sittings.add(SittingPlan.of(name, like, Wearer.another(), worn, ofOthers));
         }
-        return new Plan(product, product.claims().size() - outlooks.size(), outlooks, sittings);
+        return new Plan(product, product.claims().size() - outlooks.size(), outlooks, sittings, worn);
     }
 
     private static boolean isFirm(ClaimAudit claim) {
@@ -73,14 +76,21 @@ public record Plan(ProductAudit product, long decided, List<Outlook> outlooks, L
 
     private static List<Sitting> sittings(String product, List<Session> worn, List<Wanted> wanted) {
         List<Sitting> sittings = new ArrayList<>();
+        List<Wearer> wearers = new ArrayList<>();
         for (Session session : worn) {
             for (Wearer wearer : Wearer.of(session, product)) {
+                wearers.add(wearer);
                 sittings.add(SittingPlan.of(product, Optional.of(session), wearer, worn, wanted));
             }
         }
-        if (worn.isEmpty()) {
-            sittings.add(SittingPlan.of(product, Optional.empty(), Wearer.unknown(), worn, wanted));
+        Map<Wearer, List<Wanted>> named = Wearer.named(wanted, wearers);
+        List<Wanted> unnamed = new ArrayList<>(wanted);
+        named.values().forEach(unnamed::removeAll);
+        if (worn.isEmpty() && !unnamed.isEmpty()) {
+            sittings.add(SittingPlan.of(product, Optional.empty(), Wearer.unknown(), worn, unnamed));
         }
+        Optional<Session> like = worn.stream().findFirst();
+        named.forEach((wearer, some) -> sittings.add(SittingPlan.of(product, like, wearer, worn, some)));
         return sittings;
     }
 }

@@ -18,22 +18,26 @@ import org.ellwand.claim.Claim;
 import org.ellwand.claim.Population;
 import org.ellwand.claim.Rule;
 import org.ellwand.measurement.Stimulus;
+import org.ellwand.words.Sentences;
 
 /** The plan as its template sees it; {@code templates/README.md} documents it. */
 public final class PlanModel {
     private final double seconds;
+    private final Sentences sentences;
 
-    private PlanModel(double seconds) {
+    private PlanModel(double seconds, Sentences sentences) {
         this.seconds = seconds;
+        this.sentences = sentences;
     }
 
     /**
      * All that the template sees.
      *
      * @param seconds duration of a reading
+     * @param sentences what rules and reasons are worded in
      */
-    public static Map<String, Object> of(List<Plan> plans, double seconds) {
-        PlanModel model = new PlanModel(seconds);
+    public static Map<String, Object> of(List<Plan> plans, double seconds, Sentences sentences) {
+        PlanModel model = new PlanModel(seconds, sentences);
         Map<String, Object> top = new LinkedHashMap<>();
         top.put("seconds", Text.number(seconds, 1).replaceFirst("\\.0$", ""));
         top.put("wanted", Text.percent(Outlooks.WANTED));
@@ -51,6 +55,7 @@ public final class PlanModel {
                 files.put(sitting.id() + ".csv", SittingFile.sheet(sitting));
             }
             files.putAll(BenchFile.files(plan));
+            files.putAll(PanelFile.files(plan));
         }
         return files;
     }
@@ -67,10 +72,12 @@ public final class PlanModel {
         model.put("claims", claims);
         model.put("sittings", sittings(plan));
         model.put("bench", new ArrayList<>(BenchFile.files(plan).keySet()));
+        model.put("panel", new ArrayList<>(PanelFile.files(plan).keySet()));
+        model.put("programmes", new EarExposure(BenchFile.programmes(plan), seconds).model());
         return model;
     }
 
-    private static Object claim(Plan plan, Outlook outlook) {
+    private Object claim(Plan plan, Outlook outlook) {
         Claim claim = outlook.audited().claim();
         Optional<Judgement> plain = outlook.audited().plain();
         Unit unit = claim.rule().map(rule -> rule.limit().unit()).orElse(Unit.NONE);
@@ -79,9 +86,9 @@ public final class PlanModel {
         model.put("id", claim.id());
         model.put("words", claim.words());
         model.put("verbatim", claim.edition().mayBeQuoted());
-        model.put("rule", claim.rule().map(RuleText::of).orElse(""));
+        model.put("rule", claim.rule().map(rule -> RuleText.of(rule, sentences)).orElse(""));
         model.put("verdict", outlook.audited().verdict().word());
-        model.put("reason", outlook.audited().reason().orElse(""));
+        model.put("reason", outlook.audited().reason(sentences).orElse(""));
         model.put("value", value(plain.map(Judgement::value).orElse(OptionalDouble.empty()), unit));
         model.put("uncertainty", size(plain.map(Judgement::standardUncertainty).orElse(OptionalDouble.empty()), unit));
         model.put("advice", outlook.advice().name().toLowerCase(Locale.ROOT).replace('_', ' '));

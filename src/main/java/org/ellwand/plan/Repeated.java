@@ -34,28 +34,7 @@ final class Repeated {
             }
         }
         groups.forEach((conditions, group) -> readings.addAll(repeat(conditions, group, insertions)));
-        return with(session, readings);
-    }
-
-    static Session with(Session s, List<CurveReading> readings) {
-        return new Session(
-                s.id(),
-                s.file(),
-                s.measured(),
-                s.rig(),
-                s.place(),
-                s.resolution(),
-                s.levelsIn(),
-                s.stimuli(),
-                s.openEarScaled(),
-                s.settingsSwitchedInPlace(),
-                s.declaredConditions(),
-                s.uncertainty(),
-                readings,
-                s.traces(),
-                s.harmonics(),
-                s.figures(),
-                s.dataFiles());
+        return session.withReadings(readings);
     }
 
     private static List<CurveReading> repeat(Conditions conditions, List<CurveReading> group, int insertions) {

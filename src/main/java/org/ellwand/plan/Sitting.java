@@ -7,6 +7,7 @@ import java.util.Set;
 import java.util.SortedMap;
 import java.util.SortedSet;
 import java.util.TreeMap;
+import java.util.TreeSet;
 import java.util.function.ToDoubleBiFunction;
 import java.util.stream.Collectors;
 import org.ellwand.acoustics.Band;
@@ -14,6 +15,7 @@ import org.ellwand.acoustics.Resolution;
 import org.ellwand.acoustics.Spectrum;
 import org.ellwand.amount.Unit;
 import org.ellwand.input.Place;
+import org.ellwand.measurement.Chain;
 import org.ellwand.measurement.Conditions;
 import org.ellwand.measurement.CurveReading;
 import org.ellwand.measurement.Reading;
@@ -49,6 +51,16 @@ record Sitting(
                 .toList();
     }
 
+    /** Conditions that no session knows of itself: those of the earlier sitting, and those that its readings name. */
+    SortedSet<String> declaredConditions() {
+        SortedSet<String> declared =
+                new TreeSet<>(like.map(Session::declaredConditions).orElse(Set.of()));
+        readings.forEach(reading -> declared.addAll(reading.conditions().keySet()));
+        declared.removeAll(Wanted.OF_SITTING);
+        declared.removeAll(Wanted.BUILT_IN);
+        return declared;
+    }
+
     /** The sitting as a session, were these the levels. */
     Session session(Uncertainty sizes, ToDoubleBiFunction<PlannedReading, Band> levelDb) {
         Map<String, Stimulus> sounds =
@@ -64,13 +76,14 @@ record Sitting(
                 sounds,
                 openEarScaled,
                 true,
-                like.map(Session::declaredConditions).orElse(Set.of()),
+                declaredConditions(),
                 sizes,
                 readings.stream().map(reading -> curve(reading, levelDb)).toList(),
                 List.of(),
                 List.of(),
                 List.of(),
-                List.of());
+                List.of(),
+                Chain.UNSTATED);
     }
 
     private CurveReading curve(PlannedReading reading, ToDoubleBiFunction<PlannedReading, Band> levelDb) {

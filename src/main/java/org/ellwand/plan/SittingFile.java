@@ -39,7 +39,7 @@ final class SittingFile {
         line("resolution: " + sitting.resolution().text());
         line("levels in: " + sitting.levelsIn().symbol());
         line("stimuli:");
-        sitting.stimuli().forEach(sound -> line("  " + Text.quoted(sound.id()) + ": {" + sound(sound) + "}"));
+        sitting.stimuli().forEach(sound -> line("  " + line(sound)));
         line("open ear: scaled               # read at quiet levels only, to spare the ear");
         line("settings switched: in place    # or 'between insertions': then number the insertions anew");
         conditions();
@@ -50,14 +50,16 @@ final class SittingFile {
     }
 
     private void conditions() {
-        List<String> declared = sitting.like().stream()
-                .flatMap(session -> session.declaredConditions().stream())
-                .sorted()
-                .map(Text::quoted)
-                .toList();
+        List<String> declared =
+                sitting.declaredConditions().stream().map(Text::quoted).toList();
         if (!declared.isEmpty()) {
             line("conditions: [" + String.join(", ", declared) + "]");
         }
+    }
+
+    /** A sound as a session file has it. */
+    static String line(Stimulus sound) {
+        return Text.quoted(sound.id()) + ": {" + sound(sound) + "}";
     }
 
     private static String sound(Stimulus sound) {

@@ -14,8 +14,10 @@ import java.util.TreeMap;
 import java.util.TreeSet;
 import org.ellwand.acoustics.Band;
 import org.ellwand.acoustics.Resolution;
+import org.ellwand.acoustics.Spectrum;
 import org.ellwand.amount.Unit;
 import org.ellwand.claim.Rule;
+import org.ellwand.claim.Target;
 import org.ellwand.measurement.CurveReading;
 import org.ellwand.measurement.Session;
 import org.ellwand.measurement.Stimulus;
@@ -35,6 +37,7 @@ final class SittingPlan {
     private final Wearer wearer;
     private final List<Session> sessions;
     private final Sounds sounds;
+    private Resolution resolution;
     private final Map<Group, Integer> insertions = new LinkedHashMap<>();
     private final Map<String, String> constant = new TreeMap<>();
     private boolean field;
@@ -48,6 +51,7 @@ final class SittingPlan {
         this.wearer = wearer;
         this.sessions = sessions;
         this.sounds = new Sounds(like.map(Session::stimuli).orElse(Map.of()));
+        this.resolution = like.flatMap(Session::resolution).orElse(Resolution.THIRD_OCTAVE);
     }
 
     /** @param like the earlier sitting of the same wearer, whose sounds, bands and sizes are taken over */
@@ -63,6 +67,7 @@ final class SittingPlan {
     private void add(Wanted wanted) {
         for (Rule rule : wanted.rules()) {
             field |= rule.referredToField();
+            resolve(rule);
             for (SortedMap<String, String> conditions : Wanted.combinations(rule, product, sessions)) {
                 constant.forEach((name, value) -> conditions.putIfAbsent(name, value));
                 for (Stimulus sound : sounds.of(rule)) {
@@ -75,6 +80,22 @@ final class SittingPlan {
                 }
             }
         }
+    }
+
+    /** Where nothing was measured yet, a target that knows octaves alone is to be met by octaves. */
+    private void resolve(Rule rule) {
+        boolean octaves = rule.target()
+                .filter(target -> target instanceof Target.Sheet sheet && isOfOctaves(sheet.curve()))
+                .isPresent();
+        if (like.isEmpty() && octaves && rule.resolution().isEmpty()) {
+            resolution = Resolution.OCTAVE;
+        }
+    }
+
+    private static boolean isOfOctaves(Spectrum curve) {
+        return curve.bands().stream()
+                .allMatch(band ->
+                        Band.nearest(Resolution.OCTAVE, band.nominalHz()).nominalHz() == band.nominalHz());
     }
 
     /** A condition that never varied is what it was; one never measured is what a single rule names. */
@@ -102,7 +123,7 @@ final class SittingPlan {
                 product,
                 like,
                 defaults,
-                like.flatMap(Session::resolution).orElse(Resolution.THIRD_OCTAVE),
+                resolution,
                 bands(),
                 like.flatMap(Session::levelsIn).orElse(Unit.DB_SPL),
                 true,
@@ -194,7 +215,6 @@ final class SittingPlan {
 
     private SortedSet<Band> bands() {
         SortedSet<Band> bands = new TreeSet<>();
-        Resolution resolution = like.flatMap(Session::resolution).orElse(Resolution.THIRD_OCTAVE);
         like.ifPresent(session -> session.readings().stream()
                 .filter(CurveReading::isInPlace)
                 .forEach(reading -> bands.addAll(reading.spectrum().bands())));

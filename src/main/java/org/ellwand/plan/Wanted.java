@@ -23,6 +23,9 @@ record Wanted(Claim claim, int insertions) {
     /** Who wears what, when: a sitting has one of each. */
     static final Set<String> OF_SITTING = Set.of("ear", "side", "head", "unit", "session", "device", "product");
 
+    /** What every session knows besides, without declaring it. */
+    static final Set<String> BUILT_IN = Set.of("setting", "fit", "firmware", "stimulus", "insertion", "take");
+
     private static final Set<String> OF_SOUND = Set.of("level", "stimulus");
 
     /** The rule and the other fair ones: they are judged side by side. */
@@ -38,14 +41,19 @@ record Wanted(Claim claim, int insertions) {
         rule.between()
                 .filter(between -> !OF_SOUND.contains(between.condition()))
                 .ifPresent(between -> values.put(between.condition(), List.of(between.first(), between.second())));
+        boolean devices = rule.between()
+                .filter(between -> between.condition().equals("device"))
+                .isPresent();
         values.forEach((name, some) -> {
-            if (!OF_SITTING.contains(name) && !some.isEmpty()) {
+            boolean varied = !OF_SITTING.contains(name) || (devices && name.equals("device"));
+            if (varied && !some.isEmpty()) {
                 all.replaceAll(TreeMap::new);
                 List<SortedMap<String, String>> before = List.copyOf(all);
                 all.clear();
                 before.forEach(one -> some.forEach(value -> all.add(with(one, name, value))));
             }
         });
+        all.forEach(one -> one.remove("device", product));
         return all;
     }
 

@@ -1,12 +1,15 @@
 package org.ellwand.plan;
 
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.SortedMap;
 import java.util.TreeMap;
+import org.ellwand.claim.Choice;
+import org.ellwand.claim.Rule;
 import org.ellwand.measurement.CurveReading;
 import org.ellwand.measurement.Session;
 
@@ -40,6 +43,63 @@ record Wearer(SortedMap<String, String> conditions, String suffix) {
         List<Wearer> wearers = new ArrayList<>();
         all.forEach(one -> wearers.add(new Wearer(one, all.size() == 1 ? "" : String.join(" ", one.values()))));
         return wearers;
+    }
+
+    /**
+     * Those whom claims name and who are not among the others: left and right, two samples, a certain head. Each with the
+     * claims that name them.
+     */
+    static Map<Wearer, List<Wanted>> named(List<Wanted> wanted, List<Wearer> others) {
+        Map<Wearer, List<Wanted>> named = new LinkedHashMap<>();
+        for (Wanted one : wanted) {
+            one.rules().stream()
+                    .flatMap(rule -> named(rule).stream())
+                    .distinct()
+                    .filter(who -> others.stream().noneMatch(other -> other.is(who)))
+                    .forEach(who -> named.computeIfAbsent(of(who), k -> new ArrayList<>())
+                            .add(one));
+        }
+        return named;
+    }
+
+    private boolean is(SortedMap<String, String> who) {
+        return conditions.entrySet().containsAll(who.entrySet());
+    }
+
+    /** The names that a rule gives, in every combination; none where it gives none. */
+    private static List<SortedMap<String, String>> named(Rule rule) {
+        List<SortedMap<String, String>> all = new ArrayList<>();
+        all.add(new TreeMap<>());
+        for (String name : NAMES) {
+            List<String> values = new ArrayList<>();
+            if (rule.where().get(name) instanceof Choice.OneOf some) {
+                values.addAll(some.names());
+            }
+            rule.between()
+                    .filter(between -> between.condition().equals(name))
+                    .ifPresent(between -> values.addAll(List.of(between.first(), between.second())));
+            List<SortedMap<String, String>> more = all.stream()
+                    .flatMap(one -> values.stream().map(value -> {
+                        SortedMap<String, String> with = new TreeMap<>(one);
+                        with.put(name, value);
+                        return with;
+                    }))
+                    .toList();
+            if (!more.isEmpty()) {
+                all = new ArrayList<>(more);
+            }
+        }
+        all.removeIf(Map::isEmpty);
+        return all;
+    }
+
+    /** Both sides of one head where sides are named and no ear is; an ear of its own else. */
+    private static Wearer of(SortedMap<String, String> who) {
+        SortedMap<String, String> conditions = new TreeMap<>(who);
+        if (!who.containsKey("ear") && !who.containsKey("head")) {
+            conditions.put(who.containsKey("side") ? "head" : "ear", who.containsKey("side") ? "head-01" : "ear-01");
+        }
+        return new Wearer(conditions, String.join(" ", who.values()));
     }
 
     private static SortedMap<String, String> conditions(CurveReading reading) {

@@ -26,7 +26,7 @@ public enum RatingMethod {
     }
 
     /** The method of a rule that the claims reader has accepted. */
-    static RatingMethod of(Rule rule) {
+    public static RatingMethod of(Rule rule) {
         return Arrays.stream(values())
                 .filter(m -> m.text.equals(rule.method().get("method")))
                 .findFirst()

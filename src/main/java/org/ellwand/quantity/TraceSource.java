@@ -43,22 +43,6 @@ record TraceSource(Predicate<Trace> suited, Reader number, double factor, Option
                         Remark.of(why.key()).with("file", trace.place().file())));
         read.value()
                 .ifPresent(value ->
-                        found.accept(new NumberReading(conditions(trace), factor * value, movedBy, trace.place())));
-    }
-
-    /** Traces of different steps are no repeats. */
-    private static Conditions conditions(Trace trace) {
-        return trace.step()
-                .map(step -> trace.conditions()
-                        .with(
-                                "step",
-                                plain(step.from().value()) + " to "
-                                        + plain(step.to().value()) + " "
-                                        + step.to().unit().symbol()))
-                .orElse(trace.conditions());
-    }
-
-    private static String plain(double value) {
-        return value == Math.rint(value) ? Long.toString((long) value) : Double.toString(value);
+                        found.accept(new NumberReading(trace.named(), factor * value, movedBy, trace.place())));
     }
 }

@@ -11,6 +11,7 @@ import org.ellwand.audit.Judgement;
 import org.ellwand.audit.ProductAudit;
 import org.ellwand.audit.RuleText;
 import org.ellwand.check.Finding;
+import org.ellwand.claim.Answer;
 import org.ellwand.claim.Claim;
 import org.ellwand.claim.Reply;
 import org.ellwand.words.Remark;
@@ -135,6 +136,18 @@ final class ClaimModel {
         return Fields.of("impression", claim.impression().orElse(""))
                 .and("asked", claim.asked().orElse(""))
                 .and("reply", reply(claim.reply()))
+                .and("answer", answer())
+                .map();
+    }
+
+    /** What came of a question: {@code none}, {@code reply} or {@code edition}; empty where nothing was asked. */
+    private Map<String, Object> answer() {
+        Answer answer = Answer.to(claim, product.product());
+        List<Claim> claims = product.product().claims();
+        int number = answer.edition().map(by -> claims.indexOf(by) + 1).orElse(0);
+        String none = claim.asked().isPresent() ? "none" : "";
+        return Fields.of("kind", number > 0 ? "edition" : answer.reply().isPresent() ? "reply" : none)
+                .and("number", number)
                 .map();
     }
 

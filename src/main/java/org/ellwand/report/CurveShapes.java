@@ -84,8 +84,12 @@ final class CurveShapes {
 
     /** What hides attenuation leaves the true attenuation higher, and every other quantity lower. */
     private static boolean pointsUp(Finding finding, Rule rule) {
-        boolean hides = finding.errs() == Finding.Errs.HIDES_ATTENUATION;
-        return hides == rule.quantity().equals("attenuation");
+        return switch (finding.errs()) {
+            case READS_LOW -> true;
+            case READS_HIGH -> false;
+            case HIDES_ATTENUATION -> rule.quantity().equals("attenuation");
+            case INVENTS_ATTENUATION, EITHER -> !rule.quantity().equals("attenuation");
+        };
     }
 
     private static Object arrow(Frame frame, Point band, boolean up) {

@@ -5,7 +5,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.SortedMap;
-import java.util.TreeMap;
+import java.util.concurrent.ConcurrentSkipListMap;
 import java.util.regex.Pattern;
 import org.ellwand.audit.ClaimAudit;
 import org.ellwand.audit.ProductAudit;
@@ -13,13 +13,13 @@ import org.ellwand.check.Finding;
 import org.ellwand.input.InputException;
 import org.ellwand.measurement.Session;
 
-/** Draws the figures of a report, keeps them by path, and tells the pages what they need to show them. */
+/** Draws the figures of a report, keeps them by path, and tells the pages what they need to show them. Safe for threads. */
 final class FigureDrawer {
     private static final Pattern STYLE = Pattern.compile("<style>.*?</style>\\s*", Pattern.DOTALL);
 
     private final Templates templates;
     private final boolean png;
-    private final SortedMap<String, String> drawn = new TreeMap<>();
+    private final SortedMap<String, String> drawn = new ConcurrentSkipListMap<>();
 
     FigureDrawer(Templates templates, boolean png) {
         this.templates = templates;

@@ -27,9 +27,10 @@ public final class JunitXml {
     }
 
     /**
-     * The document in UTF-8. A failing claim whose waiver holds is skipped; one whose waiver has expired fails, whatever its
+     * {@return the document in UTF-8} A failing claim whose waiver holds is skipped; one whose waiver has expired fails, whatever its
      * verdict, unless it passes.
      *
+     * @param audit whose claims become tests
      * @param today decides whether a waiver still holds
      */
     public static byte[] write(Audit audit, LocalDate today) {

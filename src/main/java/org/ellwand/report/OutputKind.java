@@ -19,9 +19,13 @@ import java.util.regex.Pattern;
  * which one was added or changed is not replaced.
  */
 public enum OutputKind {
+    /** What {@code audit} writes. */
     REPORT("a report", "audit.json", "ellwand-audit"),
+    /** What {@code compare} writes. */
     COMPARISON("a comparison", "comparison.json", "ellwand-comparison"),
+    /** What {@code ask} writes. */
     LETTERS("a set of letters", "letters.json", "ellwand-letters"),
+    /** What {@code plan} writes. */
     PLAN("a plan", "plan.json", "ellwand-plan");
 
     private static final int MARK_BYTES = 200;

@@ -4,28 +4,12 @@ import java.util.List;
 import java.util.Map;
 import java.util.stream.Collectors;
 import org.ellwand.amount.Amount;
-import org.ellwand.amount.Interval;
 import org.ellwand.measurement.Conditions;
 import org.ellwand.measurement.Stimulus;
 
-/** Small pieces of English that several parts of a report share. */
+/** Names, amounts and conditions as several parts of a report print them. */
 final class Phrases {
     private Phrases() {}
-
-    /** {@code 15 to 21 dB}, {@code at least 15 dB}, {@code below 90 dB SPL}. */
-    static String interval(Interval interval) {
-        String lower = Numbers.plain(interval.hasLower() ? interval.lower() : 0);
-        String upper = Numbers.plain(interval.hasUpper() ? interval.upper() : 0);
-        String text = "any value";
-        if (interval.hasLower() && interval.hasUpper()) {
-            text = lower.equals(upper) ? lower : lower + " to " + upper;
-        } else if (interval.hasLower()) {
-            text = (interval.lowerOpen() ? "above " : "at least ") + lower;
-        } else if (interval.hasUpper()) {
-            text = (interval.upperOpen() ? "below " : "at most ") + upper;
-        }
-        return Numbers.withUnit(text, interval.unit());
-    }
 
     static String amount(Amount amount) {
         return Numbers.withUnit(Numbers.fixed(amount.value(), amount.decimals()), amount.unit());

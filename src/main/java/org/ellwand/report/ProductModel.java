@@ -30,11 +30,12 @@ final class ProductModel {
 
     Map<String, Object> model(Slugs anchors, FigureDrawer figures) throws InputException {
         String anchor = anchors.of(product.name());
-        List<Object> claims = new ArrayList<>();
+        List<Numbered> numbered = new ArrayList<>();
         for (ClaimAudit claim : audited.claims()) {
-            claims.add(claim(
-                    claims.size() + 1, anchors.of(anchor + "-" + claim.claim().id()), claim, figures));
+            numbered.add(new Numbered(
+                    numbered.size() + 1, anchors.of(anchor + "-" + claim.claim().id()), claim));
         }
+        List<Object> claims = Abreast.each(numbered, claim -> claim(claim, figures));
         return Fields.of("anchor", anchor)
                 .and(about())
                 .and("counts", counts())
@@ -51,10 +52,13 @@ final class ProductModel {
                 .map();
     }
 
-    private Object claim(int number, String anchor, ClaimAudit claim, FigureDrawer figures) throws InputException {
-        ClaimModel model = new ClaimModel(audit, audited, claim, sentences);
-        List<Object> drawn = figures.draw(anchor, product.name(), claim, model.findings(), audit.sessions());
-        return model.model(number, anchor, drawn);
+    private record Numbered(int number, String anchor, ClaimAudit claim) {}
+
+    private Object claim(Numbered one, FigureDrawer figures) throws InputException {
+        ClaimModel model = new ClaimModel(audit, audited, one.claim(), sentences);
+        List<Object> drawn =
+                figures.draw(one.anchor(), product.name(), one.claim(), model.findings(), audit.sessions());
+        return model.model(one.number(), one.anchor(), drawn);
     }
 
     private Map<String, Object> about() {

@@ -35,20 +35,27 @@ public final class ReportFolder {
     }
 
     /**
-     * Looks whether a report may be written to a folder, and mends what a stopped run left there. To be called before
+     * {@return a folder that a report may be written to, what a stopped run left there being mended} To be called before
      * anything takes time.
      *
+     * @param out the folder, which need not be there yet
+     * @param auditedFolder what the report is of
      * @throws InputException if a report may not be written there: the folder is not empty and holds no report, it is
      *     the audited folder or holds it, it lies among the inputs, it is a file, or there is no permission
+     * @throws IOException where the disk fails
      */
     public static ReportFolder at(Path out, Path auditedFolder) throws InputException, IOException {
         return at(out, auditedFolder, OutputKind.REPORT);
     }
 
     /**
-     * The same for another kind of output, which replaces nothing but an earlier one of its kind.
+     * {@return the same for another kind of output, which replaces nothing but an earlier one of its kind}
      *
+     * @param out the folder, which need not be there yet
+     * @param auditedFolder what the output is of; empty where it is of none
+     * @param kind of the output
      * @throws InputException if it may not be written there
+     * @throws IOException where the disk fails
      */
     public static ReportFolder at(Path out, Path auditedFolder, OutputKind kind) throws InputException, IOException {
         return at(out, auditedFolder, kind, new Disk());
@@ -65,7 +72,7 @@ public final class ReportFolder {
         return folder;
     }
 
-    /** Where the report really is, links followed. */
+    /** {@return where the report really is, links followed} */
     public Path path() {
         return target;
     }
@@ -74,6 +81,7 @@ public final class ReportFolder {
      * Replaces the report.
      *
      * @param files their bytes by path relative to the folder, with forward slashes
+     * @throws IOException where the disk fails; the earlier report is then as it was
      */
     public void write(SortedMap<String, byte[]> files) throws IOException {
         long process = ProcessHandle.current().pid();

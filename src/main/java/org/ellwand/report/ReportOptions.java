@@ -9,7 +9,7 @@ import java.util.Optional;
  * @param png whether every figure comes as a PNG too
  */
 public record ReportOptions(Optional<String> dated, boolean png) {
-    /** No date, no PNG. */
+    /** {@return no date, no PNG} */
     public static ReportOptions plain() {
         return new ReportOptions(Optional.empty(), false);
     }

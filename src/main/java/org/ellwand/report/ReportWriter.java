@@ -3,6 +3,7 @@ package org.ellwand.report;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.SortedMap;
@@ -12,6 +13,8 @@ import org.ellwand.input.InputException;
 
 /** Writes an audit for people: pages, the piece for an article, figures, and the table of verdicts. */
 public final class ReportWriter {
+    private static final List<String> PAGES = List.of("audit.html", "audit.md", "article.html", "article.md");
+
     private final Templates templates;
 
     private ReportWriter(Templates templates) {
@@ -19,7 +22,7 @@ public final class ReportWriter {
     }
 
     /**
-     * A writer with its templates read, which may be done before there is anything to write.
+     * {@return a writer with its templates read, which may be done before there is anything to write}
      *
      * @param userTemplates folder whose files stand in for the built-in templates of the same name; absent: built-in only
      * @throws InputException where a file of that folder replaces no template
@@ -31,9 +34,11 @@ public final class ReportWriter {
     }
 
     /**
-     * The files of a report by their paths below the report's folder, with forward slashes. The same audit and options
-     * give the same bytes. Nothing is written.
+     * {@return the files of a report by their paths below the report's folder, with forward slashes} The same audit and
+     * options give the same bytes. Nothing is written.
      *
+     * @param audit what is told
+     * @param options how it is wanted
      * @throws InputException where a template of the user's is at fault
      * @throws IllegalStateException where PNG figures are wanted and this machine has no font to draw them with
      */
@@ -41,16 +46,20 @@ public final class ReportWriter {
         FigureDrawer figures = new FigureDrawer(templates, options.png());
         Map<String, Object> model = model(audit, options, figures);
         SortedMap<String, String> texts = new TreeMap<>(figures.drawn());
-        texts.put("audit.html", templates.render("audit.html.ftl", model));
-        texts.put("audit.md", templates.render("audit.md.ftl", model));
-        texts.put("article.html", templates.render("article.html.ftl", model));
-        texts.put("article.md", templates.render("article.md.ftl", model));
+        List<String> pages = Abreast.each(PAGES, page -> templates.render(page + ".ftl", model));
+        for (int i = 0; i < pages.size(); i++) {
+            texts.put(PAGES.get(i), pages.get(i));
+        }
         texts.put("verdicts.csv", VerdictTable.of(audit));
         CellTable.of(audit).ifPresent(table -> texts.put("cells.csv", table));
         SortedMap<String, byte[]> files = new TreeMap<>();
         texts.forEach((path, text) -> files.put(path, text.getBytes(StandardCharsets.UTF_8)));
         if (options.png()) {
-            figures.drawn().forEach((path, svg) -> files.put(path.replaceAll("svg$", "png"), Raster.png(path, svg)));
+            List<Map.Entry<String, String>> svgs = List.copyOf(figures.drawn().entrySet());
+            List<byte[]> pngs = Abreast.each(svgs, svg -> Raster.png(svg.getKey(), svg.getValue()));
+            for (int i = 0; i < pngs.size(); i++) {
+                files.put(svgs.get(i).getKey().replaceAll("svg$", "png"), pngs.get(i));
+            }
         }
         return files;
     }

@@ -13,16 +13,27 @@ import org.ellwand.words.Sentences;
 public final class ResultModel {
     private ResultModel() {}
 
-    /** The results of a product's claims by the claims' ids. */
-    public static SortedMap<String, Map<String, Object>> of(Audit audit, ProductAudit product) {
+    /**
+     * {@return the results of a product's claims by the claims' ids}
+     *
+     * @param audit of which the product is one
+     * @param product with its claims
+     * @param sentences in whose words the reasons are
+     */
+    public static SortedMap<String, Map<String, Object>> of(Audit audit, ProductAudit product, Sentences sentences) {
         SortedMap<String, Map<String, Object>> results = new TreeMap<>();
         for (ClaimAudit claim : product.claims()) {
-            results.put(claim.claim().id(), of(audit, product, claim));
+            results.put(claim.claim().id(), of(audit, product, claim, sentences));
         }
         return results;
     }
 
-    /** What must be said wherever these results are. */
+    /**
+     * {@return what must be said wherever these results are}
+     *
+     * @param audit of which the product is one
+     * @param product its name
+     */
     public static List<Object> cautions(Audit audit, String product) {
         return Cautions.of(
                 Counted.of(
@@ -31,15 +42,15 @@ public final class ResultModel {
                 audit.sessions());
     }
 
-    private static Map<String, Object> of(Audit audit, ProductAudit product, ClaimAudit claim) {
+    private static Map<String, Object> of(Audit audit, ProductAudit product, ClaimAudit claim, Sentences sentences) {
         return Fields.of("verdict", claim.verdict().word())
                 .and(
                         "measured",
                         claim.plain()
                                 .map(plain -> MeasuredModel.of(plain, plain.rule()))
                                 .orElse(MeasuredModel.none()))
-                .and("sample", new ClaimModel(audit, product, claim, Sentences.english()).sample())
-                .and("reason", claim.reason().orElse(""))
+                .and("sample", new ClaimModel(audit, product, claim, sentences).sample())
+                .and("reason", claim.reason(sentences).orElse(""))
                 .map();
     }
 }

@@ -1,15 +1,24 @@
 package org.ellwand.sound;
 
+import java.util.Locale;
+import org.ellwand.words.Remark;
+
 /**
- * Something wrong with a recording, with what follows.
+ * Something wrong with a recording.
  *
- * @param text one English sentence
+ * @param remark what it is and what follows, without the name of the file
  */
-public record RecordingNote(Kind kind, String text) {
+public record RecordingNote(Kind kind, Remark remark) {
+    /** The same of a file of this name. */
+    public Remark of(String file) {
+        return remark.with("file", file);
+    }
+
     /** What is wrong. */
     public enum Kind {
         CLIPPED(true),
         DROPPED(true),
+        JUMPS(true),
         OFFSET(false),
         WEAK(false),
         TOO_SHORT(false),
@@ -29,6 +38,11 @@ public record RecordingNote(Kind kind, String text) {
         /** Whether levels of such a recording are wrong by an unknown amount. */
         public boolean spoils() {
             return spoils;
+        }
+
+        /** The remark of this kind, still without its figures: {@code recording-too-short}. */
+        Remark remark() {
+            return Remark.of("recording-" + name().toLowerCase(Locale.ROOT).replace('_', '-'));
         }
     }
 }

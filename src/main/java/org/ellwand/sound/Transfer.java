@@ -3,7 +3,6 @@ package org.ellwand.sound;
 import java.io.IOException;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import org.ellwand.acoustics.Band;
 import org.ellwand.acoustics.Resolution;
@@ -100,16 +99,13 @@ public record Transfer(double delayS, List<Band> bands, List<Double> gainDb, Lis
         }
         return Optional.of(new RecordingNote(
                 RecordingNote.Kind.INCOHERENT,
-                String.format(
-                        Locale.ROOT,
-                        "in %d of %d third octaves less than %.2f of the sound follows the stimulus (coherence), least at"
-                                + " %.0f Hz with %.2f: noise or distortion lifts the level there by %.1f dB; a louder stimulus"
-                                + " or a quieter room helps",
-                        low,
-                        bands.size(),
-                        LEAST_COHERENCE,
-                        bands.get(worst).nominalHz(),
-                        coherence.get(worst),
-                        -10 * Math.log10(Math.max(coherence.get(worst), 1e-6)))));
+                RecordingNote.Kind.INCOHERENT
+                        .remark()
+                        .with("low", low)
+                        .with("bands", bands.size())
+                        .with("threshold", LEAST_COHERENCE)
+                        .with("hz", bands.get(worst).nominalHz())
+                        .with("coherence", coherence.get(worst))
+                        .with("excess", -10 * Math.log10(Math.max(coherence.get(worst), 1e-6)))));
     }
 }

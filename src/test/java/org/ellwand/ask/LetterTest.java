@@ -16,6 +16,7 @@ import org.ellwand.claim.Product;
 import org.ellwand.claim.RuleKey;
 import org.ellwand.quantity.Quantities;
 import org.ellwand.report.TemplateWriter;
+import org.ellwand.words.Sentences;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -80,7 +81,7 @@ class LetterTest {
     }
 
     private String plain() throws Exception {
-        return letter(new LetterOptions(Optional.empty(), Optional.empty(), Optional.empty()), Map.of());
+        return letter(LetterOptions.plain(), Map.of());
     }
 
     @Test
@@ -140,7 +141,11 @@ class LetterTest {
     void datesAndSignatureStandWhereTheyAreGiven() throws Exception {
         assertThat(plain()).doesNotContain("answer by 2").endsWith("Yours faithfully,\n\n(name and address)\n");
         assertThat(letter(
-                        new LetterOptions(Optional.of("2026-09-01"), Optional.of("2026-10-01"), Optional.of("A. N.")),
+                        new LetterOptions(
+                                Optional.of("2026-09-01"),
+                                Optional.of("2026-10-01"),
+                                Optional.of("A. N."),
+                                Sentences.english()),
                         Map.of()))
                 .startsWith("To Brackwater Instruments\n\n2026-09-01\n\n# Questions about Skerry\n")
                 .contains("We should be grateful for your answer by 2026-10-01.")
@@ -152,9 +157,7 @@ class LetterTest {
         Map<String, Object> found =
                 Map.of("verdict", "pass", "measured", Map.of("value", ""), "sample", "", "reason", "");
         assertThat(plain()).doesNotContain("What we found", "This is not a rating");
-        assertThat(letter(
-                        new LetterOptions(Optional.empty(), Optional.empty(), Optional.empty()),
-                        Map.of("flood", found)))
+        assertThat(letter(LetterOptions.plain(), Map.of("flood", found)))
                 .contains("- What we found: **pass**.")
                 .contains("- This is not a rating. A rating needs the standard procedure");
     }
@@ -174,11 +177,7 @@ class LetterTest {
 
     @Test
     void bothFormsSayTheSame() throws Exception {
-        Map<String, Object> model = Letter.model(
-                product(),
-                new LetterOptions(Optional.empty(), Optional.empty(), Optional.empty()),
-                Map.of(),
-                List.of());
+        Map<String, Object> model = Letter.model(product(), LetterOptions.plain(), Map.of(), List.of());
         String html = new String(
                 TemplateWriter.with(Optional.empty()).write("letter.html.ftl", model), StandardCharsets.UTF_8);
         assertThat(words(html.substring(html.indexOf("<body>")).replaceAll("<[^>]+>", " ")))

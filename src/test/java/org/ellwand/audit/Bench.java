@@ -20,6 +20,7 @@ import org.ellwand.claim.Product;
 import org.ellwand.input.InputException;
 import org.ellwand.input.Place;
 import org.ellwand.measurement.Cause;
+import org.ellwand.measurement.Chain;
 import org.ellwand.measurement.Conditions;
 import org.ellwand.measurement.CurveReading;
 import org.ellwand.measurement.Reading;
@@ -102,7 +103,8 @@ public final class Bench {
                 List.of(),
                 List.of(),
                 List.of(),
-                List.of());
+                List.of(),
+                Chain.UNSTATED);
     }
 
     private static void stimulus(Map<String, Stimulus> stimuli, String id, double levelDb) {

@@ -59,4 +59,35 @@ class DoubtsTest {
                 .isEqualTo(Verdict.MARGINAL);
         assertThat(judge("2 to 8 kHz", "lowest", "at least 30 dB").verdict()).isEqualTo(Verdict.FAIL);
     }
+
+    private static final String NOISE =
+            "quantity: output level, stimulus: quiet, bands: 125 Hz to 8 kHz, statistic: overall, weighting: A,"
+                    + " referred to: eardrum, limit: %s";
+
+    /** A room of 20 dB in every band, and with the product in place so much more. */
+    private static Judgement noise(double aboveDb, String limit) {
+        MadeSession made = new MadeSession("yard")
+                .cause("reading", 0.2, SharedBy.READING)
+                .cause("insertion", 0.3, SharedBy.INSERTION)
+                .quiet()
+                .reading("device=open ear, stimulus=hush", f -> 20)
+                .reading("device=Skerry, stimulus=hush, insertion=1", f -> 20 + aboveDb);
+        return Bench.judge(String.format(java.util.Locale.ROOT, NOISE, limit), made.session());
+    }
+
+    /** 19 bands of 20 dB come to 32.2 dB(A). A product that makes no noise meets what is above, and fails nothing. */
+    @Test
+    void aSilentProductPassesOrStaysOpen() {
+        assertThat(noise(0, "at most 36 dB(A)").verdict()).isEqualTo(Verdict.PASS);
+        assertThat(noise(0, "at most 20 dB(A)").verdict()).isEqualTo(Verdict.MARGINAL);
+        assertThat(noise(-3, "at most 20 dB(A)").verdict()).isEqualTo(Verdict.MARGINAL);
+    }
+
+    /** 34.7 dB(A), 2.5 dB above the room: of 2 dB (0.5 for errors) 4.3 dB may be the room's, so 30.4 dB(A) are its own. */
+    @Test
+    void aNoiseJustAboveTheRoomFailsByWhatIsItsOwn() {
+        assertThat(noise(2.5, "at most 29 dB(A)").verdict()).isEqualTo(Verdict.FAIL);
+        assertThat(noise(2.5, "at most 31 dB(A)").verdict()).isEqualTo(Verdict.MARGINAL);
+        assertThat(noise(2.5, "at most 37 dB(A)").verdict()).isEqualTo(Verdict.PASS);
+    }
 }

@@ -10,6 +10,7 @@ import org.ellwand.acoustics.Weighting;
 import org.ellwand.claim.Product;
 import org.ellwand.measurement.Session;
 import org.ellwand.quantity.Outcome;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 
 /**
@@ -17,6 +18,7 @@ import org.junit.jupiter.api.Test;
  * Simulated with 2 dB of noise, so that the inflation, about ln 10 / 20 · variance, shows in 300
  * sittings. Attenuation from repeats only is not held here: the open ear's own inflation is not taken out there.
  */
+@Tag("slow")
 class EnergiesTest {
     private static final int RUNS = 300;
     private static final int QUANTILES = 20;

@@ -11,11 +11,13 @@ import org.ellwand.amount.Unit;
 import org.ellwand.statistics.NormalErrors;
 import org.ellwand.statistics.NormalStream;
 import org.ellwand.statistics.Seeds;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 
 /** A limit that is narrow against the uncertainty has two ends at which chance may look bad. */
+@Tag("slow")
 class NarrowLimitTest {
     private static final int RUNS = 4000;
 

@@ -10,6 +10,7 @@ import org.ellwand.measurement.Session;
 import org.ellwand.measurement.SharedBy;
 import org.ellwand.statistics.NormalStream;
 import org.ellwand.statistics.Seeds;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
@@ -17,6 +18,7 @@ import org.junit.jupiter.params.provider.CsvSource;
  * How often a verdict about an onset is wrong. In truth the gain is 0, −1 and −5 dB at 62, 78 and 94 dB SPL, so that it has
  * fallen by 2 dB at 82 dB SPL, which is the limit.
  */
+@Tag("slow")
 class OnsetPromiseTest {
     private static final int RUNS = 400;
     /** 5 % and three standard errors of so many runs. */

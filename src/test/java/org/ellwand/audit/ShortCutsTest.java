@@ -14,6 +14,7 @@ import org.ellwand.statistics.DrawnErrors;
 import org.ellwand.statistics.Errors;
 import org.ellwand.statistics.MixedErrors;
 import org.ellwand.statistics.NormalErrors;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
@@ -23,6 +24,7 @@ import org.junit.jupiter.params.provider.ValueSource;
  * Every short cut against the plain simulation of many trials: probabilities within 0.002 near the decision limits 0.05
  * and 0.95, within 0.005 elsewhere, with 0.6 dB of independent noise; with more where a test says so.
  */
+@Tag("slow")
 class ShortCutsTest {
     private static final int TRIALS = 400_000;
     private static final int JOINT_TRIALS = 100_000;

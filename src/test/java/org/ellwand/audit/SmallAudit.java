@@ -107,6 +107,7 @@ public final class SmallAudit {
                 Optional.empty(),
                 Optional.empty(),
                 Optional.empty(),
+                Optional.empty(),
                 PLACE);
     }
 

@@ -100,7 +100,7 @@ class UnchangedTest {
         Claim further = Bench.product(ENERGIES.get(0)).claims().get(0);
         Judgement before =
                 audit(alone, session).products().get(0).claims().get(0).plain().orElseThrow();
-        Product more = with(alone, List.of(further, alone.claims().get(0)));
+        Product more = alone.withClaims(List.of(further, alone.claims().get(0)));
         assertThat(audit(more, session).products().get(0).claims().get(1).plain())
                 .contains(before);
     }
@@ -115,21 +115,5 @@ class UnchangedTest {
 
     private static Audit audit(Product product, Session session) throws InputException {
         return new Auditor(AuditOptions.standard()).audit(List.of(product), List.of(session), List.of());
-    }
-
-    private static Product with(Product p, List<Claim> claims) {
-        return new Product(
-                p.file(),
-                p.name(),
-                p.maker(),
-                p.about(),
-                p.confidence(),
-                p.samples(),
-                p.disclosure(),
-                p.recommendation(),
-                p.asked(),
-                p.reply(),
-                p.editions(),
-                claims);
     }
 }

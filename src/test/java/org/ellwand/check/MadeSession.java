@@ -1,6 +1,7 @@
 package org.ellwand.check;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -19,10 +20,13 @@ import org.ellwand.measurement.Cause;
 import org.ellwand.measurement.Chain;
 import org.ellwand.measurement.Conditions;
 import org.ellwand.measurement.CurveReading;
+import org.ellwand.measurement.HarmonicReading;
 import org.ellwand.measurement.Reading;
 import org.ellwand.measurement.Session;
 import org.ellwand.measurement.SharedBy;
+import org.ellwand.measurement.Step;
 import org.ellwand.measurement.Stimulus;
+import org.ellwand.measurement.Trace;
 import org.ellwand.measurement.Uncertainty;
 
 /** An invented session, made in memory; its curves are functions of frequency, in third octaves from 100 Hz to 10 kHz. */
@@ -36,6 +40,8 @@ public final class MadeSession {
     private final List<Cause> causes = new ArrayList<>();
     private final Map<String, Stimulus> stimuli = new LinkedHashMap<>();
     private final List<CurveReading> readings = new ArrayList<>();
+    private final List<Trace> traces = new ArrayList<>();
+    private final List<HarmonicReading> harmonics = new ArrayList<>();
     private Chain chain = Chain.UNSTATED;
 
     public MadeSession(String id, String ear) {
@@ -45,6 +51,10 @@ public final class MadeSession {
 
     public MadeSession(String id) {
         this(id, "crew-01-left");
+    }
+
+    String id() {
+        return id;
     }
 
     public MadeSession cause(String name, double sizeDb, SharedBy sharedBy) {
@@ -88,16 +98,64 @@ public final class MadeSession {
 
     public MadeSession reading(
             String conditions, Reading.Values values, List<Band> bands, DoubleUnaryOperator levelDbAtHz) {
-        Map<String, String> named = new TreeMap<>(Map.of("session", id, "ear", ear));
-        for (String part : conditions.split(", ")) {
-            named.put(part.split("=")[0], part.split("=")[1]);
-        }
+        Map<String, String> named = named(conditions);
         Map<Band, Spectrum.Level> levels = new TreeMap<>();
         bands.forEach(band -> levels.put(band, Spectrum.Level.measured(levelDbAtHz.applyAsDouble(band.exactHz()))));
         Spectrum spectrum = new Spectrum(bands.get(0).resolution(), levels);
         Place place = new Place("made.csv", readings.size() + 2, 1);
         readings.add(new CurveReading(Conditions.of(named), values, spectrum, place));
         return this;
+    }
+
+    /** A trace of levels; {@code step} is empty or of three numbers: at what time, from and to which level. */
+    public MadeSession trace(String conditions, List<Double> step, double[] timeS, double[] levelDb) {
+        Optional<Step> stepped = step.isEmpty()
+                ? Optional.empty()
+                : Optional.of(new Step(
+                        new Amount(step.get(0), Unit.SECOND, 3),
+                        new Amount(step.get(1), Unit.DB_SPL, 0),
+                        new Amount(step.get(2), Unit.DB_SPL, 0)));
+        traces.add(new Trace(
+                Conditions.of(named(conditions)),
+                stepped,
+                Unit.DB_SPL,
+                Arrays.stream(timeS).boxed().toList(),
+                Arrays.stream(levelDb).boxed().toList(),
+                Place.ofFile("trace-" + (traces.size() + 1) + ".csv")));
+        return this;
+    }
+
+    /** Levels of a tone and its harmonics, by order from 1 on. */
+    public MadeSession harmonics(String conditions, double toneHz, double... levelDb) {
+        Map<Integer, Double> byOrder = new TreeMap<>();
+        for (int i = 0; i < levelDb.length; i++) {
+            byOrder.put(i + 1, levelDb[i]);
+        }
+        harmonics.add(HarmonicReading.of(
+                Conditions.of(named(conditions)),
+                Optional.of(new Amount(toneHz, Unit.HZ, 0)),
+                byOrder,
+                Place.ofFile("harmonics.csv")));
+        return this;
+    }
+
+    /** An error of times. */
+    public MadeSession timing(double sizeMs, SharedBy sharedBy) {
+        causes.add(new Cause(
+                "timing " + sharedBy,
+                sharedBy,
+                false,
+                Unit.MILLISECOND,
+                List.of(new Cause.Size(0, Double.POSITIVE_INFINITY, sizeMs))));
+        return this;
+    }
+
+    private Map<String, String> named(String conditions) {
+        Map<String, String> named = new TreeMap<>(Map.of("session", id, "ear", ear));
+        for (String part : conditions.split(", ")) {
+            named.put(part.split("=")[0], part.split("=")[1]);
+        }
+        return named;
     }
 
     public Session session() {
@@ -115,8 +173,8 @@ public final class MadeSession {
                 Set.of(),
                 new Uncertainty.Declared(causes, false),
                 readings,
-                List.of(),
-                List.of(),
+                traces,
+                harmonics,
                 List.of(),
                 List.of(),
                 chain);

@@ -164,25 +164,7 @@ class MixUpChecksTest {
 
     private static Session chained(Session s, List<String> order) {
         Chain chain = new Chain(Optional.empty(), Optional.empty(), Optional.empty(), order, false, List.of());
-        return new Session(
-                s.id(),
-                s.file(),
-                s.measured(),
-                s.rig(),
-                s.place(),
-                s.resolution(),
-                s.levelsIn(),
-                s.stimuli(),
-                s.openEarScaled(),
-                s.settingsSwitchedInPlace(),
-                s.declaredConditions(),
-                s.uncertainty(),
-                s.readings(),
-                s.traces(),
-                s.harmonics(),
-                s.figures(),
-                s.dataFiles(),
-                chain);
+        return s.withChain(chain);
     }
 
     @Test
@@ -294,6 +276,22 @@ class MixUpChecksTest {
                 .reading("device=Skerry, setting=flood, stimulus=hush", f -> 34)
                 .session();
         assertThat(one(new OwnNoise(), session).consequence()).isEqualTo(Consequence.BOUNDED);
+    }
+
+    /** It amplifies by 20 dB, and so it does the room: 20 dB above the open ear, and no noise of its own. */
+    @Test
+    void anAmplifiedRoomIsNoNoiseOfTheProducts() {
+        MadeSession made = new MadeSession("yard")
+                .pink(62)
+                .quiet()
+                .reading("device=open ear, stimulus=pink-62", f -> 49)
+                .reading("device=Skerry, setting=flood, stimulus=pink-62", f -> 69)
+                .reading("device=open ear, stimulus=hush", f -> 25)
+                .reading("device=Skerry, setting=flood, stimulus=hush", f -> 45.5);
+        assertThat(one(new OwnNoise(), made.session()).remark().key()).isEqualTo("noise-not-told-apart");
+        made.reading("device=Skerry, setting=ebb, stimulus=pink-62", f -> 69)
+                .reading("device=Skerry, setting=ebb, stimulus=hush", f -> 52);
+        assertThat(one(new OwnNoise(), made.session()).reading()).contains("setting=flood");
     }
 
     private static final List<Band> TWELFTHS = IntStream.rangeClosed(-40, 40)

@@ -51,7 +51,17 @@ final class SoundSittings {
         return new SoundSittings(id, ear).session(new MadeSession(id, ear));
     }
 
+    /** A sitting that does not say in which order its settings come. */
+    static Session unordered(String seed) {
+        String id = "sitting-" + seed;
+        return new SoundSittings(id, "crew-" + seed).session(new MadeSession(id, "crew-" + seed), List.of());
+    }
+
     private Session session(MadeSession made) {
+        return session(made, List.of("ebb", "flood"));
+    }
+
+    private Session session(MadeSession made, List<String> weakestFirst) {
         made.cause("insertion", INSERTION_DB, SharedBy.INSERTION)
                 .cause("seal", SEAL_DB, SharedBy.INSERTION)
                 .cause("reading", READING_DB, SharedBy.READING)
@@ -71,12 +81,13 @@ final class SoundSittings {
                 Reading.Values.ATTENUATION,
                 MadeSession.THIRDS,
                 f -> Math.round(100 * (22 + READING_DB * draw.next())) / 100.0);
-        made.chain(chain());
+        new SoundTraces(made.id()).into(made);
+        made.chain(chain(weakestFirst));
         return made.session();
     }
 
     /** A calibrator that reads the same afterwards but for 0.1 dB, half a year old; half a minute for each level. */
-    private Chain chain() {
+    private Chain chain(List<String> weakestFirst) {
         Chain.Calibration calibration = new Chain.Calibration(
                 Optional.of(new Amount(94, Unit.DB_SPL, 1)),
                 Optional.of(new Amount(94 + 0.1 * draw.next(), Unit.DB_SPL, 1)),
@@ -85,7 +96,7 @@ final class SoundSittings {
                 Optional.of(calibration),
                 Optional.of(new Amount(30, Unit.SECOND, 0)),
                 Optional.of(new Amount(130, Unit.DB_SPL, 0)),
-                List.of("ebb", "flood"),
+                weakestFirst,
                 false,
                 List.of());
     }

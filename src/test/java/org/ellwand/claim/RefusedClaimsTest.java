@@ -7,12 +7,16 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
+import org.ellwand.quantity.Quantities;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 
-/** Holds every case of {@code refused.txt}: a claims file, and after {@code ---} exactly what it is refused with. */
+/**
+ * Holds every case of {@code refused.txt}: a claims file, and after {@code ---} exactly what it is refused with, where
+ * {@code {quantities}} stands for the names of all of them.
+ */
 class RefusedClaimsTest {
     @TempDir
     Path folder;
@@ -39,7 +43,9 @@ class RefusedClaimsTest {
     @ParameterizedTest
     @MethodSource("cases")
     void isRefusedWithItsPlaceAndReason(Case refused) throws Exception {
-        assertThat(new ClaimsFolder(folder).refusal(refused.file())).isEqualTo(refused.refusal());
+        String quantities = Quantities.forms().stream().map(QuantityForm::name).collect(Collectors.joining(", "));
+        assertThat(new ClaimsFolder(folder).refusal(refused.file()))
+                .isEqualTo(refused.refusal().replace("{quantities}", quantities));
     }
 
     @Test

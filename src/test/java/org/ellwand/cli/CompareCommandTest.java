@@ -90,7 +90,7 @@ class CompareCommandTest {
                                 + "Skerry, flood: pass -> marginal, shifted by more than noise\n"));
         // u = 0.2 · √(2/9) = 0.0943 dB; the open ear, the insertions and the calibration are shared.
         assertThat(Files.readString(out.resolve("comparison.md")))
-                .contains("| 1 | flood | 20.0 dB | 19.4 dB | pass → marginal (worse) | −0.6 dB | 0.2 dB |"
+                .contains("| 1 | flood | 20.0 dB | 19.4 dB | pass → marginal (worse) | −0.60 dB | 0.19 dB |"
                         + " less than 0.001 | more than noise; the same within the margin |");
         assertThat(Files.readString(out.resolve("comparison.json"))).contains("\"standardUncertainty\" : 0.0942809");
         assertThat(Files.readString(out.resolve("correction.md")))

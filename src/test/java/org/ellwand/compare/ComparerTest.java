@@ -105,6 +105,24 @@ class ComparerTest {
         assertThat(shift.isMoreThanNoise(0.95)).isFalse();
     }
 
+    /** Insertion 1 of one unit is not insertion 1 of another: u² = 2 (1.2²/3 + 0.3²/3), the open ear alone is shared. */
+    @Test
+    void insertionsOfTwoUnitsAreNotOneAndTheSame() throws InputException {
+        Shift shift = new Comparer(Optional.empty())
+                .compare(
+                        record("1.0, unit=SN-1", 20, "at least 18 dB"),
+                        record("2.0, unit=SN-2", 19.4, "at least 18 dB"))
+                .products()
+                .get(0)
+                .claims()
+                .get(0)
+                .deciding()
+                .orElseThrow()
+                .shift();
+        assertThat(shift.standardUncertainty().orElseThrow())
+                .isCloseTo(Math.sqrt(2 * (1.2 * 1.2 + READING_DB * READING_DB) / 3), within(1e-6));
+    }
+
     @Test
     void aVerdictThatFellIsWorse() throws InputException {
         Comparison worse = new Comparer(Optional.empty())

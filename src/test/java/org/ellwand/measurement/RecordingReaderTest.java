@@ -124,11 +124,11 @@ class RecordingReaderTest {
                 .only();
         assertThat(session.chain().recorded().stream()
                         .filter(note -> note.note().kind() == RecordingNote.Kind.INCOHERENT)
-                        .map(note -> note.note().text())
+                        .map(note -> note.note().of("reading.wav").text())
                         .findFirst()
                         .orElse(session.chain().recorded().toString()))
                 .startsWith(
-                        "in 1 of 21 third octaves less than 0.80 of the sound follows the stimulus (coherence), least at"
+                        "reading.wav: in 1 of 21 third octaves less than 0.80 of the sound follows the stimulus (coherence), least at"
                                 + " 250 Hz with 0.");
         assertThat(session.dataFiles()).contains("measurements/played.wav");
     }

@@ -132,7 +132,7 @@ class PlanTest {
         int n = (int) Math.ceil(repeated / (1.4 * 1.4 / (z * z) - staying));
         Outlook outlook = plan().outlooks().get(0);
         assertThat(outlook.insertions()).isEqualTo(n).isEqualTo(8);
-        assertThat(outlook.wouldPass()).isEqualTo("at least 13.8 dB");
+        assertThat(outlook.wouldPass()).isEqualTo("\u2265 13.8 dB");
     }
 
     @Test

@@ -22,12 +22,17 @@ class LetterGuideTest {
     void documentsEveryKeyOfALetter() throws Exception {
         TreeSet<String> model = new TreeSet<>();
         for (Product product : new ClaimsReader(Quantities.forms(), Set.of()).readAll(Path.of("."))) {
-            LetterOptions options = new LetterOptions(Optional.empty(), Optional.empty(), Optional.empty());
+            LetterOptions options = LetterOptions.plain();
             Map<String, Map<String, Object>> results = Map.of();
             model.addAll(ModelPaths.of(Letter.model(product, options, results, List.of())));
         }
-        // The demo has no sentence that leaves nothing open.
+        // The demo has no sentence that leaves nothing open, and none that was answered by a later edition.
+        for (String key : List.of("id", "topic", "words", "verbatim", "source", "edition", "editionDated")) {
+            model.add("answered[].editions[]." + key);
+        }
         model.addAll(List.of(
+                "since[].source",
+                "since[].dated",
                 "clear[].id",
                 "clear[].topic",
                 "clear[].words",
@@ -42,7 +47,7 @@ class LetterGuideTest {
     void theDemosLettersFillBothTemplates() throws Exception {
         TemplateWriter writer = TemplateWriter.with(Optional.of(Path.of("templates")));
         for (Product product : new ClaimsReader(Quantities.forms(), Set.of()).readAll(Path.of("."))) {
-            LetterOptions options = new LetterOptions(Optional.empty(), Optional.empty(), Optional.empty());
+            LetterOptions options = LetterOptions.plain();
             Map<String, Object> model = Letter.model(product, options, Map.of(), List.of());
             assertThat(writer.write("letter.md.ftl", model)).isNotEmpty();
             assertThat(new String(writer.write("letter.html.ftl", model), java.nio.charset.StandardCharsets.UTF_8))

@@ -17,13 +17,17 @@ import org.ellwand.measurement.SessionReader;
 import org.ellwand.plan.Plan;
 import org.ellwand.plan.PlanModel;
 import org.ellwand.quantity.Quantities;
+import org.ellwand.words.Sentences;
 import org.junit.jupiter.api.Test;
 
 /** Holds the part of {@code templates/README.md} about plans to the model, and the demo's plan to one page. */
 class PlanGuideTest {
     private static Map<String, Object> demo(List<Session> sessions) throws Exception {
         List<Product> products = new ClaimsReader(Quantities.forms(), Set.of()).readAll(Path.of("."));
-        return PlanModel.of(Plan.of(new Auditor(new AuditOptions(10_000)).audit(products, sessions, List.of())), 30);
+        return PlanModel.of(
+                Plan.of(new Auditor(new AuditOptions(10_000)).audit(products, sessions, List.of())),
+                30,
+                Sentences.english());
     }
 
     @Test

@@ -123,9 +123,7 @@ class ReportWriterTest {
                         + " 17.9 ± 1.0 dB measured; ")
                 .contains(
                         "- **For whom:** Take the plain one. Nobody should choose hearing protection for work by this report.")
-                .contains(
-                        "1 sentence can fairly be read otherwise; under one of its other readings the verdict of this one"
-                                + " changes.")
+                .contains("1 sentence can fairly be read in other ways; the verdict depends on which.")
                 .contains("- **Not tested:** No. 5 (flood) and No. 7 (“Stops a bang.”).");
     }
 

@@ -113,6 +113,7 @@ final class SampleAudit {
                 full ? Optional.of("It felt like less.") : Optional.empty(),
                 full ? Optional.of("2026-09-01") : Optional.empty(),
                 full ? Optional.of(new Reply("2026-10-02", "We stand by it.\nTwice.")) : Optional.empty(),
+                Optional.empty(),
                 SampleRules.PLACE);
     }
 

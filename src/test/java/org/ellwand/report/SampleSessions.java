@@ -12,6 +12,7 @@ import org.ellwand.amount.Amount;
 import org.ellwand.amount.Unit;
 import org.ellwand.input.Place;
 import org.ellwand.measurement.Cause;
+import org.ellwand.measurement.Chain;
 import org.ellwand.measurement.Conditions;
 import org.ellwand.measurement.CurveReading;
 import org.ellwand.measurement.Reading;
@@ -104,6 +105,7 @@ final class SampleSessions {
                 List.of(),
                 List.of(),
                 List.of(),
-                List.of("measurements/" + id + ".csv"));
+                List.of("measurements/" + id + ".csv"),
+                Chain.UNSTATED);
     }
 }

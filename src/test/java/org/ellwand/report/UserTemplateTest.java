@@ -62,9 +62,8 @@ class UserTemplateTest {
     @Test
     void aNameThatReplacesNothingIsRefused() {
         assertThatThrownBy(() -> rendered("audt.md.ftl", "x"))
-                .hasMessage("templates/audt.md.ftl: replaces no template; the templates are article.html.ftl,"
-                        + " article.md.ftl, audit.html.ftl, audit.md.ftl, comparison-words.ftl, comparison.html.ftl, comparison.md.ftl, correction.md.ftl, figure-style.ftl, figure-words.ftl, figure.svg.ftl, figure.txt.ftl, letter-questions.ftl, letter.html.ftl, letter.md.ftl, plan.md.ftl, script.js.ftl, style.css.ftl, words.ftl; a file to"
-                        + " include begins with my-");
+                .hasMessage("templates/audt.md.ftl: replaces no template; the templates are "
+                        + String.join(", ", KnownTemplates.NAMES) + "; a file to include begins with my-");
     }
 
     @Test

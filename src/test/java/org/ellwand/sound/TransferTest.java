@@ -54,9 +54,9 @@ class TransferTest {
         Transfer transfer = Transfer.of(part("a.wav", sound), part("b.wav", heard));
         assertThat(transfer.coherence()).allSatisfy(c -> assertThat(c).isCloseTo(0.5, offset(0.06)));
         assertThat(transfer.gainDb()).allSatisfy(db -> assertThat(db).isCloseTo(-20, offset(0.4)));
-        assertThat(transfer.note().orElseThrow().text())
+        assertThat(transfer.note().orElseThrow().of("b.wav").text())
                 .startsWith(
-                        "in 21 of 21 third octaves less than 0.80 of the sound follows the stimulus (coherence), least at");
+                        "b.wav: in 21 of 21 third octaves less than 0.80 of the sound follows the stimulus (coherence), least at");
     }
 
     @Test
