@@ -2,6 +2,7 @@ package org.ellwand.audit;
 
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.BitSet;
 import java.util.Collections;
 import java.util.HashMap;
 import java.util.HashSet;
@@ -340,7 +341,7 @@ final class Estimator {
             List<Factor> factors = mine.get();
             Set<Factor> common = factors.stream()
                     .filter(f -> f.sharedBy() == SharedBy.SESSION || f.sharedBy() == SharedBy.READING)
-                    .filter(f -> sides.stream().anyMatch(s -> isOfEach(s, f.readings())))
+                    .filter(f -> isOfAny(sides, f.readings()))
                     .collect(Collectors.toCollection(() -> Collections.newSetFromMap(new IdentityHashMap<>())));
             effect = effect.only((p, f) -> common.contains(factors.get(f)));
         }
@@ -358,8 +359,12 @@ final class Estimator {
             return List.copyOf(sides.values());
         }
 
-        private static boolean isOfEach(List<Set<Integer>> members, Set<Integer> touched) {
-            return members.stream().allMatch(m -> m.stream().anyMatch(touched::contains));
+        private static boolean isOfAny(List<List<Set<Integer>>> sides, BitSet touched) {
+            return sides.stream().anyMatch(side -> isOfEach(side, touched));
+        }
+
+        private static boolean isOfEach(List<Set<Integer>> members, BitSet touched) {
+            return members.stream().allMatch(m -> m.stream().anyMatch(touched::get));
         }
 
         /** An undeclared reading cause is taken from repeated open-ear takes, for the readings in place too. */
@@ -375,8 +380,9 @@ final class Estimator {
 
         /** The open ears of people are their own, and how they scatter is seen; that of a simulator serves all units. */
         private boolean isOfAll(OpenTakes open) {
-            Set<Integer> takes = positions(Set.copyOf(open.takes()));
-            return !subject.isPopulation() || sides().stream().anyMatch(s -> isOfEach(s, takes));
+            BitSet takes = new BitSet();
+            open.takes().forEach(take -> takes.set(index.of(take)));
+            return !subject.isPopulation() || isOfAny(sides(), takes);
         }
 
         private void addTakes(OpenTakes open) {

@@ -70,7 +70,7 @@ final class SettingOrder implements DataCheck {
         Session session = material.session();
         Tally tally = new Tally(this, session);
         Map<State, List<Gap>> gaps = new LinkedHashMap<>();
-        Sheets.grouped(Sheets.inPlace(session), SETTING)
+        Sheets.grouped(material.inPlace(), SETTING)
                 .forEach((insertion, readings) -> gaps(insertion, readings)
                         .forEach(gap -> gaps.computeIfAbsent(gap.state(), k -> new ArrayList<>())
                                 .add(gap)));
