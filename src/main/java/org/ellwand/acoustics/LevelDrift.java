@@ -7,7 +7,11 @@ package org.ellwand.acoustics;
 public final class LevelDrift {
     private LevelDrift() {}
 
-    /** In dB; there is none where a fifth holds fewer than two samples. */
+    /**
+     * {@return the drift in dB; none where a fifth holds fewer than two samples}
+     *
+     * @param trace of a steady sound
+     */
     public static TraceNumber db(LevelTrace trace) {
         double fifthS = (trace.endS() - trace.startS()) / 5;
         double firstEndS = trace.startS() + fifthS;
