@@ -36,11 +36,16 @@ public final class ResultCache {
         SortedMap<String, double[]> numbers() throws IOException, InputException;
     }
 
+    /**
+     * A cache in a folder.
+     *
+     * @param folder made where it is not there
+     */
     public ResultCache(Path folder) {
         this.folder = folder;
     }
 
-    /** The cache of this user. */
+    /** {@return the cache of this user} */
     public static ResultCache ofUser() {
         String home = System.getProperty("user.home", ".");
         Path caches = Optional.ofNullable(System.getenv("XDG_CACHE_HOME"))
