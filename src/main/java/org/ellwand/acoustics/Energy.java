@@ -7,7 +7,8 @@ public final class Energy {
     private Energy() {}
 
     /**
-     * {@return the level of several bands together in dB: 10 lg Σ 10^(L/10)} An empty sum is −∞.
+     * {@return the level of several bands together in dB: 10 lg Σ 10^(L/10)} An empty sum is −∞. Follows from
+     * what a level is; sounds of different bands, or not in step with each other, add up so.
      *
      * @param levelsDb levels in dB, all with the same reference
      */

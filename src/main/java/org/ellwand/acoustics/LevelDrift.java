@@ -2,7 +2,8 @@ package org.ellwand.acoustics;
 
 /**
  * Drift of a steady level: its mean over the last fifth of the time less its mean over the first fifth, in dB. Positive
- * where the level rises. The means are those of {@link LevelTrace}.
+ * where the level rises. The means are those of {@link LevelTrace}; that they are taken over fifths is this
+ * program's choice, no source.
  */
 public final class LevelDrift {
     private LevelDrift() {}

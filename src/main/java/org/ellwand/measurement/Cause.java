@@ -51,7 +51,7 @@ public record Cause(String name, SharedBy sharedBy, boolean independentAcrossBan
     }
 
     /** {@return whether its size is not the same at every frequency} */
-    public boolean dependsOnFrequency() {
+    boolean dependsOnFrequency() {
         return sizes.stream().map(Size::size).distinct().count() > 1;
     }
 

@@ -10,11 +10,11 @@ import org.ellwand.acoustics.Weighting;
  * @param maximumDb highest time-weighted level
  * @param peakDb of the largest sample
  * @param exceeded5Db time-weighted level that was exceeded for 5 % of the time, NaN where the sound is too short for
- *     it; so on
- * @param exceeded10Db for 10 %
- * @param exceeded50Db for 50 %
- * @param exceeded90Db for 90 %
- * @param exceeded95Db for 95 %
+ *     it
+ * @param exceeded10Db the same for 10 %
+ * @param exceeded50Db the same for 50 %
+ * @param exceeded90Db the same for 90 %
+ * @param exceeded95Db the same for 95 %
  */
 public record WeightedLevels(
         Weighting weighting,

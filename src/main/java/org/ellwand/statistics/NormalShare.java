@@ -44,7 +44,11 @@ public record NormalShare(NormalSample sample, Limits limits, double commonDevia
         this(sample, limits, 0);
     }
 
-    /** {@inheritDoc} The share lies between 0 and 1, both excluded. */
+    /**
+     * {@inheritDoc} The share lies between 0 and 1, both excluded.
+     *
+     * @throws IllegalArgumentException where it does not
+     */
     @Override
     public double confidence(double share) {
         Shares.requireProper("a share", share);
@@ -61,6 +65,8 @@ public record NormalShare(NormalSample sample, Limits limits, double commonDevia
      * {@inheritDoc} With two limits it is twice the smaller of the probabilities at either limit, at most 1. That is
      * conservative: each is taken as if its side alone let out all that may be out. The share lies between 0 and 1, both
      * excluded.
+     *
+     * @throws IllegalArgumentException where it does not
      */
     @Override
     public double chanceThisBad(double share) {
@@ -71,7 +77,11 @@ public record NormalShare(NormalSample sample, Limits limits, double commonDevia
         return limits.isOneSided() ? worse : Math.min(1, 2 * worse);
     }
 
-    /** {@inheritDoc} 0 where nothing can be said; within 1e-9 of the ends it stays there. */
+    /**
+     * {@inheritDoc} 0 where nothing can be said; within 1e-9 of the ends it stays there.
+     *
+     * @throws IllegalArgumentException where the confidence does not lie between 0 and 1, both excluded
+     */
     @Override
     public double shareAtLeast(double confidence) {
         Shares.requireProper("a confidence", confidence);
