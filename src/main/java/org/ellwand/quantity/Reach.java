@@ -11,11 +11,6 @@ public record Reach(double lowest, double highest) {
     /** Every value can be told. */
     public static final Reach UNLIMITED = new Reach(Double.NEGATIVE_INFINITY, Double.POSITIVE_INFINITY);
 
-    /** {@return whether every value can be told} */
-    public boolean isUnlimited() {
-        return equals(UNLIMITED);
-    }
-
     /**
      * {@return the nearest value that can be told}
      *
