@@ -45,7 +45,10 @@ public final class ResultCache {
         this.folder = folder;
     }
 
-    /** {@return the cache of this user} */
+    /**
+     * {@return the cache of this user} It lies in the folder that the system property {@link #FOLDER} names, else in
+     * {@code ellwand} below {@code XDG_CACHE_HOME}, else below {@code .cache} of the home folder.
+     */
     public static ResultCache ofUser() {
         String home = System.getProperty("user.home", ".");
         Path caches = Optional.ofNullable(System.getenv("XDG_CACHE_HOME"))

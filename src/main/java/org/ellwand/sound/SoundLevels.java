@@ -44,8 +44,7 @@ public record SoundLevels(
 
     /**
      * Standard deviation of a band's level in dB if the sound is noise: 10/ln 10 / √(B T), B T the product of bandwidth
-     * and
-     * time. The mean square of normal noise over B T independent pairs of numbers scatters by 1/√(B T) of itself.
+     * and time. The mean square of normal noise over B T independent pairs of numbers scatters by 1/√(B T) of itself.
      *
      * @param band any band
      * @return in dB
