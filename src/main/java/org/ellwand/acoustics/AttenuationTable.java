@@ -12,11 +12,20 @@ import org.ellwand.statistics.Sample;
  * @param byHz mean and standard deviation over the subjects in dB, by nominal frequency in Hz
  */
 public record AttenuationTable(SortedMap<Integer, Sample> byHz) {
+    /**
+     * Keeps a copy of the table.
+     *
+     * @param byHz mean and standard deviation over the subjects in dB, by nominal frequency in Hz
+     */
     public AttenuationTable {
         byHz = Collections.unmodifiableSortedMap(new TreeMap<>(byHz));
     }
 
-    /** The table of at least two subjects, each given by its attenuation in dB at the same frequencies. */
+    /**
+     * {@return the table of at least two subjects, each given by its attenuation in dB at the same frequencies}
+     *
+     * @param subjects attenuation in dB by nominal frequency in Hz, one map for each; not empty
+     */
     public static AttenuationTable ofSubjects(Collection<SortedMap<Integer, Double>> subjects) {
         SortedMap<Integer, Sample> byHz = new TreeMap<>();
         for (Integer hz : subjects.iterator().next().keySet()) {
@@ -29,6 +38,7 @@ public record AttenuationTable(SortedMap<Integer, Sample> byHz) {
      * Assumed protection value APV = mean − α · deviation, in dB by frequency (ISO 4869-2, from memory).
      *
      * @param factor α of {@link ProtectionPerformance}
+     * @return dB by nominal frequency in Hz
      */
     public SortedMap<Integer, Double> assumedProtectionDb(double factor) {
         SortedMap<Integer, Double> values = new TreeMap<>();

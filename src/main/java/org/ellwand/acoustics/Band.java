@@ -25,14 +25,14 @@ public record Band(Resolution resolution, int index) implements Comparable<Band>
             .mapToDouble(Band::nominalHz)
             .toArray();
 
-    /** Exact mid-band frequency in Hz. */
+    /** {@return the exact mid-band frequency in Hz} */
     public double exactHz() {
         int b = resolution.bandsPerOctave();
         double exponent = b % 2 == 1 ? (double) index / b : (2.0 * index + 1) / (2.0 * b);
         return 1000 * Math.pow(OCTAVE_RATIO, exponent);
     }
 
-    /** Nominal mid-band frequency in Hz, the one that is printed: 31.5, 125, 3150. */
+    /** {@return the nominal mid-band frequency in Hz, the one that is printed: 31.5, 125, 3150} */
     public double nominalHz() {
         if (resolution.bandsPerOctave() <= 3) {
             int third = index * 3 / resolution.bandsPerOctave();
@@ -50,22 +50,33 @@ public record Band(Resolution resolution, int index) implements Comparable<Band>
         return Math.round(THIRD_DIGITS[Math.floorMod(third, 10)] * 1000 * scale * 1e6) / 1e6;
     }
 
+    /** {@return the exact lower edge in Hz: f · G^(−1/(2b))} */
     public double lowerEdgeHz() {
         return exactHz() * Math.pow(OCTAVE_RATIO, -0.5 / resolution.bandsPerOctave());
     }
 
+    /** {@return the exact upper edge in Hz: f · G^(1/(2b))} */
     public double upperEdgeHz() {
         return exactHz() * Math.pow(OCTAVE_RATIO, 0.5 / resolution.bandsPerOctave());
     }
 
-    /** The band whose mid-band frequency lies nearest on a logarithmic scale. */
+    /**
+     * {@return the band whose mid-band frequency lies nearest on a logarithmic scale}
+     *
+     * @param resolution the set to choose from
+     * @param frequencyHz above 0, in Hz
+     */
     public static Band nearest(Resolution resolution, double frequencyHz) {
         int b = resolution.bandsPerOctave();
         double steps = b * Math.log(frequencyHz / 1000) / Math.log(OCTAVE_RATIO);
         return new Band(resolution, (int) Math.round(b % 2 == 1 ? steps : steps - 0.5));
     }
 
-    /** The band of a coarser set that holds this one. The sets of this class tile each other exactly. */
+    /**
+     * {@return the band of a coarser set that holds this one} The sets of this class tile each other exactly.
+     *
+     * @param coarser a set of wider bands, or this band's own
+     */
     public Band within(Resolution coarser) {
         return coarser == resolution ? this : nearest(coarser, exactHz());
     }

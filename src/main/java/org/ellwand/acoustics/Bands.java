@@ -19,6 +19,10 @@ public final class Bands {
     /**
      * The band whose nominal or exact mid-band frequency lies within 2 % of a frequency in Hz. Half the distance
      * between two twelfth-octave bands is 2.9 %, so there is at most one.
+     *
+     * @param resolution the set to choose from
+     * @param frequencyHz as somebody wrote it, in Hz
+     * @return empty where no band is that near, or the frequency lies outside {@link #LOWEST_HZ} to {@link #HIGHEST_HZ}
      */
     public static Optional<Band> read(Resolution resolution, double frequencyHz) {
         if (!(frequencyHz >= LOWEST_HZ && frequencyHz <= HIGHEST_HZ)) {
@@ -34,7 +38,12 @@ public final class Bands {
         return Math.abs(hz - bandHz) <= bandHz * (TOLERANCE + 1e-12);
     }
 
-    /** The two bands around a positive frequency in Hz, for a message; the nearer one first. */
+    /**
+     * {@return the two bands around a positive frequency in Hz, for a message; the nearer one first}
+     *
+     * @param resolution the set to choose from
+     * @param frequencyHz above 0, in Hz
+     */
     public static List<Band> nearestTwo(Resolution resolution, double frequencyHz) {
         double hz = Math.min(Math.max(frequencyHz, LOWEST_HZ), HIGHEST_HZ);
         Band nearest = Band.nearest(resolution, hz);

@@ -6,7 +6,12 @@ public final class Energy {
 
     private Energy() {}
 
-    /** 10 lg Σ 10^(L/10): the level of several bands together, in dB. An empty sum is −∞. */
+    /**
+     * {@return the level of several bands together in dB: 10 lg Σ 10^(L/10)} An empty sum is −∞. Follows from
+     * what a level is; sounds of different bands, or not in step with each other, add up so.
+     *
+     * @param levelsDb levels in dB, all with the same reference
+     */
     public static double sumDb(double... levelsDb) {
         double sum = 0;
         for (double level : levelsDb) {

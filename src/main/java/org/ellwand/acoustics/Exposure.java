@@ -48,36 +48,51 @@ public enum Exposure {
         this.perTenfoldDb = perTenfoldDb;
     }
 
-    /** The rule's name, as claims write it. */
+    /** {@return the rule's name, as claims write it} */
     public String text() {
         return text;
     }
 
+    /**
+     * {@return the rule of this name; empty where there is none}
+     *
+     * @param text as claims write it
+     */
     public static Optional<Exposure> named(String text) {
         return Arrays.stream(values()).filter(e -> e.text.equals(text)).findFirst();
     }
 
-    /** All names, in the order that messages list them. */
+    /** {@return all names, in the order that messages list them} */
     public static List<String> texts() {
         return Arrays.stream(values()).map(Exposure::text).toList();
     }
 
-    /** The level in dB(A) that may last 8 h. */
+    /** {@return the level in dB(A) that may last 8 h} */
     public double criterionDbA() {
         return criterionDbA;
     }
 
-    /** The rise in dB that halves the time. */
+    /** {@return the rise in dB that halves the time} */
     public double exchangeDb() {
         return exchangeDb;
     }
 
-    /** The time in s after which a steady level in dB(A) has given a dose of 100 %. */
+    /**
+     * {@return the time in s after which a steady level in dB(A) has given a dose of 100 %}
+     *
+     * @param levelDbA in dB(A) re 20 µPa
+     */
     public double permissibleSeconds(double levelDbA) {
         return DAY_S / Math.pow(2, (levelDbA - criterionDbA) / exchangeDb);
     }
 
-    /** The dose in % that a steady level in dB(A) gives in a time in s; doses of several levels add up. */
+    /**
+     * {@return the dose in % that a steady level in dB(A) gives in a time in s; doses of several levels add up}
+     *
+     * @param levelDbA in dB(A) re 20 µPa
+     * @param seconds how long it lasts, in s
+     * @throws IllegalArgumentException where the time is negative
+     */
     public double dosePercent(double levelDbA, double seconds) {
         if (!(seconds >= 0)) {
             throw new IllegalArgumentException("a time of exposure is 0 s or more, not " + seconds);
@@ -85,7 +100,12 @@ public enum Exposure {
         return 100 * seconds / permissibleSeconds(levelDbA);
     }
 
-    /** The steady level in dB(A) that gives a dose in % within 8 h (TWA). No dose is −∞. */
+    /**
+     * {@return the steady level in dB(A) that gives a dose in % within 8 h (TWA)} No dose is −∞.
+     *
+     * @param dosePercent in %
+     * @throws IllegalArgumentException where the dose is negative
+     */
     public double levelOfDoseDbA(double dosePercent) {
         if (!(dosePercent >= 0)) {
             throw new IllegalArgumentException("a dose is 0 % or more, not " + dosePercent);
@@ -96,6 +116,11 @@ public enum Exposure {
     /**
      * Daily noise exposure level L_EX,8h in dB(A): L_Aeq,T + 10 lg(T / 8 h), by energy whatever the rule (2003/10/EC,
      * article 2, refers to ISO 1999; from memory).
+     *
+     * @param levelDbA equivalent level over the time, in dB(A) re 20 µPa
+     * @param seconds the time T, in s
+     * @return in dB(A); −∞ for no time
+     * @throws IllegalArgumentException where the time is negative
      */
     public static double dailyLevelDbA(double levelDbA, double seconds) {
         if (!(seconds >= 0)) {

@@ -31,7 +31,12 @@ public final class GainSteadiness {
     /**
      * In % of the frames.
      *
+     * @param inPlace level with the product in place, in dB
+     * @param openEar level of the same programme at the open ear, in dB
      * @param withinDb above 0
+     * @return none where the clocks differ, a frame of the span is without samples, or fewer than eight frames are in
+     *     common
+     * @throws IllegalArgumentException where {@code withinDb} is not above 0
      */
     public static TraceNumber percent(LevelTrace inPlace, LevelTrace openEar, double withinDb) {
         if (!(withinDb > 0)) {

@@ -16,6 +16,7 @@ public final class HarmonicDistortion {
      *
      * @param fundamentalDb level of the fundamental
      * @param harmonicsDb levels of the harmonics to be summed, in any order; −∞ is none
+     * @return in %; 0 without harmonics
      */
     public static double percent(double fundamentalDb, double... harmonicsDb) {
         return 100 * Math.pow(10, (Energy.sumDb(harmonicsDb) - fundamentalDb) / 20);
@@ -26,6 +27,10 @@ public final class HarmonicDistortion {
      * measured: a harmonic that is not there is not known to be small.
      *
      * @param levelDbByOrder 1 is the fundamental
+     * @param first lowest order that is summed, 2 or more
+     * @param last highest order that is summed, not below {@code first}
+     * @return in %
+     * @throws IllegalArgumentException where the orders are no such range
      */
     public static OptionalDouble percent(Map<Integer, Double> levelDbByOrder, int first, int last) {
         if (first < 2 || last < first) {

@@ -2,12 +2,17 @@ package org.ellwand.acoustics;
 
 /**
  * Drift of a steady level: its mean over the last fifth of the time less its mean over the first fifth, in dB. Positive
- * where the level rises. The means are those of {@link LevelTrace}.
+ * where the level rises. The means are those of {@link LevelTrace}; that they are taken over fifths is this
+ * program's choice, no source.
  */
 public final class LevelDrift {
     private LevelDrift() {}
 
-    /** In dB; there is none where a fifth holds fewer than two samples. */
+    /**
+     * {@return the drift in dB; none where a fifth holds fewer than two samples}
+     *
+     * @param trace of a steady sound
+     */
     public static TraceNumber db(LevelTrace trace) {
         double fifthS = (trace.endS() - trace.startS()) / 5;
         double firstEndS = trace.startS() + fifthS;

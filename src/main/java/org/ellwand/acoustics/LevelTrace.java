@@ -13,7 +13,14 @@ public final class LevelTrace {
     private final double[] timeS;
     private final double[] levelDb;
 
-    /** One time and one level per sample; times rise. */
+    /**
+     * One time and one level per sample; times rise.
+     *
+     * @param timeS in s, strictly rising, at least one
+     * @param levelDb in dB, finite, one for each time
+     * @throws IllegalArgumentException where the numbers of times and levels differ or are 0, one is not finite, or the
+     *     time does not rise
+     */
     public LevelTrace(double[] timeS, double[] levelDb) {
         if (timeS.length != levelDb.length || timeS.length == 0) {
             throw new IllegalArgumentException(timeS.length + " times and " + levelDb.length + " levels");
@@ -34,14 +41,17 @@ public final class LevelTrace {
         }
     }
 
+    /** {@return how many samples it has, at least 1} */
     public int size() {
         return timeS.length;
     }
 
+    /** {@return the time of the first sample, in s} */
     public double startS() {
         return timeS[0];
     }
 
+    /** {@return the time of the last sample, in s} */
     public double endS() {
         return timeS[timeS.length - 1];
     }
@@ -65,7 +75,12 @@ public final class LevelTrace {
         return at >= 0 ? at + 1 : -at - 1;
     }
 
-    /** The level at a time inside the trace. */
+    /**
+     * {@return the level in dB at a time, on the straight line between the samples around it}
+     *
+     * @param t in s, between {@link #startS} and {@link #endS}
+     * @throws IllegalArgumentException where the time lies outside the trace
+     */
     public double levelDbAt(double t) {
         int after = firstAfter(t);
         if (after == 0 || (after == timeS.length && t > endS())) {

@@ -16,6 +16,7 @@ public enum NoNumber {
     /** Between the first and the last sample lies a frame without any. */
     GAP("a frame of 125 ms holds no sample"),
 
+    /** Fewer than eight frames: a share of them would say little. */
     TOO_FEW_FRAMES("the traces have fewer than eight frames of 125 ms in common");
 
     private final String text;
@@ -24,12 +25,12 @@ public enum NoNumber {
         this.text = text;
     }
 
-    /** {@code too-few-samples}. */
+    /** {@return the reason as records for machines name it} As {@code too-few-samples}. */
     public String key() {
         return name().toLowerCase(Locale.ROOT).replace('_', '-');
     }
 
-    /** The reason in words, to follow a colon. */
+    /** {@return the reason in words, to follow a colon} */
     public String text() {
         return text;
     }

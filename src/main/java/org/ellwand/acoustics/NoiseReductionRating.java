@@ -37,22 +37,30 @@ public record NoiseReductionRating(AttenuationTable attenuation) {
     private static final double C_WEIGHTED_SUM_DB = 107.9;
     private static final double SPECTRAL_UNCERTAINTY_DB = 3;
 
-    /** Step 3, by octave band from 125 Hz. */
+    /** {@return step 3: the C-weighted levels of the pink noise in dB, by octave band from 125 Hz} */
     public double[] cWeightedDb() {
         return Arrays.stream(C_WEIGHTING_DB).map(c -> PINK_DB + c).toArray();
     }
 
-    /** Step 5, by octave band from 125 Hz. */
+    /** {@return step 5: the A-weighted levels of the pink noise in dB, by octave band from 125 Hz} */
     public double[] aWeightedDb() {
         return Arrays.stream(A_WEIGHTING_DB).map(a -> PINK_DB + a).toArray();
     }
 
-    /** Step 6, by octave band from 125 Hz. */
+    /**
+     * {@return step 6: the mean attenuations in dB, by octave band from 125 Hz}
+     *
+     * @throws IllegalArgumentException where the table lacks one of {@link #FREQUENCIES_HZ}
+     */
     public double[] meanDb() {
         return BANDS.stream().mapToDouble(band -> mean(band, Sample::mean)).toArray();
     }
 
-    /** Step 7: two standard deviations, by octave band from 125 Hz. */
+    /**
+     * {@return step 7: two standard deviations in dB, by octave band from 125 Hz}
+     *
+     * @throws IllegalArgumentException where the table lacks one of {@link #FREQUENCIES_HZ}
+     */
     public double[] twoDeviationsDb() {
         return BANDS.stream()
                 .mapToDouble(band -> 2 * mean(band, Sample::deviation))
@@ -64,7 +72,11 @@ public record NoiseReductionRating(AttenuationTable attenuation) {
         return sum / frequenciesHz.size();
     }
 
-    /** Step 8, by octave band from 125 Hz. */
+    /**
+     * {@return step 8: the A-weighted levels when protected in dB, by octave band from 125 Hz}
+     *
+     * @throws IllegalArgumentException where the table lacks one of {@link #FREQUENCIES_HZ}
+     */
     public double[] protectedDb() {
         double[] aWeighted = aWeightedDb();
         double[] mean = meanDb();
@@ -74,7 +86,11 @@ public record NoiseReductionRating(AttenuationTable attenuation) {
                 .toArray();
     }
 
-    /** The rating in dB, not rounded. */
+    /**
+     * {@return the rating in dB, not rounded}
+     *
+     * @throws IllegalArgumentException where the table lacks one of {@link #FREQUENCIES_HZ}
+     */
     public double ratingDb() {
         return C_WEIGHTED_SUM_DB - Energy.sumDb(protectedDb()) - SPECTRAL_UNCERTAINTY_DB;
     }

@@ -31,6 +31,7 @@ public record ReferenceNoise(List<Double> aWeightedDb, double weight) {
             of(0.85, 75.6, 84.2, 90.1, 93.6, 96.2, 91.3, 87.9, 81.9),
             of(3.14, 77.6, 88.0, 93.4, 93.8, 94.2, 91.4, 87.9, 79.9));
 
+    /** Pink noise of 100 dB(C), which SNR is computed against; it has no weight. */
     public static final ReferenceNoise PINK = of(0, 65.3, 75.4, 82.9, 88.3, 91.5, 92.7, 92.5, 90.4);
 
     private static final double NOMINAL_DB = 100;
@@ -40,8 +41,11 @@ public record ReferenceNoise(List<Double> aWeightedDb, double weight) {
     }
 
     /**
-     * Predicted noise reduction: 100 dB − 10 lg Σ 10^(0.1 (L_A − APV)), in dB, over the octave bands that have an APV (assumed
-     * protection value); others are left out of the sum.
+     * Predicted noise reduction: 100 dB − 10 lg Σ 10^(0.1 (L_A − APV)), in dB, over the octave bands that have an APV
+     * (assumed protection value); others are left out of the sum.
+     *
+     * @param protectionDb assumed protection values in dB, by nominal octave frequency in Hz
+     * @return in dB
      */
     public double reductionDb(SortedMap<Integer, Double> protectionDb) {
         double[] protectedDb = protectionDb.entrySet().stream()

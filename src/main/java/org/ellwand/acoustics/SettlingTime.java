@@ -23,8 +23,11 @@ public final class SettlingTime {
     /**
      * In s from the step.
      *
+     * @param trace level at the output over time
      * @param stepAtS time of the step, inside the trace and before its end
      * @param withinDb above 0
+     * @return in s; none where the level settles only within the last fifth, or too few samples lie there
+     * @throws IllegalArgumentException where {@code withinDb} is not above 0, or the step lies outside the trace
      */
     public static TraceNumber seconds(LevelTrace trace, double stepAtS, double withinDb) {
         if (!(withinDb > 0)) {

@@ -14,9 +14,13 @@ import java.util.SortedMap;
  * </ul>
  */
 public enum SingleNumberRating {
+    /** Single number rating, against pink noise. */
     SNR(0),
+    /** High-frequency attenuation value. */
     H(-0.48),
+    /** Medium-frequency attenuation value. */
     M(-0.16),
+    /** Low-frequency attenuation value. */
     L(0.23);
 
     private final double slope;
@@ -33,7 +37,11 @@ public enum SingleNumberRating {
         };
     }
 
-    /** The rating in dB, not rounded, of assumed protection values in dB by nominal octave frequency in Hz. */
+    /**
+     * {@return the rating in dB, not rounded, of assumed protection values in dB by nominal octave frequency in Hz}
+     *
+     * @param protectionDb assumed protection values in dB, by nominal octave frequency in Hz
+     */
     public double ofDb(SortedMap<Integer, Double> protectionDb) {
         double rating = 0;
         for (ReferenceNoise noise : noises()) {

@@ -28,17 +28,36 @@ public final class Spectrum {
      * @param bound whether it is the value or only bounds it
      */
     public record Level(double levelDb, Bound bound) {
+        /**
+         * Refuses what is not finite.
+         *
+         * @param levelDb dB
+         * @param bound whether it is the value or only bounds it
+         * @throws IllegalArgumentException where the level is infinite or NaN
+         */
         public Level {
             if (!Double.isFinite(levelDb)) {
                 throw new IllegalArgumentException("a level is a finite number");
             }
         }
 
+        /**
+         * {@return a number that is the value itself}
+         *
+         * @param levelDb in dB, finite
+         */
         public static Level measured(double levelDb) {
             return new Level(levelDb, Bound.MEASURED);
         }
     }
 
+    /**
+     * A spectrum of these bands.
+     *
+     * @param resolution of every band
+     * @param levels in dB by band
+     * @throws IllegalArgumentException where a band is of another resolution
+     */
     public Spectrum(Resolution resolution, Map<Band, Level> levels) {
         this(resolution, sorted(levels));
     }
@@ -76,8 +95,11 @@ public final class Spectrum {
     /**
      * A spectrum of measured levels. Spectra of the same bands may share their list.
      *
+     * @param resolution of every band
      * @param bands ascending
      * @param levelsDb one for each band, in dB
+     * @return the spectrum; array and list are copied
+     * @throws IllegalArgumentException where there is not one finite level for each band
      */
     public static Spectrum measured(Resolution resolution, List<Band> bands, double[] levelsDb) {
         boolean finite = bands.size() == levelsDb.length;
@@ -90,40 +112,57 @@ public final class Spectrum {
         return new Spectrum(resolution, List.copyOf(bands), levelsDb.clone(), List.of());
     }
 
-    /** A spectrum of measured levels at nominal or exact frequencies in Hz. */
+    /**
+     * {@return a spectrum of measured levels at nominal or exact frequencies}
+     *
+     * @param resolution the set that the bands belong to
+     * @param levelDbByHz levels in dB by frequency in Hz; each goes to the nearest band
+     */
     public static Spectrum of(Resolution resolution, Map<Double, Double> levelDbByHz) {
         Map<Band, Level> levels = new TreeMap<>();
         levelDbByHz.forEach((hz, level) -> levels.put(Band.nearest(resolution, hz), Level.measured(level)));
         return new Spectrum(resolution, levels);
     }
 
+    /** {@return the width of its bands} */
     public Resolution resolution() {
         return resolution;
     }
 
+    /** {@return its bands, lowest first; a new set} */
     public SortedSet<Band> bands() {
         return Collections.unmodifiableSortedSet(new TreeSet<>(bandList));
     }
 
+    /** {@return its bands, lowest first; spectra of the same bands may share the list} */
     public List<Band> bandList() {
         return bandList;
     }
 
-    /** The place of a band among the bands, lowest first; negative where it is not there. */
+    /**
+     * {@return the place of a band among the bands, lowest first; negative where it is not there}
+     *
+     * @param band of this resolution
+     */
     public int indexOf(Band band) {
         return Collections.binarySearch(bandList, band);
     }
 
-    /** All levels in dB, lowest band first; a new array. */
+    /** {@return all levels in dB, lowest band first; a new array} */
     public double[] levelsDb() {
         return levelsDb.clone();
     }
 
-    /** Whether every level is the value and none only bounds it. */
+    /** {@return whether every level is the value and none only bounds it} */
     public boolean isMeasured() {
         return bounds.isEmpty();
     }
 
+    /**
+     * {@return the number of a band; empty where the band is not there}
+     *
+     * @param band of this resolution
+     */
     public Optional<Level> at(Band band) {
         int at = indexOf(band);
         return at < 0 ? Optional.empty() : Optional.of(level(at));
@@ -133,17 +172,25 @@ public final class Spectrum {
         return new Level(levelsDb[at], boundOf(at));
     }
 
-    /** The level in dB at a place among the bands. */
+    /**
+     * {@return the level in dB at a place among the bands}
+     *
+     * @param at from 0, lowest band first
+     */
     public double levelDb(int at) {
         return levelsDb[at];
     }
 
-    /** Whether the level at a place among the bands is the value or only bounds it. */
+    /**
+     * {@return whether the number at a place among the bands is the value or only bounds it}
+     *
+     * @param at from 0, lowest band first
+     */
     public Bound boundOf(int at) {
         return bounds.isEmpty() ? Bound.MEASURED : bounds.get(at);
     }
 
-    /** The levels by band, lowest band first; a new map. */
+    /** {@return the levels by band, lowest band first; a new map} */
     public SortedMap<Band, Level> levels() {
         SortedMap<Band, Level> levels = new TreeMap<>();
         for (int i = 0; i < levelsDb.length; i++) {
@@ -153,10 +200,11 @@ public final class Spectrum {
     }
 
     /**
-     * The energy sum over the bands of a coarser resolution. A coarse band exists only where all of its fine bands
-     * do. A sum with a member that is only "at least" is itself "at least", likewise "at most"; a sum with both says
-     * nothing and is left out.
+     * {@return the energy sum over the bands of a coarser resolution} A coarse band exists only where all of its fine
+     * bands do. A sum with a member that is only "at least" is itself "at least", likewise "at most"; a sum with both
+     * says nothing and is left out.
      *
+     * @param coarser a resolution of wider bands, or this one
      * @throws IllegalArgumentException where the other resolution is finer than this one
      */
     public Spectrum sumTo(Resolution coarser) {

@@ -7,8 +7,16 @@ import java.util.OptionalDouble;
  * A number computed from level traces, or why there is none: exactly one of the two.
  *
  * @param value in the unit that the computation names
+ * @param reason why there is no value
  */
 public record TraceNumber(OptionalDouble value, Optional<NoNumber> reason) {
+    /**
+     * Refuses both and neither.
+     *
+     * @param value in the unit that the computation names
+     * @param reason why there is no value
+     * @throws IllegalArgumentException where value and reason are both there or both missing
+     */
     public TraceNumber {
         if (value.isPresent() == reason.isPresent()) {
             throw new IllegalArgumentException("either a value or a reason why there is none");

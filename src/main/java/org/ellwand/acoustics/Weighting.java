@@ -8,6 +8,7 @@ package org.ellwand.acoustics;
  * exact mid-band frequencies 1000 · 10^(n/10), rounded to 0.1 dB; at nominal frequencies it differs by up to 0.2 dB.
  */
 public enum Weighting {
+    /** Weighting A. */
     A {
         @Override
         double relative(double f) {
@@ -20,6 +21,7 @@ public enum Weighting {
                             / ((s + F1 * F1) * Math.sqrt(s + F2 * F2) * Math.sqrt(s + F3 * F3) * (s + F4 * F4)));
         }
     },
+    /** Weighting C. */
     C {
         @Override
         double relative(double f) {
@@ -27,6 +29,7 @@ public enum Weighting {
             return 20 * Math.log10(F4 * F4 * s / ((s + F1 * F1) * (s + F4 * F4)));
         }
     },
+    /** No weighting: 0 dB at every frequency. */
     Z {
         @Override
         double relative(double f) {
@@ -41,7 +44,11 @@ public enum Weighting {
 
     abstract double relative(double frequencyHz);
 
-    /** Weighting in dB at a frequency in Hz; 0 dB at 1 kHz. */
+    /**
+     * {@return the weighting in dB at a frequency in Hz; 0 dB at 1 kHz}
+     *
+     * @param frequencyHz above 0, in Hz
+     */
     public double atDb(double frequencyHz) {
         return relative(frequencyHz) - relative(1000);
     }

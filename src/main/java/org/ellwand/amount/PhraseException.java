@@ -4,6 +4,11 @@ package org.ellwand.amount;
 public final class PhraseException extends Exception {
     private static final long serialVersionUID = 1L;
 
+    /**
+     * A phrase that cannot be read.
+     *
+     * @param message the phrase, what is wrong with it and what is accepted
+     */
     public PhraseException(String message) {
         super(message);
     }

@@ -23,7 +23,12 @@ public final class Phrases {
 
     private Phrases() {}
 
-    /** {@code 18 dB}, {@code 1.5 kHz}; a number alone has {@link Unit#NONE}. */
+    /**
+     * {@return an amount read from its phrase} As {@code 18 dB}, {@code 1.5 kHz}; a number alone has {@link Unit#NONE}.
+     *
+     * @param text the phrase
+     * @throws PhraseException where it is not a number with a known unit
+     */
     public static Amount amount(String text) throws PhraseException {
         Matcher matcher = AMOUNT.matcher(normal(text));
         if (!matcher.matches()) {
@@ -32,7 +37,13 @@ public final class Phrases {
         return new Amount(number(matcher.group(1), text), unit(matcher.group(2), text), decimals(matcher.group(1)));
     }
 
-    /** One of the interval phrases; a bare number is marked as such. */
+    /**
+     * {@return a range read from its phrase; a bare number is marked as such}
+     *
+     * @param text one of the interval phrases
+     * @throws PhraseException where it is none of them, its ends are the wrong way round, or its units do not fit each
+     *     other
+     */
     public static IntervalPhrase interval(String text) throws PhraseException {
         String normal = normal(text);
         Matcher sided = SIDED.matcher(normal);
@@ -56,7 +67,13 @@ public final class Phrases {
         return new IntervalPhrase(Interval.of(bare.value(), bare.value(), bare.unit()), Optional.of(bare));
     }
 
-    /** {@code 3 dB}, {@code +3 dB / -2 dB}, {@code 10 %}, {@code rounding}. */
+    /**
+     * {@return a tolerance read from its phrase} As {@code 3 dB}, {@code +3 dB / -2 dB}, {@code 10 %}, {@code
+     * rounding}.
+     *
+     * @param text the phrase
+     * @throws PhraseException where it is none of these, or negative
+     */
     public static Tolerance tolerance(String text) throws PhraseException {
         String normal = normal(text);
         if (normal.equals("rounding")) {

@@ -2,7 +2,12 @@ package org.ellwand.amount;
 
 /** How far from a bare number a value may lie. */
 public sealed interface Tolerance {
-    /** The range around a nominal value, in the nominal's unit. */
+    /**
+     * {@return the range around a nominal value, in the nominal's unit}
+     *
+     * @param nominal the number that was printed
+     * @throws IllegalArgumentException where the tolerance's unit cannot be turned into the nominal's
+     */
     Interval around(Amount nominal);
 
     /**
@@ -10,8 +15,17 @@ public sealed interface Tolerance {
      *
      * @param below how far below, not negative, in {@code unit}
      * @param above how far above, not negative, in {@code unit}
+     * @param unit unit of both; a plain dB goes with every kind of level
      */
     record Absolute(double below, double above, Unit unit) implements Tolerance {
+        /**
+         * Refuses what is negative.
+         *
+         * @param below how far below, not negative, in {@code unit}
+         * @param above how far above, not negative, in {@code unit}
+         * @param unit unit of both
+         * @throws IllegalArgumentException where a distance is negative or NaN
+         */
         public Absolute {
             if (!(below >= 0) || !(above >= 0)) {
                 throw new IllegalArgumentException("a tolerance is not negative");
@@ -28,8 +42,18 @@ public sealed interface Tolerance {
         }
     }
 
-    /** {@code 10 %} of the nominal value. */
+    /**
+     * {@code 10 %} of the nominal value.
+     *
+     * @param percent of the size of the nominal value, not negative
+     */
     record Relative(double percent) implements Tolerance {
+        /**
+         * Refuses what is negative.
+         *
+         * @param percent of the size of the nominal value, not negative
+         * @throws IllegalArgumentException where the share is negative or NaN
+         */
         public Relative {
             if (!(percent >= 0)) {
                 throw new IllegalArgumentException("a tolerance is not negative");

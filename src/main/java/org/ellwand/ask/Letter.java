@@ -49,7 +49,11 @@ public final class Letter {
         }
     }
 
-    /** Whether a letter has anything to ask. */
+    /**
+     * {@return whether a letter has anything to ask}
+     *
+     * @param product with its claims and what the maker answered
+     */
     public static boolean isNeeded(Product product) {
         return product.claims().stream()
                 .anyMatch(claim -> Answer.to(claim, product).isNone()
@@ -59,8 +63,11 @@ public final class Letter {
     /**
      * All that the letter's templates see.
      *
+     * @param product with its claims
+     * @param options how the letter is wanted
      * @param results what the readings came to, by the claims' ids; empty where the letter is to say nothing of them
      * @param cautions to be printed beside results
+     * @return the model's keys with their values
      */
     public static Map<String, Object> model(
             Product product, LetterOptions options, Map<String, Map<String, Object>> results, List<Object> cautions) {

@@ -13,7 +13,7 @@ import org.ellwand.words.Sentences;
  */
 public record LetterOptions(
         Optional<String> dated, Optional<String> answerBy, Optional<String> from, Sentences sentences) {
-    /** No date, nobody who signs, in English. */
+    /** {@return options without a date and without a signature, in English} */
     public static LetterOptions plain() {
         return new LetterOptions(Optional.empty(), Optional.empty(), Optional.empty(), Sentences.english());
     }

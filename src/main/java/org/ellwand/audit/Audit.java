@@ -13,6 +13,11 @@ import org.ellwand.measurement.Session;
  * @param findings about the data
  */
 public record Audit(List<Input> inputs, List<ProductAudit> products, List<Session> sessions, List<Finding> findings) {
-    /** A file and the SHA-256 of its bytes, in hexadecimal. */
+    /**
+     * A file and the SHA-256 of its bytes, in hexadecimal.
+     *
+     * @param file path relative to the audited folder, with forward slashes
+     * @param sha256 64 hexadecimal digits, small letters
+     */
     public record Input(String file, String sha256) {}
 }

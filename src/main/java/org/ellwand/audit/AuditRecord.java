@@ -23,7 +23,9 @@ public record AuditRecord(List<OfProduct> products) {
     /**
      * A product with its claims.
      *
+     * @param name of the product
      * @param confidence of a firm verdict, above 0.5 and below 1
+     * @param claims in the order of the record
      */
     public record OfProduct(String name, double confidence, List<OfClaim> claims) {
         /**
@@ -41,12 +43,19 @@ public record AuditRecord(List<OfProduct> products) {
     /**
      * A claim with what its plain rule came to.
      *
+     * @param id of the claim
+     * @param edition id of the edition it stands in
+     * @param topic what joins it to other editions' claims
      * @param words the maker's, or in other words where the source may not be quoted
      * @param verbatim whether they are the maker's own
      * @param rule the rule in one line; absent where the claim has none
      * @param unit of limit and values; empty for plain numbers
+     * @param verdict under the plain rule
+     * @param probability of the deciding point; absent where nothing tells it
      * @param value of the deciding cell
+     * @param standardUncertainty unit of the limit; absent where nothing tells it
      * @param hz band of the deciding point; absent where it is a cell
+     * @param cells in the order of the record
      */
     public record OfClaim(
             String id,
@@ -84,7 +93,14 @@ public record AuditRecord(List<OfProduct> products) {
         }
     }
 
-    /** A cell of the plain rule. */
+    /**
+     * A cell of the plain rule.
+     *
+     * @param conditions by name
+     * @param value unit of the limit; absent where untested
+     * @param standardUncertainty unit of the limit; absent where nothing tells it
+     * @param contributions what makes up the uncertainty
+     */
     public record OfCell(
             Map<String, String> conditions,
             OptionalDouble value,

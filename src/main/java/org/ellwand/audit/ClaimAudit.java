@@ -9,6 +9,7 @@ import org.ellwand.words.Sentences;
 /**
  * A claim and what became of it.
  *
+ * @param claim the sentence with its rules
  * @param plain the rule as ruled; absent for a claim without a rule
  * @param otherwise other fair rules for the same sentence, in the order of the file
  * @param remarks about the claim as a whole ("same under all 3 rules")

@@ -11,7 +11,6 @@ import java.util.stream.Stream;
 import org.ellwand.acoustics.Band;
 import org.ellwand.amount.Dimension;
 import org.ellwand.amount.Interval;
-import org.ellwand.amount.Unit;
 import org.ellwand.check.BackgroundFloor;
 import org.ellwand.check.Finding;
 import org.ellwand.check.Finding.Consequence;
@@ -43,8 +42,7 @@ final class Doubts {
     }
 
     private static final String OF_NOISE = "noise-not-told-apart";
-    private static final String OF_SAMPLES = "trace-coarse";
-    private static final Set<String> BOUNDS = Set.of(OF_NOISE, OF_SAMPLES, "harmonics-at-noise");
+    private static final Set<String> BOUNDS = Set.of(OF_NOISE, "harmonics-at-noise");
 
     /** Bounds of {@link BackgroundFloor} stand in the levels already; these do not. */
     private static boolean isBoundBeside(Finding finding) {
@@ -231,17 +229,10 @@ final class Doubts {
 
     /**
      * How far a fault can have moved a number, in its unit; infinite where that is not known. Of a noise that stands d dB above room
-     * and probe 10 lg(1 − 10^(−d/10)) is theirs at most, where levels are summed; a time is known to the distance of its samples.
+     * and probe 10 lg(1 − 10^(−d/10)) is theirs at most, where levels are summed.
      */
     private static double movedBy(Finding finding, Rule rule) {
         double figure = finding.measure().map(Finding.Measure::figure).orElse(Double.NaN);
-        if (isBoundBeside(finding) && finding.remark().key().equals(OF_SAMPLES)) {
-            boolean time = rule.limit().unit().dimension() == Dimension.TIME
-                    && rule.between().isEmpty();
-            return time
-                    ? figure * Unit.MILLISECOND.factor() / rule.limit().unit().factor()
-                    : Double.POSITIVE_INFINITY;
-        }
         boolean summed = rule.statistic().filter(s -> s == Statistic.OVERALL).isPresent();
         double above = figure - ABOVE_ERROR_DB;
         return isBoundBeside(finding) && finding.remark().key().equals(OF_NOISE) && summed && above > 0

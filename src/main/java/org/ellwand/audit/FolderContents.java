@@ -19,6 +19,8 @@ import org.ellwand.quantity.Quantities;
 /**
  * What a folder holds, read.
  *
+ * @param products one a claims file, in order of the files
+ * @param sessions in order of their files
  * @param inputs every file that was read, whether a scope leaves out what it says or not
  */
 public record FolderContents(List<Product> products, List<Session> sessions, List<Audit.Input> inputs) {

@@ -15,6 +15,7 @@ import org.ellwand.words.Sentences;
  *
  * @param rule the rule that was judged
  * @param text the rule in one English line
+ * @param verdict what the rule came to
  * @param probability of the deciding point; absent where untested or nothing tells the spread
  * @param value of the deciding cell, unit of the limit; absent where untested
  * @param correction what noise adds to {@code value} on average

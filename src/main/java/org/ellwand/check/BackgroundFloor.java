@@ -37,6 +37,7 @@ import org.ellwand.words.Remark;
  * it lies that near its background: it accuses nobody of a fault.
  */
 public final class BackgroundFloor {
+    /** The name of this check in findings. */
     public static final String NAME = "background noise";
 
     /** A level so far above its background is used as it is, dB. */

@@ -41,10 +41,34 @@ public record Finding(
             .thenComparing(f -> f.bands().stream().findFirst().orElse(0.0))
             .thenComparing(Finding::text);
 
+    /**
+     * Keeps a copy of the bands.
+     *
+     * @param check name of the check
+     * @param session id of the session it is about
+     * @param reading which reading or readings, as the conditions they have in common
+     * @param bands nominal band centres in Hz
+     * @param remark what is said of it, with the figure and the threshold
+     * @param errs which way the fault errs
+     * @param consequence what follows
+     * @param measure the figure and the threshold it was held against
+     * @param about which numbers the fault can have touched
+     */
     public Finding {
         bands = List.copyOf(bands);
     }
 
+    /**
+     * A finding that is not about a number and can have touched every number.
+     *
+     * @param check name of the check
+     * @param session id of the session it is about
+     * @param reading the conditions that the readings have in common; empty for the session as a whole
+     * @param bands nominal band centres in Hz; empty where no band is meant
+     * @param remark what is said of it
+     * @param errs which way the fault errs
+     * @param consequence what follows
+     */
     public Finding(
             String check,
             String session,
@@ -56,7 +80,7 @@ public record Finding(
         this(check, session, reading, bands, remark, errs, consequence, Optional.empty(), About.EVERYTHING);
     }
 
-    /** In English, without a full stop. */
+    /** {@return what is said of it, in English, without a full stop} */
     public String text() {
         return remark.text();
     }
@@ -64,26 +88,31 @@ public record Finding(
     /**
      * What was found against what.
      *
+     * @param figure what was found
+     * @param threshold what it was held against
      * @param unit of both, as printed
      */
     public record Measure(double figure, double threshold, String unit) {}
 
     /** Which way a fault errs. */
     public enum Errs {
+        /** The true attenuation is larger than what was measured. */
         HIDES_ATTENUATION,
+        /** The true attenuation is smaller than what was measured. */
         INVENTS_ATTENUATION,
         /** A time or a share that is none of an attenuation is larger in truth. */
         READS_LOW,
         /** It is smaller in truth. */
         READS_HIGH,
+        /** Neither way is known. */
         EITHER;
 
-        /** The key that files and templates have: {@code hides attenuation}. */
+        /** {@return the key that files and templates have} As {@code hides attenuation}. */
         public String word() {
             return name().toLowerCase(Locale.ROOT).replace('_', ' ');
         }
 
-        /** As the end of a line says it. */
+        /** {@return the way as the end of a line says it} */
         public String text() {
             return this == EITHER ? "may err either way" : word();
         }
@@ -91,6 +120,7 @@ public record Finding(
 
     /** Which numbers a fault touches, of those that come from the readings it is about. */
     public enum About {
+        /** Every number that comes from these readings. */
         EVERYTHING,
         /** Levels and differences of levels of two readings; not times, nor what is compared within a reading. */
         LEVELS,
@@ -102,17 +132,21 @@ public record Finding(
 
     /** What follows from a finding. */
     public enum Consequence {
+        /** Nothing follows; a reader is told. */
         NOTED,
+        /** Used, with more uncertainty. */
         WIDENED,
+        /** Used as a bound only. */
         BOUNDED,
+        /** Nothing firm may stand on it: no verdict that it could have caused is firm. */
         UNUSABLE;
 
-        /** The key that files and templates have: {@code unusable}. */
+        /** {@return the key that files and templates have} As {@code unusable}. */
         public String word() {
             return name().toLowerCase(Locale.ROOT);
         }
 
-        /** What follows, as the end of a line says it. */
+        /** {@return what follows, as the end of a line says it} */
         public String text() {
             return switch (this) {
                 case NOTED -> "noted";
@@ -123,7 +157,11 @@ public record Finding(
         }
     }
 
-    /** Whether it is about a reading, perhaps among others. */
+    /**
+     * {@return whether it is about a reading, perhaps among others}
+     *
+     * @param of the conditions of the reading
+     */
     public boolean touches(Conditions of) {
         return of.get("session").equals(Optional.of(session))
                 && (reading.isEmpty() || parts(of.toString()).containsAll(parts(reading)));

@@ -13,13 +13,24 @@ import org.ellwand.measurement.Session;
  * @param notChecked what could not be checked, sorted
  */
 public record Inspection(List<Session> sessions, List<Finding> findings, List<NotChecked> notChecked) {
+    /**
+     * Keeps copies of the lists.
+     *
+     * @param sessions with backgrounds subtracted and errors widened, in the order given
+     * @param findings sorted
+     * @param notChecked what could not be checked, sorted
+     */
     public Inspection {
         sessions = List.copyOf(sessions);
         findings = List.copyOf(findings);
         notChecked = List.copyOf(notChecked);
     }
 
-    /** With what the claims about products say of the sessions besides. */
+    /**
+     * {@return this inspection with what the claims about products say of the sessions besides}
+     *
+     * @param products with their claims
+     */
     public Inspection against(List<Product> products) {
         List<Finding> more = new ArrayList<>(findings);
         sessions.forEach(session -> more.addAll(SwappedThroughout.in(session, products)));
@@ -27,7 +38,11 @@ public record Inspection(List<Session> sessions, List<Finding> findings, List<No
         return new Inspection(sessions, more, notChecked);
     }
 
-    /** Runs every check over every session. */
+    /**
+     * {@return what every check says of every session}
+     *
+     * @param sessions as they were read
+     */
     public static Inspection of(List<Session> sessions) {
         List<Session> corrected = new ArrayList<>();
         List<Finding> findings = new ArrayList<>();

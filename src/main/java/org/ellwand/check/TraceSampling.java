@@ -12,8 +12,8 @@ import org.ellwand.words.Remark;
 /**
  * Samples too far apart to see the time. Between two samples a straight line stands for the level, so that a time is known to within the
  * distance of the samples about the step and about the end of the time. Where the level is within 3 dB of its new one (as ANSI S3.22 counts an
- * attack: from memory) before {@link #FEWEST} such distances are over, the time is a bound: between one distance less and one more. A claim that holds, or
- * fails, by more than that is decided all the same. A product that does not act on a step at all has a time of nothing, and this finding. Accuses no
+ * attack: from memory) before {@link #FEWEST} such distances are over, that is said, and nothing else: the time is defined on the straight line, and a
+ * written-down trace may have its corners alone. A product that does not act on a step at all has a time of nothing, and this finding. Accuses no
  * sound session, whose traces have ten samples or more in the time.
  */
 final class TraceSampling implements DataCheck {
@@ -50,7 +50,7 @@ final class TraceSampling implements DataCheck {
                         trace.named(),
                         List.of(),
                         Errs.EITHER,
-                        Consequence.BOUNDED,
+                        Consequence.NOTED,
                         new Measure(MS * apartS, MS * timeS / FEWEST, "ms"),
                         Remark.of("trace-coarse")
                                 .with("apart", MS * apartS)

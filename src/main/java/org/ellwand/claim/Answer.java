@@ -13,17 +13,26 @@ import java.util.Optional;
  * @param edition what the newest such edition says
  */
 public record Answer(Optional<Reply> reply, Optional<Claim> edition) {
-    /** Nothing came, or nothing was asked. */
+    /** {@return whether nothing came, or nothing was asked} */
     public boolean isNone() {
         return reply.isEmpty() && edition.isEmpty();
     }
 
-    /** What is on record of a claim of a product. */
+    /**
+     * {@return what is on record of a claim of a product}
+     *
+     * @param claim the sentence that was asked about
+     * @param product the product whose claims file holds it
+     */
     public static Answer to(Claim claim, Product product) {
         return new Answer(claim.reply(), claim.asked().flatMap(asked -> newest(claim, product, Dates.firstDay(asked))));
     }
 
-    /** The editions of a product that came after the maker was asked about it in general, oldest first. */
+    /**
+     * {@return the editions of a product that came after the maker was asked about it in general, oldest first}
+     *
+     * @param product with its editions and the date of the question
+     */
     public static List<Edition> since(Product product) {
         return product.asked()
                 .map(asked -> product.editions().stream()

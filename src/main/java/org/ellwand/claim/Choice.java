@@ -4,6 +4,11 @@ import java.util.List;
 
 /** Which values of a condition a rule speaks of. */
 public sealed interface Choice {
+    /**
+     * {@return whether readings of this value are meant}
+     *
+     * @param value of the condition, as the session writes it
+     */
     boolean accepts(String value);
 
     /** Every value, said on purpose. */
@@ -14,8 +19,17 @@ public sealed interface Choice {
         }
     }
 
-    /** These names, as written. */
+    /**
+     * These names, as written.
+     *
+     * @param names at least one
+     */
     record OneOf(List<String> names) implements Choice {
+        /**
+         * Keeps a copy of the names.
+         *
+         * @param names at least one
+         */
         public OneOf {
             names = List.copyOf(names);
         }

@@ -56,6 +56,7 @@ public final class ClaimsReader {
      * Reads every claims file of a folder, by name.
      *
      * @param folder the audited folder
+     * @return one product a file, in the order of the files' names
      * @throws InputException with the problems of all files, or where there is no claims file
      */
     public List<Product> readAll(Path folder) throws InputException {
@@ -77,7 +78,12 @@ public final class ClaimsReader {
         return List.copyOf(products);
     }
 
-    /** The claims files of a folder, sorted by name, relative to it. */
+    /**
+     * {@return the claims files of a folder, sorted by name, relative to it}
+     *
+     * @param folder the audited folder
+     * @throws InputException where the folder of claims cannot be listed
+     */
     public static List<String> files(Path folder) throws InputException {
         Path claims = folder.resolve("claims");
         if (!Files.isDirectory(claims)) {
@@ -100,6 +106,7 @@ public final class ClaimsReader {
      *
      * @param folder the audited folder
      * @param file path in it, with forward slashes
+     * @return the product with its editions and claims
      * @throws InputException with everything that is wrong with it
      */
     public Product read(Path folder, String file) throws InputException {

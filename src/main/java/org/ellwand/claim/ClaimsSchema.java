@@ -30,12 +30,22 @@ public final class ClaimsSchema {
         this.declaredConditions = new TreeSet<>(declaredConditions);
     }
 
-    /** The schema as a tree. */
+    /**
+     * {@return the schema as a tree}
+     *
+     * @param forms the quantities that claims may be about
+     * @param declaredConditions further conditions that sessions declare
+     */
     public static ObjectNode of(List<QuantityForm> forms, Set<String> declaredConditions) {
         return new ClaimsSchema(forms, declaredConditions).file();
     }
 
-    /** The schema as indented JSON text. */
+    /**
+     * {@return the schema as indented JSON text}
+     *
+     * @param forms the quantities that claims may be about
+     * @param declaredConditions further conditions that sessions declare
+     */
     public static String text(List<QuantityForm> forms, Set<String> declaredConditions) {
         return JsonMapper.builder()
                         .build()

@@ -7,6 +7,7 @@ import java.util.Optional;
  * Where and when a maker's words were published.
  *
  * @param id unique in its file
+ * @param source what was published, as box, datasheet or letter, in the auditor's words
  * @param dated ISO date, year-month or year, as written
  * @param kept where the auditor keeps the evidence
  * @param conditions what this edition speaks of, as {@code firmware: "2.1"}; restricts the readings of its claims

@@ -2,7 +2,7 @@ package org.ellwand.claim;
 
 /** How a rule speaks of several ears or several units. */
 public sealed interface Population {
-    /** Whether it speaks of people or products, beyond those that were measured. */
+    /** {@return whether it speaks of people or products, beyond those that were measured} */
     default boolean isBeyondTheMeasured() {
         return !(this instanceof Each);
     }
@@ -13,6 +13,10 @@ public sealed interface Population {
     /** The mean, as a statement about people or products. */
     record Mean() implements Population {}
 
-    /** At least this share of people or products meets the limit. */
+    /**
+     * At least this share of people or products meets the limit.
+     *
+     * @param percent above 0 and below 100
+     */
     record Share(double percent) implements Population {}
 }

@@ -10,11 +10,16 @@ import java.time.LocalDate;
  * @param until last day on which it is
  */
 public record Waiver(String owner, String reason, LocalDate until) {
+    /**
+     * {@return whether a day lies after the last day of the waiver}
+     *
+     * @param day the day of the build
+     */
     public boolean isExpiredOn(LocalDate day) {
         return day.isAfter(until);
     }
 
-    /** {@code waived until 2026-12-31 by A. Engineer: new tips are on their way}. */
+    /** {@return the waiver in words} As {@code waived until 2026-12-31 by A. Engineer: new tips are on their way}. */
     public String words() {
         return "waived until " + until + " by " + owner + ": " + reason;
     }

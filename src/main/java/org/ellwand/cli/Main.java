@@ -52,6 +52,12 @@ public final class Main implements Callable<Integer> {
 
     private Main() {}
 
+    /**
+     * Runs one command line and ends the virtual machine with its exit code: 0 done, 1 a condition of {@code --fail-on}
+     * was met, 2 bad input or usage, 3 a failure of program or machine.
+     *
+     * @param args command, options and folders; {@code --help} lists them
+     */
     public static void main(String[] args) {
         PrintWriter out = new PrintWriter(System.out, true, StandardCharsets.UTF_8);
         PrintWriter err = new PrintWriter(System.err, true, StandardCharsets.UTF_8);

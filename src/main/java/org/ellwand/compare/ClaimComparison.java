@@ -8,6 +8,8 @@ import org.ellwand.audit.AuditRecord;
 /**
  * A claim in both audits.
  *
+ * @param first the claim in the first audit
+ * @param second the claim in the second audit
  * @param change of its verdict
  * @param sameWords whether quote and rule are the same
  * @param cells those that both audits have, by what they have in common
@@ -23,8 +25,8 @@ public record ClaimComparison(
     /**
      * Copies what is listed.
      *
-     * @param first value or name in the first
-     * @param second value or name in the second
+     * @param first the claim in the first audit
+     * @param second the claim in the second audit
      * @param change of the verdict
      * @param sameWords whether quote and rule are the same
      * @param cells in their order
@@ -40,6 +42,7 @@ public record ClaimComparison(
      * @param conditions what it has in both
      * @param first value in the first audit, unit of the limit
      * @param second value in the second audit, unit of the limit
+     * @param shift second less first, with what is known of its error
      * @param units of which it is the mean; absent where it is no lot's
      */
     public record OfCell(
@@ -48,8 +51,8 @@ public record ClaimComparison(
          * Copies what is listed.
          *
          * @param conditions by name
-         * @param first value or name in the first
-         * @param second value or name in the second
+         * @param first value in the first audit, unit of the limit
+         * @param second value in the second audit, unit of the limit
          * @param shift second less first
          * @param units of which it is the mean; absent where it is no lot's
          */

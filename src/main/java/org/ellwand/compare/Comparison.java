@@ -21,6 +21,8 @@ public record Comparison(List<OfProduct> products) {
     /**
      * A pair of products.
      *
+     * @param first name of the product in the first audit
+     * @param second name of the product in the second audit
      * @param confidence of the second audit: how sure a firm word must be
      * @param claims that both have, in the order of the second
      * @param onlyFirst claims that only the first has
@@ -36,8 +38,8 @@ public record Comparison(List<OfProduct> products) {
         /**
          * Copies what is listed.
          *
-         * @param first value or name in the first
-         * @param second value or name in the second
+         * @param first name of the product in the first audit
+         * @param second name of the product in the second audit
          * @param confidence of a firm verdict, above 0.5 and below 1
          * @param claims in their order
          * @param onlyFirst claims that the second lacks

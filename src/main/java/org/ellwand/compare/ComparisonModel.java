@@ -14,7 +14,14 @@ import org.ellwand.audit.AuditRecord;
 public final class ComparisonModel {
     private final Names names;
 
-    /** What the two audits are called, and the margin as it was written; empty where none was stated. */
+    /**
+     * What the two audits are called, and the margin as it was written; empty where none was stated.
+     *
+     * @param first the first audit, as it is called
+     * @param second the second audit, as it is called
+     * @param margin as it was written; empty where none was stated
+     * @param dated the date that is printed; empty for none
+     */
     public record Names(String first, String second, String margin, String dated) {}
 
     private ComparisonModel(Names names) {

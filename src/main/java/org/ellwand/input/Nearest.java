@@ -9,14 +9,25 @@ import java.util.Optional;
 public final class Nearest {
     private Nearest() {}
 
-    /** The nearest of the accepted words, where one is near: fewer than half of the letters would have to change. */
+    /**
+     * {@return the nearest of the accepted words, where one is near: fewer than half of the letters would have to
+     * change}
+     *
+     * @param word as written
+     * @param accepted the words that are accepted
+     */
     public static Optional<String> to(String word, Collection<String> accepted) {
         return accepted.stream()
                 .filter(a -> distance(word, a) <= Math.max(1, Math.max(word.length(), a.length()) * 2 / 5))
                 .min(Comparator.<String>comparingInt(a -> distance(word, a)).thenComparing(a -> a));
     }
 
-    /** {@code  (did you mean 'statistic'?)}, or nothing. */
+    /**
+     * {@return {@code  (did you mean 'statistic'?)} with the space before it, or nothing}
+     *
+     * @param word as written
+     * @param accepted the words that are accepted
+     */
     public static String hint(String word, Collection<String> accepted) {
         return to(word, accepted).map(a -> " (did you mean '" + a + "'?)").orElse("");
     }

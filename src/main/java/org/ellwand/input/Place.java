@@ -8,6 +8,11 @@ package org.ellwand.input;
  * @param column 1-based column in characters; 0 where the line as a whole is meant
  */
 public record Place(String file, int line, int column) implements Comparable<Place> {
+    /**
+     * {@return the file as a whole}
+     *
+     * @param file path relative to the audited folder, with forward slashes
+     */
     public static Place ofFile(String file) {
         return new Place(file, 0, 0);
     }

@@ -3,7 +3,9 @@ package org.ellwand.input;
 /**
  * One thing wrong with the input: where, what was found, and what is accepted there.
  *
- * @param text what was found may be as long as a file: of a longer text than {@link #LONGEST} characters the middle is left out
+ * @param place where it is
+ * @param text what was found may be as long as a file: of a longer text than {@link #LONGEST} characters the middle is
+ *     left out
  */
 public record Problem(Place place, String text) implements Comparable<Problem> {
     /** Characters of what is told. */
@@ -11,6 +13,13 @@ public record Problem(Place place, String text) implements Comparable<Problem> {
 
     private static final int END = 500;
 
+    /**
+     * Leaves out the middle of a text that is longer than {@link #LONGEST}.
+     *
+     * @param place where it is
+     * @param text what was found may be as long as a file: of a longer text than {@link #LONGEST} characters the middle
+     *     is left out
+     */
     public Problem {
         text = text.length() <= LONGEST ? text : shortened(text);
     }

@@ -12,19 +12,35 @@ public final class Problems {
 
     private final SortedSet<Problem> found = new TreeSet<>();
 
+    /**
+     * Notes a problem; the same one twice counts once.
+     *
+     * @param place where it is
+     * @param text what was found, and what is accepted there
+     */
     public void add(Place place, String text) {
         found.add(new Problem(place, text));
     }
 
+    /**
+     * Notes the problems that another reader found.
+     *
+     * @param problems in any order
+     */
     public void addAll(List<Problem> problems) {
         found.addAll(problems);
     }
 
+    /** {@return whether nothing was noted} */
     public boolean isEmpty() {
         return found.isEmpty();
     }
 
-    /** Throws what was found, in file order, at most {@link #MOST} and the number of the rest. */
+    /**
+     * Throws what was found, in file order, at most {@link #MOST} and the number of the rest.
+     *
+     * @throws InputException where anything was noted
+     */
     public void throwIfAny() throws InputException {
         if (found.isEmpty()) {
             return;

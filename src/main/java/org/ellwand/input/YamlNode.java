@@ -7,12 +7,20 @@ import java.util.Optional;
 
 /** A piece of a YAML file that knows where it stands. Scalars are the text that was written, whatever it looks like. */
 public sealed interface YamlNode {
+    /** {@return where it begins} */
     Place place();
 
-    /** What it is, as messages say it: {@code text}, {@code a list}, {@code a mapping}. */
+    /**
+     * {@return what it is, as messages say it} One of {@code text}, {@code nothing}, {@code a list}, {@code a mapping}.
+     */
     String kind();
 
-    /** One value; empty where nothing was written. */
+    /**
+     * One value; empty where nothing was written.
+     *
+     * @param text as written, without quotation marks
+     * @param place where it begins
+     */
     record Scalar(String text, Place place) implements YamlNode {
         @Override
         public String kind() {
@@ -20,7 +28,19 @@ public sealed interface YamlNode {
         }
     }
 
+    /**
+     * A list, in the order of the file.
+     *
+     * @param items its nodes
+     * @param place where it begins
+     */
     record Sequence(List<YamlNode> items, Place place) implements YamlNode {
+        /**
+         * Keeps a copy of the items.
+         *
+         * @param items its nodes
+         * @param place where it begins
+         */
         public Sequence {
             items = List.copyOf(items);
         }
@@ -31,11 +51,28 @@ public sealed interface YamlNode {
         }
     }
 
-    /** A key with its place and what stands under it. */
+    /**
+     * A key with its place and what stands under it.
+     *
+     * @param key as written
+     * @param keyPlace where the key begins
+     * @param value what stands under it; an empty scalar where nothing does
+     */
     record Entry(String key, Place keyPlace, YamlNode value) {}
 
-    /** A mapping, in the order of the file. */
+    /**
+     * A mapping, in the order of the file.
+     *
+     * @param entries no key twice
+     * @param place where it begins
+     */
     record Mapping(List<Entry> entries, Place place) implements YamlNode {
+        /**
+         * Keeps a copy of the entries.
+         *
+         * @param entries no key twice
+         * @param place where it begins
+         */
         public Mapping {
             entries = List.copyOf(entries);
         }
@@ -45,15 +82,25 @@ public sealed interface YamlNode {
             return "a mapping";
         }
 
+        /**
+         * {@return the node under a key; empty where the key is absent}
+         *
+         * @param key the key
+         */
         public Optional<YamlNode> get(String key) {
             return entry(key).map(Entry::value);
         }
 
+        /**
+         * {@return the entry of a key; empty where the key is absent}
+         *
+         * @param key the key
+         */
         public Optional<Entry> entry(String key) {
             return entries.stream().filter(e -> e.key().equals(key)).findFirst();
         }
 
-        /** The entries whose values are text, in order. */
+        /** {@return the entries whose values are text, in order} */
         public Map<String, String> texts() {
             Map<String, String> texts = new LinkedHashMap<>();
             entries.forEach(e -> {

@@ -51,6 +51,8 @@ public final class YamlReader {
      *
      * @param folder the audited folder
      * @param relative path of the file below it, with forward slashes; the places of the nodes carry it
+     * @return the root of the document
+     * @throws InputException where it cannot be read, leads out of the folder, or is no plain YAML
      */
     public static YamlNode read(Path folder, String relative) throws InputException {
         return parse(text(folder, relative), relative);
@@ -77,7 +79,13 @@ public final class YamlReader {
         }
     }
 
-    /** Reads YAML text; {@code file} is what places name. */
+    /**
+     * {@return the root of the document in a YAML text}
+     *
+     * @param text the whole document
+     * @param file what places name
+     * @throws InputException where it is no plain YAML, or larger than is read
+     */
     public static YamlNode parse(String text, String file) throws InputException {
         if (text.length() > LONGEST) {
             throw tooLong(file);

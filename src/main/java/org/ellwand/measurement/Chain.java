@@ -21,14 +21,31 @@ public record Chain(
         List<String> weakestFirst,
         boolean openByDesign,
         List<RecordedNote> recorded) {
+    /** A chain of which nothing was said. */
     public static final Chain UNSTATED = new Chain(Optional.empty(), Optional.empty(), Optional.empty());
 
+    /**
+     * Keeps copies of the lists.
+     *
+     * @param calibration absent where nothing was said
+     * @param averaging how long each level was averaged
+     * @param overload the level from which the chain no longer follows
+     * @param weakestFirst the settings in the order in which they are to take more off
+     * @param openByDesign whether the product is vented, so that low notes passing are no fault
+     * @param recorded what is wrong with its recordings
+     */
     public Chain {
         weakestFirst = List.copyOf(weakestFirst);
         recorded = List.copyOf(recorded);
     }
 
-    /** A chain without recordings, of which no more is said. */
+    /**
+     * A chain without recordings, of which no more is said.
+     *
+     * @param calibration absent where nothing was said
+     * @param averaging how long each level was averaged
+     * @param overload the level from which the chain no longer follows
+     */
     public Chain(Optional<Calibration> calibration, Optional<Amount> averaging, Optional<Amount> overload) {
         this(calibration, averaging, overload, List.of(), false, List.of());
     }

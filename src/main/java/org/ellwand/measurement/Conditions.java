@@ -18,6 +18,11 @@ public final class Conditions {
     private final String[] texts;
     private final int hash;
 
+    /**
+     * Conditions by name.
+     *
+     * @param values texts by name; copied
+     */
     public Conditions(SortedMap<String, String> values) {
         this(NameList.of(List.copyOf(values.keySet())), values.values().toArray(String[]::new));
     }
@@ -28,11 +33,16 @@ public final class Conditions {
         this.hash = 31 * names.hash() + Arrays.hashCode(texts);
     }
 
+    /**
+     * {@return conditions by name}
+     *
+     * @param values texts by name, in any order; copied
+     */
     public static Conditions of(Map<String, String> values) {
         return new Conditions(new TreeMap<>(values));
     }
 
-    /** By name; a new map. */
+    /** {@return the texts by name; a new map} */
     public SortedMap<String, String> values() {
         SortedMap<String, String> values = new TreeMap<>();
         for (int i = 0; i < texts.length; i++) {
@@ -41,28 +51,43 @@ public final class Conditions {
         return Collections.unmodifiableSortedMap(values);
     }
 
-    /** The names, sorted. */
+    /** {@return the names, sorted} */
     public Set<String> names() {
         return names.asSet();
     }
 
-    /** What the conditions say, in the order of their names. */
+    /** {@return what the conditions say, in the order of their names} */
     public List<String> texts() {
         return List.of(texts);
     }
 
+    /**
+     * {@return what a condition says; empty where it is not there}
+     *
+     * @param name of the condition
+     */
     public Optional<String> get(String name) {
         int place = names.place(name);
         return place < 0 ? Optional.empty() : Optional.of(texts[place]);
     }
 
-    /** Whether a condition is there and says this. */
+    /**
+     * {@return whether a condition is there and says this}
+     *
+     * @param name of the condition
+     * @param text compared as written
+     */
     public boolean has(String name, String text) {
         int place = names.place(name);
         return place >= 0 && texts[place].equals(text);
     }
 
-    /** These conditions with one more, or one replaced. */
+    /**
+     * {@return these conditions with one more, or one replaced}
+     *
+     * @param name of the condition
+     * @param value what it says
+     */
     public Conditions with(String name, String value) {
         int place = names.place(name);
         int at = place < 0 ? -1 - place : place;
@@ -73,11 +98,20 @@ public final class Conditions {
         return new Conditions(place < 0 ? names.with(name) : names, more);
     }
 
+    /**
+     * {@return these conditions less some; names that are not there do no harm}
+     *
+     * @param dropped names
+     */
     public Conditions without(Set<String> dropped) {
         return left(names.without(dropped));
     }
 
-    /** Those of these conditions that are named. */
+    /**
+     * {@return those of these conditions that are named}
+     *
+     * @param kept names; those that are not there do no harm
+     */
     public Conditions only(Set<String> kept) {
         return left(names.only(kept));
     }

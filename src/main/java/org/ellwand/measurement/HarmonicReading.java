@@ -14,8 +14,10 @@ import org.ellwand.input.Place;
 /**
  * The harmonics of one tone.
  *
+ * @param conditions everything known of it
  * @param fundamental frequency of the tone; absent where no size of a cause depends on it
  * @param levelDbByOrder levels in dB; order 1 is the fundamental
+ * @param place its first row
  */
 public record HarmonicReading(
         Conditions conditions, Optional<Amount> fundamental, SortedMap<Integer, Double> levelDbByOrder, Place place)
@@ -23,17 +25,32 @@ public record HarmonicReading(
     /** Stands in where the tone's frequency was not given and sizes do not depend on it. */
     private static final double ANY_HZ = 1000;
 
+    /**
+     * Keeps a copy of the levels, by rising order.
+     *
+     * @param conditions everything known of it
+     * @param fundamental frequency of the tone
+     * @param levelDbByOrder levels in dB
+     * @param place its first row
+     */
     public HarmonicReading {
         levelDbByOrder = Collections.unmodifiableSortedMap(new TreeMap<>(levelDbByOrder));
     }
 
-    /** With orders in any order. */
+    /**
+     * {@return a reading of levels in any order}
+     *
+     * @param conditions everything known of it
+     * @param fundamental frequency of the tone; absent where no size of a cause depends on it
+     * @param levelDbByOrder levels in dB; order 1 is the fundamental
+     * @param place its first row
+     */
     public static HarmonicReading of(
             Conditions conditions, Optional<Amount> fundamental, Map<Integer, Double> levelDbByOrder, Place place) {
         return new HarmonicReading(conditions, fundamental, new TreeMap<>(levelDbByOrder), place);
     }
 
-    /** This reading with its tone among the conditions. */
+    /** {@return this reading with its tone among the conditions} */
     public HarmonicReading named() {
         return fundamental
                 .map(f -> new HarmonicReading(
@@ -57,7 +74,7 @@ public record HarmonicReading(
         return levelDbByOrder.values().stream().mapToDouble(d -> d).toArray();
     }
 
-    /** The orders that were measured, in the order of the numbers. */
+    /** {@return the orders that were measured, in the order of the numbers} */
     public List<Integer> orders() {
         return new ArrayList<>(levelDbByOrder.keySet());
     }

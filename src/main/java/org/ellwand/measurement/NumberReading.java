@@ -7,8 +7,10 @@ import org.ellwand.input.Place;
 /**
  * One number that was derived from what was measured.
  *
+ * @param conditions everything known of it
  * @param number in the unit of the quantity that derived it
  * @param movedBy unit of the causes that move it
+ * @param place where it was read off
  */
 public record NumberReading(Conditions conditions, double number, Optional<Unit> movedBy, Place place)
         implements Reading {

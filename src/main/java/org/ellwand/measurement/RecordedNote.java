@@ -7,5 +7,6 @@ import org.ellwand.sound.RecordingNote;
  *
  * @param conditions of the reading it belongs to; the session alone where it is the calibrator's
  * @param file relative to the audited folder
+ * @param note what is wrong, and what follows from it
  */
 public record RecordedNote(Conditions conditions, String file, RecordingNote note) {}

@@ -14,12 +14,19 @@ import org.ellwand.amount.Unit;
  * @param id unique in the folder
  * @param file path of the session file relative to the audited folder
  * @param measured date, as written
+ * @param rig what it was measured with, in the auditor's words
+ * @param place where it was measured, in the auditor's words
  * @param resolution absent where the session has no curves
  * @param levelsIn unit of the levels, absent where the session has no curves
  * @param stimuli by id
  * @param openEarScaled whether an open ear at another level may be shifted
  * @param settingsSwitchedInPlace whether one insertion id under two settings is one insertion
  * @param declaredConditions names of further conditions
+ * @param uncertainty sizes of its errors, or that they are unknown
+ * @param readings its curves
+ * @param traces its levels against time
+ * @param harmonics its tones with their harmonics
+ * @param figures single numbers
  * @param dataFiles paths relative to the audited folder, in the order named
  * @param chain what is said of the measuring chain
  */
@@ -42,22 +49,39 @@ public record Session(
         List<Figure> figures,
         List<String> dataFiles,
         Chain chain) {
-    /** This session with other curves. */
+    /**
+     * {@return this session with other curves}
+     *
+     * @param others in place of its own
+     */
     public Session withReadings(List<CurveReading> others) {
         return with(uncertainty, others, traces, harmonics, figures, chain);
     }
 
-    /** This session with other sizes of its errors. */
+    /**
+     * {@return this session with other sizes of its errors}
+     *
+     * @param other in place of its own
+     */
     public Session withUncertainty(Uncertainty other) {
         return with(other, readings, traces, harmonics, figures, chain);
     }
 
-    /** This session with another measuring chain. */
+    /**
+     * {@return this session with another measuring chain}
+     *
+     * @param other in place of its own
+     */
     public Session withChain(Chain other) {
         return with(uncertainty, readings, traces, harmonics, figures, other);
     }
 
-    /** This session with what holds of the conditions of its curves, traces, harmonics and figures. */
+    /**
+     * {@return this session with what holds of the conditions of its curves, traces, harmonics and figures}
+     *
+     * @param curves keeps those for which it holds
+     * @param others keeps those traces, harmonics and figures for whose conditions it holds
+     */
     public Session kept(Predicate<CurveReading> curves, Predicate<Conditions> others) {
         return with(
                 uncertainty,
@@ -96,7 +120,11 @@ public record Session(
                 otherChain);
     }
 
-    /** The stimulus of a reading, where it has one. */
+    /**
+     * {@return the stimulus of a reading, where it has one}
+     *
+     * @param conditions of the reading
+     */
     public Optional<Stimulus> stimulusOf(Conditions conditions) {
         return conditions.get("stimulus").map(stimuli::get);
     }

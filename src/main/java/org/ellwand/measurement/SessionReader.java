@@ -26,6 +26,7 @@ public final class SessionReader {
      *
      * @param folder the audited folder
      * @param relativeFile the session file below it, with forward slashes: {@code measurements/yard-crew-01.yaml}
+     * @return the session with all its readings
      * @throws InputException with everything that is wrong, in file order, at most 20 problems
      */
     public static Session read(Path folder, String relativeFile) throws InputException {
@@ -44,6 +45,7 @@ public final class SessionReader {
      * none.
      *
      * @param folder the audited folder
+     * @return the sessions, in the order of the files' names
      * @throws InputException with the problems of all sessions, and where two share a name
      */
     public static List<Session> readAll(Path folder) throws InputException {

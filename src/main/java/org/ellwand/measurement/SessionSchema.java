@@ -28,7 +28,7 @@ public final class SessionSchema {
         this.declares = declares;
     }
 
-    /** The schema as a tree. */
+    /** {@return the schema as a tree} */
     public static ObjectNode tree() {
         ObjectNode schema = NODES.objectNode();
         schema.put("$schema", "https://json-schema.org/draft/2020-12/schema");
@@ -40,7 +40,7 @@ public final class SessionSchema {
         return schema;
     }
 
-    /** The schema as indented JSON text. */
+    /** {@return the schema as indented JSON text} */
     public static String text() {
         return JsonMapper.builder().build().writerWithDefaultPrettyPrinter().writeValueAsString(tree()) + "\n";
     }

@@ -14,13 +14,20 @@ import org.ellwand.amount.Unit;
  * @param peak its peak level
  */
 public record Stimulus(String id, String kind, List<Amount> levels, Optional<Amount> peak) {
+    /** The kind that stands for no sound: the background. */
     public static final String QUIET = "quiet";
 
+    /** {@return whether it stands for no sound} */
     public boolean isQuiet() {
         return kind.equals(QUIET);
     }
 
-    /** The level in one weighting, where it is given. */
+    /**
+     * The level in one weighting, where it is given.
+     *
+     * @param unit {@link Unit#DB_SPL}, {@link Unit#DB_A} or {@link Unit#DB_C}
+     * @return in dB; empty where it was not given in this weighting
+     */
     public Optional<Double> levelIn(Unit unit) {
         return levels.stream().filter(a -> a.unit() == unit).map(Amount::value).findFirst();
     }

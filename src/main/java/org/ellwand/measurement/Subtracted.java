@@ -16,6 +16,13 @@ import org.ellwand.acoustics.Band;
  * @param shares q in each band where the background was subtracted; in no other was the level changed for it
  */
 public record Subtracted(List<CurveReading> readings, Map<Band, Double> backgroundDb, Map<Band, Double> shares) {
+    /**
+     * Keeps copies.
+     *
+     * @param readings in quiet that the background is the mean of
+     * @param backgroundDb level of the background in each band that they all have
+     * @param shares q in each band where the background was subtracted
+     */
     public Subtracted {
         readings = List.copyOf(readings);
         backgroundDb = Map.copyOf(new TreeMap<>(backgroundDb));
@@ -27,7 +34,11 @@ public record Subtracted(List<CurveReading> readings, Map<Band, Double> backgrou
         return 1 / (1 - shares.getOrDefault(band, 0.0));
     }
 
-    /** How much of an error of the background comes in, in a band; 0 where nothing was subtracted. */
+    /**
+     * {@return how much of an error of the background comes in, in a band; 0 where nothing was subtracted}
+     *
+     * @param band of the reading
+     */
     public double entering(Band band) {
         double q = shares.getOrDefault(band, 0.0);
         return q / (1 - q);

@@ -9,10 +9,12 @@ import org.ellwand.input.Place;
 /**
  * A level against time.
  *
+ * @param conditions everything known of it
  * @param step of the sound, inside the trace; a trace without one was taken under a steady sound or programme
  * @param levelsIn unit of the levels
  * @param timeS seconds, rising; at least two
  * @param levelDb the level at each time
+ * @param place where its sheet begins
  */
 public record Trace(
         Conditions conditions,
@@ -22,7 +24,7 @@ public record Trace(
         List<Double> levelDb,
         Place place) {
 
-    /** Its conditions with its step among them: traces of different steps are no repeats. */
+    /** {@return its conditions with its step among them: traces of different steps are no repeats} */
     public Conditions named() {
         return step.map(s -> conditions.with(
                         "step",
@@ -35,7 +37,7 @@ public record Trace(
         return value == Math.rint(value) ? Long.toString((long) value) : Double.toString(value);
     }
 
-    /** Its times and levels as acoustics takes them. */
+    /** {@return its times and levels as acoustics takes them} */
     public LevelTrace levels() {
         return new LevelTrace(numbers(timeS), numbers(levelDb));
     }

@@ -14,6 +14,7 @@ public final class TypicalProbeTube {
 
     private TypicalProbeTube() {}
 
+    /** {@return the causes in dB, by frequency; from common practice, no source} */
     public static List<Cause> causes() {
         return List.of(
                 cause("calibration", SharedBy.SESSION, false, 0.3, 0.3, 0.4, 0.5, 0.8, 1.0),

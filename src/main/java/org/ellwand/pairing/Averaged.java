@@ -20,14 +20,22 @@ public record Averaged(boolean ears, boolean units) {
     private static final Set<String> WEARER = Set.of("session", "head", "ear", "side", "stimulus");
     private static final Set<String> UNIT = Set.of("session", "unit", "stimulus");
 
-    /** What a rule averages over, be it for a mean or for a share. */
+    /**
+     * {@return what a rule averages over, be it for a mean or for a share}
+     *
+     * @param rule any rule
+     */
     public static Averaged by(Rule rule) {
         return new Averaged(
                 rule.ears().filter(Population::isBeyondTheMeasured).isPresent(),
                 rule.units().filter(Population::isBeyondTheMeasured).isPresent());
     }
 
-    /** The same for rules about means alone: a share counts people or products one by one. */
+    /**
+     * {@return the same for rules about means alone: a share counts people or products one by one}
+     *
+     * @param rule any rule
+     */
     public static Averaged byMean(Rule rule) {
         return new Averaged(isMean(rule.ears()), isMean(rule.units()));
     }
@@ -36,18 +44,23 @@ public record Averaged(boolean ears, boolean units) {
         return population.filter(Population.Mean.class::isInstance).isPresent();
     }
 
+    /** {@return whether it averages over neither} */
     public boolean isNothing() {
         return !ears && !units;
     }
 
-    /** The conditions that are averaged away. */
+    /** {@return the names of the conditions that are averaged away} */
     public Set<String> conditions() {
         Set<String> names = new HashSet<>(ears ? WEARER : Set.of());
         names.addAll(units ? UNIT : Set.of());
         return names;
     }
 
-    /** Who, or what, was measured under these conditions: heads, units, or both together. */
+    /**
+     * {@return who, or what, was measured under these conditions: heads, units, or both together}
+     *
+     * @param measured the conditions of what was measured
+     */
     public Set<String> members(List<Conditions> measured) {
         return measured.stream().map(this::member).collect(Collectors.toSet());
     }
@@ -57,6 +70,9 @@ public record Averaged(boolean ears, boolean units) {
      * there are more on a side.
      *
      * @param paired what was measured on both sides
+     * @param first what was measured on the first side
+     * @param second what was measured on the second side
+     * @return whether they do; also where nothing is averaged, or one side was not measured
      */
     public boolean isServedBy(List<Conditions> paired, List<Conditions> first, List<Conditions> second) {
         int both = members(paired).size();

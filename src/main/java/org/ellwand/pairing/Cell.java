@@ -12,6 +12,7 @@ import org.ellwand.words.Remark;
 /**
  * What one number is computed from: readings that are equal in every condition but insertion and take.
  *
+ * @param session of all its readings
  * @param conditions what they have in common
  * @param insertions at least one
  * @param values what the numbers of the readings in place are
@@ -29,6 +30,18 @@ public record Cell(
         List<Reading> field,
         double openEarShiftDb,
         List<Remark> notes) {
+    /**
+     * Keeps copies of the lists.
+     *
+     * @param session of all its readings
+     * @param conditions what they have in common
+     * @param insertions at least one
+     * @param values what the numbers of the readings in place are
+     * @param openEar takes of the open ear that belongs to them
+     * @param field takes of the field microphone
+     * @param openEarShiftDb to be added to the open ear, where it was measured at another level
+     * @param notes what a reader must know of this cell
+     */
     public Cell {
         insertions = List.copyOf(insertions);
         openEar = List.copyOf(openEar);
@@ -36,16 +49,22 @@ public record Cell(
         notes = List.copyOf(notes);
     }
 
-    /** Unit of the causes that move the readings in place, dB or ms; empty where no declared cause does. */
+    /** {@return the unit of the causes that move the readings in place, dB or ms; empty where no declared cause does} */
     public Optional<Unit> movedBy() {
         return insertions.get(0).takes().get(0).movedBy();
     }
 
+    /** {@return the test sound; empty where the readings name none} */
     public Optional<Stimulus> stimulus() {
         return session.stimulusOf(conditions);
     }
 
-    /** This cell with one of its insertions only. */
+    /**
+     * {@return this cell with one of its insertions only}
+     *
+     * @param key of the insertion
+     * @throws IllegalArgumentException where the cell has no such insertion
+     */
     public Cell only(String key) {
         Insertion insertion = insertions.stream()
                 .filter(i -> i.key().equals(key))
@@ -54,11 +73,16 @@ public record Cell(
         return new Cell(session, conditions, List.of(insertion), values, openEar, field, openEarShiftDb, notes);
     }
 
-    /** Who wears it: head, ear and side together. */
+    /** {@return who wears it: head, ear and side together} */
     public String wearer() {
         return part("head") + "/" + part("ear") + "/" + part("side");
     }
 
+    /**
+     * {@return what a condition says; an empty text where it is not there}
+     *
+     * @param condition its name
+     */
     public String part(String condition) {
         return conditions.get(condition).orElse("");
     }

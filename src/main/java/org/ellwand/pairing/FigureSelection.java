@@ -19,24 +19,47 @@ public final class FigureSelection {
     private final String product;
     private final List<Session> sessions;
 
+    /**
+     * The figures of one product.
+     *
+     * @param product its name, as figures name their device
+     * @param sessions all that may hold figures of it
+     */
     public FigureSelection(String product, List<Session> sessions) {
         this.product = product;
         this.sessions = List.copyOf(sessions);
     }
 
-    /** The groups of a rule, in order of their conditions. */
+    /**
+     * {@return the groups of a rule, in order of their conditions}
+     *
+     * @param rule about a figure
+     * @throws InputException where figures of several settings, fits, firmwares, ears or units match and the rule says
+     *     nothing of it
+     */
     public Map<Conditions, List<Figure>> select(Rule rule) throws InputException {
         return select(rule, Filter.of(rule, product));
     }
 
-    /** The groups of the first (or the second) value of a comparison. */
+    /**
+     * {@return the groups of the first (or the second) value of a comparison}
+     *
+     * @param rule about a figure, with {@code between}
+     * @param first whether the first value is meant, not the second
+     * @throws InputException as {@link #select}
+     */
     public Map<Conditions, List<Figure>> side(Rule rule, boolean first) throws InputException {
         Between between = rule.between().orElseThrow();
         String value = first ? between.first() : between.second();
         return select(rule, Filter.of(rule, product).with(between.condition(), value, Optional.empty()));
     }
 
-    /** Every figure that enters a rule, of both values where it compares two. */
+    /**
+     * {@return every figure that enters a rule, of both values where it compares two}
+     *
+     * @param rule about a figure
+     * @throws InputException as {@link #select}
+     */
     public List<Figure> all(Rule rule) throws InputException {
         List<Figure> all = new ArrayList<>();
         if (rule.between().isPresent()) {

@@ -12,6 +12,13 @@ import org.ellwand.measurement.Reading;
  * @param takes at least one
  */
 public record Insertion(String key, Optional<String> id, List<Reading> takes) {
+    /**
+     * Keeps a copy of the takes.
+     *
+     * @param key what identifies it in its session: equal keys are one insertion
+     * @param id the auditor's id
+     * @param takes at least one
+     */
     public Insertion {
         takes = List.copyOf(takes);
     }

@@ -12,6 +12,12 @@ import org.ellwand.measurement.Reading;
  * @param cells at least one
  */
 public record Joined(Conditions conditions, List<Cell> cells) {
+    /**
+     * Keeps a copy of the cells.
+     *
+     * @param conditions what they have in common
+     * @param cells at least one
+     */
     public Joined {
         cells = List.copyOf(cells);
     }
@@ -20,7 +26,7 @@ public record Joined(Conditions conditions, List<Cell> cells) {
         return new Joined(cell.conditions(), List.of(cell));
     }
 
-    /** The first of the cells; the only one where nothing was joined. */
+    /** {@return the first of the cells; the only one where nothing was joined} */
     public Cell first() {
         return cells.get(0);
     }

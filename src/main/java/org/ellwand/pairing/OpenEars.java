@@ -46,7 +46,11 @@ public final class OpenEars {
         }
     }
 
-    /** The open ears and field microphones of a session. */
+    /**
+     * {@return the open ears and field microphones of a session}
+     *
+     * @param session with readings of both kinds
+     */
     public static OpenEars in(Session session) {
         return new OpenEars(session);
     }
@@ -59,12 +63,18 @@ public final class OpenEars {
      * An open ear.
      *
      * @param takes at least one
+     * @param field takes of the field microphone under the same sound; empty where there are none
      * @param shiftDb to be added to its levels
      * @param note says so, where it was shifted
      */
     public record Partner(List<Reading> takes, List<Reading> field, double shiftDb, Optional<Remark> note) {}
 
-    /** Of readings that differ in nothing that matters here, the same partner. */
+    /**
+     * {@return the open ear that belongs to a reading; empty where none does} Readings that differ in nothing that
+     * matters here have the same one.
+     *
+     * @param inPlace a reading with a product in place
+     */
     public Optional<Partner> of(Reading inPlace) {
         return partners.computeIfAbsent(inPlace.conditions().without(notAsked), k -> found(inPlace));
     }

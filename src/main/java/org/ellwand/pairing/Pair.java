@@ -12,6 +12,8 @@ import org.ellwand.measurement.Conditions;
  * What differs in one condition only: the first is held against the second.
  *
  * @param conditions what both have in common
+ * @param first what stands first in {@code between}
+ * @param second what it is compared with
  */
 public record Pair(Conditions conditions, Joined first, Joined second) {
     static Pair of(Joined first, Joined second) {
@@ -22,7 +24,7 @@ public record Pair(Conditions conditions, Joined first, Joined second) {
         return new Pair(first.conditions().without(differing), first, second);
     }
 
-    /** The cells of the first, then those of the second. */
+    /** {@return the cells of the first, then those of the second} */
     public List<Cell> cells() {
         return Stream.concat(first.cells().stream(), second.cells().stream()).toList();
     }

@@ -31,6 +31,12 @@ public final class PairSelection {
     private final Selection selection;
     private final String product;
 
+    /**
+     * The comparisons of one product.
+     *
+     * @param product its name, as readings name their device
+     * @param selection finds the cells of each side
+     */
     public PairSelection(String product, Selection selection) {
         this.product = product;
         this.selection = selection;
@@ -49,6 +55,8 @@ public final class PairSelection {
      * The pairs of a rule with {@code between}; where it speaks of a mean over people or products, and fewer than two of
      * them were measured on both sides, all of both sides instead.
      *
+     * @param rule with {@code between}
+     * @return pairs, or both sides, and what could not be used
      * @throws InputException where readings of several settings, fits, firmwares, ears or units match and the rule says
      *     nothing of it
      */

@@ -16,6 +16,12 @@ public final class PanelSelection {
     private final String product;
     private final List<Session> sessions;
 
+    /**
+     * The panels of one product.
+     *
+     * @param product its name, as readings name their device
+     * @param sessions all that may hold readings of it
+     */
     public PanelSelection(String product, List<Session> sessions) {
         this.product = product;
         this.sessions = List.copyOf(sessions);
@@ -24,6 +30,8 @@ public final class PanelSelection {
     /**
      * The trials of each subject, by its name: the head, else the ear, else the session.
      *
+     * @param rule of a rating
+     * @return one curve or more for each subject, attenuation in dB
      * @throws InputException where trials of several settings, fits or firmwares match and the rule says nothing of it
      */
     public SortedMap<String, List<CurveReading>> select(Rule rule) throws InputException {
@@ -48,7 +56,10 @@ public final class PanelSelection {
                 .orElse("");
     }
 
-    /** Whether the product has curves, and none of them is the attenuation of a subject at the hearing threshold. */
+    /**
+     * {@return whether the product has curves, and none of them is the attenuation of a subject at the hearing
+     * threshold}
+     */
     public boolean hasOtherCurvesOnly() {
         return of(Reading.Values.SUBJECT_ATTENUATION).isEmpty()
                 && sessions.stream()

@@ -32,10 +32,19 @@ public final class Selection {
     /**
      * What a quantity needs of the readings.
      *
+     * @param source where the readings in place come from
      * @param openEar whether a cell without an open ear is of no use
+     * @param joining which cells one number is computed from together
      */
     public record Need(Source source, boolean openEar, Joining joining) {}
 
+    /**
+     * The cells of one product.
+     *
+     * @param product its name, as readings name their device
+     * @param sessions all that may hold readings of it
+     * @param need what the quantity needs of them
+     */
     public Selection(String product, List<Session> sessions, Need need) {
         this.product = product;
         this.sessions = List.copyOf(sessions);
@@ -45,6 +54,8 @@ public final class Selection {
     /**
      * The cells of a rule without {@code between}, or of one side of it, joined as the quantity needs them.
      *
+     * @param rule any rule about readings
+     * @return the cells, and what could not be used
      * @throws InputException where readings of several settings, fits, firmwares, ears or units match and the rule says
      *     nothing of it
      */

@@ -9,6 +9,12 @@ import java.util.List;
  * @param second at least one
  */
 public record Sides(List<Joined> first, List<Joined> second) {
+    /**
+     * Keeps copies of the lists.
+     *
+     * @param first at least one
+     * @param second at least one
+     */
     public Sides {
         first = List.copyOf(first);
         second = List.copyOf(second);

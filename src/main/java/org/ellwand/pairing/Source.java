@@ -23,6 +23,9 @@ public interface Source {
     /**
      * Hands over the wanted readings of a session.
      *
+     * @param session whose readings are looked through
+     * @param wanted whether a reading of these conditions is
+     * @param found takes each wanted reading
      * @param dropped is told why a wanted one cannot be used
      */
     void collect(

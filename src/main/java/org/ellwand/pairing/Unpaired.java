@@ -18,7 +18,13 @@ public final class Unpaired {
 
     private Unpaired() {}
 
-    /** Why nothing pairs up; absent where nothing was measured on either side. */
+    /**
+     * {@return why nothing pairs up; absent where nothing was measured on either side}
+     *
+     * @param between the two values that are compared
+     * @param first what was measured of the first
+     * @param second what was measured of the second
+     */
     public static Optional<Remark> all(Between between, List<Conditions> first, List<Conditions> second) {
         if (first.isEmpty() && second.isEmpty()) {
             return Optional.empty();
@@ -65,7 +71,15 @@ public final class Unpaired {
         return values;
     }
 
-    /** How many people or products were measured on one side only and are left out of a mean; absent where none. */
+    /**
+     * {@return how many people or products were measured on one side only and are left out of a mean; absent where
+     * none}
+     *
+     * @param averaged what the rule averages over
+     * @param first what was measured on the first side
+     * @param second what was measured on the second side
+     * @param paired what was measured on both
+     */
     public static Optional<Remark> some(
             Averaged averaged, List<Conditions> first, List<Conditions> second, List<Conditions> paired) {
         if (averaged.isNothing() || paired.isEmpty()) {
@@ -80,7 +94,13 @@ public final class Unpaired {
                         .with("count", left.size()));
     }
 
-    /** That means are held against each other instead of pairs. */
+    /**
+     * {@return the remark that means are held against each other instead of pairs}
+     *
+     * @param averaged what the rule averages over
+     * @param first what was measured on the first side
+     * @param second what was measured on the second side
+     */
     public static Remark compared(Averaged averaged, List<Conditions> first, List<Conditions> second) {
         return Remark.of(averaged.units() ? "means-of-units" : "means-of-heads")
                 .with("first", averaged.members(first).size())

@@ -16,14 +16,20 @@ import org.ellwand.measurement.Uncertainty;
 /**
  * What is left to measure of a product.
  *
+ * @param product the product and its audit
  * @param decided how many claims need nothing more
  * @param outlooks the others, in the order of the file
- * @param worn the earlier sessions with the product in place
  * @param sittings one for each ear and sample that was measured, or one for a first ear; none where nothing is planned
+ * @param worn the earlier sessions with the product in place
  */
 public record Plan(
         ProductAudit product, long decided, List<Outlook> outlooks, List<Sitting> sittings, List<Session> worn) {
-    /** Plans for every product of an audit. */
+    /**
+     * {@return a plan for every product of an audit, in its order}
+     *
+     * @param audit finished
+     * @throws InputException where a rule leaves open which of several readings it speaks of
+     */
     public static List<Plan> of(Audit audit) throws InputException {
         List<Plan> plans = new ArrayList<>();
         Repeats repeats = new Repeats(audit.sessions());

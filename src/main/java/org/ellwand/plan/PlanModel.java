@@ -33,8 +33,10 @@ public final class PlanModel {
     /**
      * All that the template sees.
      *
+     * @param plans one a product
      * @param seconds duration of a reading
      * @param sentences what rules and reasons are worded in
+     * @return the model's keys with their values
      */
     public static Map<String, Object> of(List<Plan> plans, double seconds, Sentences sentences) {
         PlanModel model = new PlanModel(seconds, sentences);
@@ -46,7 +48,12 @@ public final class PlanModel {
         return top;
     }
 
-    /** The session files and sheets of the plans, by name. */
+    /**
+     * The session files and sheets of the plans, by name.
+     *
+     * @param plans one a product
+     * @return the content of each file, by its name
+     */
     public static SortedMap<String, String> files(List<Plan> plans) {
         SortedMap<String, String> files = new TreeMap<>();
         for (Plan plan : plans) {

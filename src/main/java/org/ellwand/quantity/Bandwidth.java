@@ -29,7 +29,10 @@ public final class Bandwidth {
     /**
      * The bands of a choice. Where it is open on a side, and for {@code all}, what was measured is what is meant.
      *
+     * @param choice what the rule speaks of
+     * @param resolution of the bands
      * @param measured every band that any reading concerned has
+     * @return lowest first
      */
     public static List<Band> bands(BandChoice choice, Resolution resolution, SortedSet<Band> measured) {
         if (choice instanceof BandChoice.Range range) {

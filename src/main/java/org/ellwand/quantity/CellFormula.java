@@ -10,7 +10,9 @@ import org.ellwand.pairing.Cell;
 /**
  * A spectral quantity of one cell.
  *
+ * @param cell readings in place, and their open ear
  * @param quiet the same in quiet; absent where no part needs it
+ * @param parts the signed curves that are summed
  */
 public record CellFormula(Cell cell, Optional<Cell> quiet, List<CurvePart> parts) implements Formula {
     @Override
@@ -47,7 +49,11 @@ public record CellFormula(Cell cell, Optional<Cell> quiet, List<CurvePart> parts
     /**
      * Mean levels of a cell's readings in place, or of its open ear as shifted, in dB.
      *
+     * @param cell whose readings are averaged
+     * @param openEar whether its open ear is meant, not what is in place
+     * @param resolution of the bands
      * @param bands where one of them is not there, nothing is returned
+     * @return one level a band, in dB; empty where a band is missing
      */
     public static List<Double> meanLevels(Cell cell, boolean openEar, Resolution resolution, List<Band> bands) {
         ReadingIndex index = new ReadingIndex();

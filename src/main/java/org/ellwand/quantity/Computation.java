@@ -7,7 +7,7 @@ import java.util.List;
  * formula serves the unperturbed readings and every draw; instances hold scratch space and belong to one thread.
  */
 public interface Computation {
-    /** How many numbers come out. */
+    /** {@return how many numbers come out} */
     int size();
 
     /**
@@ -19,28 +19,36 @@ public interface Computation {
      */
     void compute(double[][] levelsDb, double[] out);
 
-    /** Whether every number is a linear function of the levels. */
+    /** {@return whether every number is a linear function of the levels} */
     boolean isLinear();
 
     /**
-     * The numbers between the readings and the judged ones, whose errors are found first: the gains of a series, say.
-     * This computation itself where there are none.
+     * {@return the numbers between the readings and the judged ones, whose errors are found first: the gains of a
+     * series, say} This computation itself where there are none.
      */
     default Computation inner() {
         return this;
     }
 
-    /** From the inner numbers to the judged ones. */
+    /**
+     * From the inner numbers to the judged ones.
+     *
+     * @param inner what {@link #inner} computed
+     * @param out receives {@link #size()} numbers, unit of the quantity
+     */
     default void outer(double[] inner, double[] out) {
         System.arraycopy(inner, 0, out, 0, out.length);
     }
 
-    /** Levels of the test sound, in dB, that the inner numbers belong to, lowest first; empty where they are no such series. */
+    /**
+     * {@return levels of the test sound in dB that the inner numbers belong to, lowest first; empty where they are no
+     * such series}
+     */
     default List<Double> seriesLevelsDb() {
         return List.of();
     }
 
-    /** How far the judged numbers can be told. */
+    /** {@return how far the judged numbers can be told} */
     default Reach reach() {
         return Reach.UNLIMITED;
     }
@@ -50,7 +58,10 @@ public interface Computation {
         /**
          * Adds to ∂out[point]/∂level[reading][band]; places at which nothing is added are 0.
          *
+         * @param reading position in the {@link ReadingIndex}
          * @param band position in the reading's spectrum
+         * @param point which of the numbers
+         * @param slope unit of the quantity per dB
          */
         void add(int reading, int band, int point, double slope);
     }
@@ -58,26 +69,38 @@ public interface Computation {
     /**
      * Hands over {@code factor} times the slopes of a linear computation, where they are known in closed form.
      *
+     * @param factor a plain number
+     * @param slopes takes them
      * @return whether they are; if not, nothing was handed over
      */
     default boolean addSlopes(double factor, Slopes slopes) {
         return false;
     }
 
-    /** A computation whose numbers, times a factor, are added to others. */
+    /**
+     * A computation whose numbers, times a factor, are added to others.
+     *
+     * @param of what computes the numbers
+     * @param factor a plain number
+     */
     record Addend(Computation of, double factor) {}
 
-    /** What the numbers are the sum of; this computation alone where they are no such sum. */
+    /** {@return what the numbers are the sum of; this computation alone where they are no such sum} */
     default List<Addend> addends() {
         return List.of(new Addend(this, 1));
     }
 
-    /** Positions of the readings that move the numbers, ascending; empty where any may. */
+    /** {@return positions of the readings that move the numbers, ascending; empty where any may} */
     default List<Integer> readings() {
         return List.of();
     }
 
-    /** The readings of several computations together. */
+    /**
+     * The readings of several computations together.
+     *
+     * @param computations any of which may name none
+     * @return positions, ascending; empty where any reading may move a number
+     */
     static List<Integer> readings(List<Computation> computations) {
         List<List<Integer>> each =
                 computations.stream().map(Computation::readings).toList();
@@ -86,6 +109,7 @@ public interface Computation {
                 : each.stream().flatMap(List::stream).distinct().sorted().toList();
     }
 
+    /** {@return whether there are numbers between the readings and the judged ones} */
     default boolean isStaged() {
         return inner() != this;
     }

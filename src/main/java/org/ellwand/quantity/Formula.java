@@ -14,6 +14,8 @@ public interface Formula {
      *
      * @param resolution of the curve
      * @param bands every one of them is there in all readings concerned
+     * @param outcome what is made of the curve
+     * @param weighting of an overall level
      */
     record Task(Resolution resolution, List<Band> bands, Outcome outcome, Weighting weighting) {
         Task with(Outcome other) {
@@ -21,15 +23,36 @@ public interface Formula {
         }
     }
 
+    /**
+     * {@return the computation of a task; it holds scratch space and belongs to one thread}
+     *
+     * @param task resolution, bands and what is made of them
+     * @param index numbers the readings; it grows by those that are needed
+     */
     Computation computation(Task task, ReadingIndex index);
 
-    /** Those of some bands for which all readings concerned have what is needed. */
+    /**
+     * {@return those of some bands for which all readings concerned have what is needed}
+     *
+     * @param bands to choose from
+     * @param resolution of the bands
+     */
     List<Band> having(List<Band> bands, Resolution resolution);
 
-    /** Every band that any reading in place has. */
+    /**
+     * {@return every band that any reading in place has, lowest first}
+     *
+     * @param resolution of the bands
+     */
     List<Band> anyBands(Resolution resolution);
 
-    /** First less second, or first over second. */
+    /**
+     * First less second, or first over second.
+     *
+     * @param first what stands first
+     * @param second what it is compared with
+     * @param ratio whether the first is divided by the second, not lessened by it
+     */
     record Comparison(Formula first, Formula second, boolean ratio) implements Formula {
         @Override
         public Computation computation(Task task, ReadingIndex index) {
@@ -49,7 +72,11 @@ public interface Formula {
         }
     }
 
-    /** The mean of several. */
+    /**
+     * The mean of several.
+     *
+     * @param members at least one
+     */
     record Mean(List<Formula> members) implements Formula {
         @Override
         public Computation computation(Task task, ReadingIndex index) {
@@ -68,7 +95,13 @@ public interface Formula {
         }
     }
 
-    /** Those of some bands for which every formula has what it needs. */
+    /**
+     * {@return those of some bands for which every formula has what it needs}
+     *
+     * @param formulas all of them are asked
+     * @param bands to choose from
+     * @param resolution of the bands
+     */
     static List<Band> having(List<? extends Formula> formulas, List<Band> bands, Resolution resolution) {
         List<Band> left = bands;
         for (Formula formula : formulas) {
@@ -77,6 +110,12 @@ public interface Formula {
         return left;
     }
 
+    /**
+     * {@return the bands of several formulas together, lowest first}
+     *
+     * @param formulas all of them are asked
+     * @param resolution of the bands
+     */
     static List<Band> union(List<? extends Formula> formulas, Resolution resolution) {
         SortedSet<Band> all = new TreeSet<>();
         List<Band> last = List.of();

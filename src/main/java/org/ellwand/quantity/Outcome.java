@@ -13,7 +13,11 @@ public enum Outcome {
     /** Energy-summed levels, each part with its sign. */
     OVERALL;
 
-    /** How many numbers come out of a curve of so many bands. */
+    /**
+     * {@return how many numbers come out of a curve of so many bands}
+     *
+     * @param bands how many
+     */
     public int size(int bands) {
         return switch (this) {
             case CURVE -> bands;

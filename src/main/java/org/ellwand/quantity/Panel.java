@@ -20,7 +20,11 @@ import org.ellwand.measurement.CurveReading;
  * @param trials of all subjects together
  */
 public record Panel(SortedMap<String, SortedMap<Integer, Double>> subjects, int trials) {
-    /** The panel of readings that hold attenuation, by subject. */
+    /**
+     * {@return the panel of readings that hold attenuation, by subject}
+     *
+     * @param readings curves of attenuation, one or more for each subject
+     */
     public static Panel of(Map<String, List<CurveReading>> readings) {
         List<SortedMap<Integer, Double>> all = readings.values().stream()
                 .flatMap(List::stream)
@@ -55,7 +59,7 @@ public record Panel(SortedMap<String, SortedMap<Integer, Double>> subjects, int 
         return mean;
     }
 
-    /** Frequencies in Hz that every trial holds. */
+    /** {@return the frequencies in Hz that every trial holds} */
     public SortedSet<Integer> frequenciesHz() {
         return new TreeSet<>(attenuationsDb().get(0).keySet());
     }

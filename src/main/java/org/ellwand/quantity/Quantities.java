@@ -27,7 +27,7 @@ public final class Quantities {
 
     private Quantities() {}
 
-    /** What a claims reader must know of them. */
+    /** {@return what a claims reader must know of the quantities} */
     public static List<QuantityForm> forms() {
         return ALL.stream().map(Quantity::form).toList();
     }
@@ -35,6 +35,8 @@ public final class Quantities {
     /**
      * The quantity of a name.
      *
+     * @param name as a rule gives it
+     * @return the quantity
      * @throws IllegalArgumentException where a rule names none, which the reader refuses
      */
     public static Quantity named(String name) {

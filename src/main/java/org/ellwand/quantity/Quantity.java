@@ -4,6 +4,6 @@ import org.ellwand.claim.QuantityForm;
 
 /** A quantity that claims may be about. */
 public interface Quantity {
-    /** What a rule of it needs and may use. */
+    /** {@return what a rule of it needs and may use} */
     QuantityForm form();
 }

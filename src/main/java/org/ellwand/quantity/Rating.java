@@ -44,7 +44,11 @@ public final class Rating implements Quantity {
                 "SNR, H, M, L by ISO 4869-2; NRR by 40 CFR 211.207: re-computed, then compared with the printed figure");
     }
 
-    /** By whose rule a rating is computed. */
+    /**
+     * {@return by whose rule a rating is computed}
+     *
+     * @param rule of a rating
+     */
     public RatingMethod method(Rule rule) {
         return RatingMethod.of(rule);
     }
@@ -52,6 +56,8 @@ public final class Rating implements Quantity {
     /**
      * The table that a rule carries.
      *
+     * @param rule of a rating, with a {@code table}
+     * @return means and deviations in dB
      * @throws InputException where it does not hold the frequencies of the method, or the method needs each subject
      */
     public AttenuationTable table(Rule rule) throws InputException {
@@ -68,7 +74,12 @@ public final class Rating implements Quantity {
         return PrintedTable.of(rule, method);
     }
 
-    /** The rating in dB, not rounded, of a table that holds the frequencies of the method. */
+    /**
+     * {@return the rating in dB, not rounded, of a table that holds the frequencies of the method}
+     *
+     * @param rule of a rating
+     * @param table mean and deviation at each frequency of the method
+     */
     public double ofDb(Rule rule, AttenuationTable table) {
         if (method(rule) == RatingMethod.CFR) {
             return new NoiseReductionRating(table).ratingDb();
@@ -76,7 +87,12 @@ public final class Rating implements Quantity {
         return formula(rule).ofDb(table.assumedProtectionDb(factor(rule)));
     }
 
-    /** The rating in dB, not rounded, of at least two subjects measured at the frequencies of the method. */
+    /**
+     * {@return the rating in dB, not rounded, of at least two subjects measured at the frequencies of the method}
+     *
+     * @param rule of a rating
+     * @param panel at least two subjects
+     */
     public double ofDb(Rule rule, Panel panel) {
         Panel wanted = panel.only(method(rule).frequenciesHz());
         if (method(rule) != RatingMethod.ISO_2018) {

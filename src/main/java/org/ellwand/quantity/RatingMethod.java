@@ -25,7 +25,11 @@ public enum RatingMethod {
         this.text = text;
     }
 
-    /** The method of a rule that the claims reader has accepted. */
+    /**
+     * {@return the method of a rule that the claims reader has accepted}
+     *
+     * @param rule of a rating
+     */
     public static RatingMethod of(Rule rule) {
         return Arrays.stream(values())
                 .filter(m -> m.text.equals(rule.method().get("method")))
@@ -33,12 +37,12 @@ public enum RatingMethod {
                 .orElseThrow();
     }
 
-    /** As claims name it. */
+    /** {@return the method as claims name it} */
     public String text() {
         return text;
     }
 
-    /** Test frequencies in Hz, lowest first. */
+    /** {@return the test frequencies in Hz, lowest first} */
     public List<Integer> frequenciesHz() {
         return switch (this) {
             case ISO_1994 -> ReferenceNoise.OCTAVES_HZ;
@@ -50,7 +54,11 @@ public enum RatingMethod {
         };
     }
 
-    /** Whether a rating may be computed without a frequency, where it was not measured. */
+    /**
+     * {@return whether a rating may be computed without a frequency, where it was not measured}
+     *
+     * @param hz a test frequency, in Hz
+     */
     public boolean isOptional(int hz) {
         return this == ISO_1994 && hz == LOWEST_OCTAVE_HZ;
     }
@@ -59,13 +67,22 @@ public enum RatingMethod {
         return this == CFR;
     }
 
-    /** The value in whole decibels. Of exact halves only 40 CFR 211.207 says where they go; the others are given upward. */
+    /**
+     * {@return the value in whole decibels} Of exact halves only 40 CFR 211.207 says where they go; the others are
+     * given upward.
+     *
+     * @param valueDb as computed, in dB
+     */
     public double roundedDb(double valueDb) {
         double exact = withoutNoise(valueDb);
         return sendsHalvesDown() ? Math.ceil(exact - 0.5) : Math.floor(exact + 0.5);
     }
 
-    /** Whether a value is an exact half and the method does not say which way that goes. */
+    /**
+     * {@return whether a value is an exact half and the method does not say which way that goes}
+     *
+     * @param valueDb as computed, in dB
+     */
     public boolean isOpen(double valueDb) {
         double exact = withoutNoise(valueDb);
         return !sendsHalvesDown() && exact - Math.floor(exact) == 0.5;
@@ -74,6 +91,10 @@ public enum RatingMethod {
     /**
      * Whether a computed value keeps a limit. Compared as computed; where the lower end is half of a figure's last printed
      * digit below it, an exact half there goes where the method sends it.
+     *
+     * @param valueDb as computed, in dB
+     * @param limit in dB
+     * @return whether it does
      */
     public boolean meets(double valueDb, Interval limit) {
         double value = withoutNoise(valueDb);

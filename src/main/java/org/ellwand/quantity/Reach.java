@@ -8,13 +8,14 @@ package org.ellwand.quantity;
  * @param highest unit of the quantity; +∞ where nothing bounds it
  */
 public record Reach(double lowest, double highest) {
+    /** Every value can be told. */
     public static final Reach UNLIMITED = new Reach(Double.NEGATIVE_INFINITY, Double.POSITIVE_INFINITY);
 
-    public boolean isUnlimited() {
-        return equals(UNLIMITED);
-    }
-
-    /** The nearest value that can be told. */
+    /**
+     * {@return the nearest value that can be told}
+     *
+     * @param value unit of the quantity
+     */
     public double nearest(double value) {
         return Math.max(lowest, Math.min(highest, value));
     }

@@ -11,7 +11,11 @@ public final class ReadingIndex {
     private final List<Reading> readings = new ArrayList<>();
     private final Places places = new Places();
 
-    /** The position of a reading; a reading not seen before gets the next one. */
+    /**
+     * {@return the position of a reading; a reading not seen before gets the next one}
+     *
+     * @param reading told by identity, not by what it says
+     */
     public int of(Reading reading) {
         Integer known = positions.get(reading);
         if (known != null) {
@@ -27,20 +31,26 @@ public final class ReadingIndex {
         return places;
     }
 
-    /** The reading at a position. */
+    /**
+     * {@return the reading at a position}
+     *
+     * @param position one that was given out
+     */
     public Reading at(int position) {
         return readings.get(position);
     }
 
+    /** {@return the readings by position} */
     public List<Reading> readings() {
         return List.copyOf(readings);
     }
 
+    /** {@return how many readings have a position} */
     public int size() {
         return readings.size();
     }
 
-    /** The unperturbed numbers of all readings, in the order of each. */
+    /** {@return the unperturbed numbers of all readings by position, in the order of each; new arrays} */
     public double[][] levelsDb() {
         double[][] levels = new double[readings.size()][];
         for (int r = 0; r < levels.length; r++) {

@@ -42,10 +42,17 @@ public interface SpectralQuantity extends CellQuantity {
     /**
      * The signed curves whose sum is the quantity. Per band, the quantity is the sum of the curves; overall, it is the
      * sum of the curves' energy-summed levels, each with its sign.
+     *
+     * @param rule of this quantity
+     * @return the curves, each with its sign
      */
     List<CurvePart> parts(Rule rule);
 
-    /** The parts where the readings are differences already (attenuation or insertion gain); empty where impossible. */
+    /**
+     * {@return the parts where the readings are differences already; empty where there are no such parts}
+     *
+     * @param attenuation whether the readings are attenuation, not insertion gain
+     */
     default List<CurvePart> partsOfDifferences(boolean attenuation) {
         return List.of();
     }
@@ -60,7 +67,12 @@ public interface SpectralQuantity extends CellQuantity {
         return formula(joined.first(), rule);
     }
 
-    /** How the curve of one cell is computed. */
+    /**
+     * {@return how the curve of one cell is computed}
+     *
+     * @param cell readings in place, and their open ear
+     * @param rule of this quantity
+     */
     default CellFormula formula(Cell cell, Rule rule) {
         List<CurvePart> parts = switch (cell.values()) {
             case LEVELS, NUMBER -> parts(rule);
@@ -100,7 +112,11 @@ public interface SpectralQuantity extends CellQuantity {
                 .resolution();
     }
 
-    /** What spectral quantities need in common, with the reasons that messages give. */
+    /**
+     * {@return what spectral quantities need in common, with the reasons that messages give}
+     *
+     * @param more what this quantity needs beside, by key
+     */
     static Map<String, String> needed(Map<String, String> more) {
         Map<String, String> all = new TreeMap<>(more);
         all.put("bands", "a curve is judged over stated bands");
@@ -108,6 +124,11 @@ public interface SpectralQuantity extends CellQuantity {
         return all;
     }
 
+    /**
+     * {@return the keys that a spectral quantity may use, {@link #COMMON_KEYS} among them}
+     *
+     * @param more keys of this quantity alone
+     */
     static Set<String> usable(String... more) {
         Set<String> all = new TreeSet<>(COMMON_KEYS);
         all.addAll(Set.of(more));

@@ -42,9 +42,12 @@ public record Calibration(
     /**
      * Measures a calibration tone.
      *
+     * @param file the recording of the calibrator
      * @param channel from 1 on
      * @param levelDb of the tone, re 20 µPa
+     * @return the level of full scale, and how far to trust it
      * @throws InputException where there is no steady tone of a second
+     * @throws IOException where the file cannot be read
      */
     public static Calibration of(WavFile file, int channel, double levelDb) throws IOException, InputException {
         double nearHz = LoudestTone.of(file, channel);

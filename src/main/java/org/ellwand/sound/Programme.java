@@ -23,6 +23,7 @@ public final class Programme {
      */
     public record Part(String what, double fromS, double toS) {}
 
+    /** {@return the stretches to measure, in the order in which they are played} */
     public List<Part> parts() {
         return parts;
     }
@@ -32,12 +33,12 @@ public final class Programme {
         return samples.clone();
     }
 
-    /** The largest sample, full scale 1. */
+    /** {@return the largest sample, full scale 1} */
     public double peak() {
         return PinkNoise.peak(samples);
     }
 
-    /** The programme as a WAV file of 24 bits. */
+    /** {@return the programme as a WAV file of 24 bits, one channel} */
     public byte[] wav() {
         return WavWriter.bytes(SampleFormat.PCM_24, rateHz, samples);
     }

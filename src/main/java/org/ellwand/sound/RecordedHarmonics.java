@@ -12,6 +12,7 @@ import org.ellwand.input.InputException;
  *
  * @param frequencyHz as measured
  * @param levelDb by order, from 1 on
+ * @param faults of the part's samples
  */
 public record RecordedHarmonics(double frequencyHz, List<Double> levelDb, SampleFaults faults) {
     private static final int MOST_ORDERS = 10;

@@ -9,12 +9,18 @@ import org.ellwand.input.Place;
 /**
  * A stretch of one channel of a recording.
  *
+ * @param file of the recording
  * @param channel from 1 on
  * @param firstFrame where it begins
  * @param frames how long it is, from 1 on
  */
 public record RecordedPart(WavFile file, int channel, long firstFrame, long frames) {
-    /** The whole of one channel. */
+    /**
+     * {@return the whole of one channel}
+     *
+     * @param file of the recording
+     * @param channel from 1 on
+     */
     public static RecordedPart whole(WavFile file, int channel) {
         return new RecordedPart(file, channel, 0, file.frames());
     }
@@ -22,9 +28,11 @@ public record RecordedPart(WavFile file, int channel, long firstFrame, long fram
     /**
      * The stretch between two times.
      *
+     * @param file of the recording
      * @param channel from 1 on; needed where the file has several
      * @param fromS the beginning of the file where there is none
      * @param toS its end where there is none
+     * @return the stretch, its ends rounded to samples
      * @throws InputException at the file, where it does not have that
      */
     public static RecordedPart of(WavFile file, Optional<Integer> channel, Optional<Double> fromS, Optional<Double> toS)
@@ -55,16 +63,21 @@ public record RecordedPart(WavFile file, int channel, long firstFrame, long fram
         return new InputException(Place.ofFile(file.name()), text);
     }
 
-    /** Opens its samples. */
+    /**
+     * {@return its samples, to be read and closed}
+     *
+     * @throws IOException where the file cannot be opened
+     */
     public SampleReader open() throws IOException {
         return file.open(channel, firstFrame, frames);
     }
 
+    /** {@return how long it lasts, in s} */
     public double durationS() {
         return (double) frames / file.rateHz();
     }
 
-    /** Where it begins, in s of the file. */
+    /** {@return where it begins, in s of the file} */
     public double startS() {
         return (double) firstFrame / file.rateHz();
     }

@@ -16,6 +16,11 @@ import org.ellwand.input.InputException;
 public final class RecordedSounds {
     private final ResultCache cache;
 
+    /**
+     * Measures with a memory.
+     *
+     * @param cache what remembers
+     */
     public RecordedSounds(ResultCache cache) {
         this.cache = cache;
     }
@@ -25,10 +30,18 @@ public final class RecordedSounds {
      *
      * @param timeS in s of the part
      * @param levelDb at each time
+     * @param faults of the part's samples
      */
     public record RecordedTrace(List<Double> timeS, List<Double> levelDb, SampleFaults faults) {}
 
-    /** Band levels and weighted levels. */
+    /**
+     * {@return band levels and weighted levels}
+     *
+     * @param part of a recording
+     * @param analysis what is measured
+     * @throws IOException where the file cannot be read
+     * @throws InputException where the samples cannot be used
+     */
     public SoundLevels levels(RecordedPart part, SoundAnalysis analysis) throws IOException, InputException {
         SortedMap<String, double[]> numbers = cache.get(
                 part.file(),
@@ -37,7 +50,16 @@ public final class RecordedSounds {
         return levels(numbers, analysis.resolution());
     }
 
-    /** The trace that an analysis tells. */
+    /**
+     * {@return a time-weighted level against time}
+     *
+     * @param part of a recording
+     * @param weighting frequency weighting
+     * @param timeConstantS of the time weighting, in s
+     * @param everyS distance of the times, in s
+     * @throws IOException where the file cannot be read
+     * @throws InputException where the samples cannot be used
+     */
     public RecordedTrace trace(RecordedPart part, Weighting weighting, double timeConstantS, double everyS)
             throws IOException, InputException {
         // One band, for there has to be one; the trace is what is wanted.
@@ -65,7 +87,14 @@ public final class RecordedSounds {
         return numbers;
     }
 
-    /** A calibration. */
+    /**
+     * {@return what a recorded calibrator says of full scale}
+     *
+     * @param whole channel of the calibrator's recording
+     * @param levelDb of the calibrator, in dB re 20 µPa
+     * @throws IOException where the file cannot be read
+     * @throws InputException where there is no steady tone of a second
+     */
     public Calibration calibration(RecordedPart whole, double levelDb) throws IOException, InputException {
         double[] row = row(
                 cache.get(whole.file(), asked("calibration", whole), () -> {
@@ -80,7 +109,13 @@ public final class RecordedSounds {
         return new Calibration(row[0] + levelDb, row[1], row[2], row[3], row[4], (int) row[5], faults);
     }
 
-    /** When the sync mark begins, in s of the file; empty where it is not heard. */
+    /**
+     * {@return when the sync mark begins, in s of the file; empty where it is not heard}
+     *
+     * @param whole channel of a recording
+     * @throws IOException where the file cannot be read
+     * @throws InputException where the samples cannot be used
+     */
     public Optional<Double> markS(RecordedPart whole) throws IOException, InputException {
         double[] row = row(
                 cache.get(whole.file(), asked("mark", whole), () -> {
@@ -98,7 +133,14 @@ public final class RecordedSounds {
         return row.length == 1 && Double.isFinite(row[0]) ? Optional.of(row[0]) : Optional.empty();
     }
 
-    /** What became of a sound. */
+    /**
+     * {@return what became of a sound: delay, gain and coherence}
+     *
+     * @param reference the sound as it was
+     * @param response the same stretch of it, behind what is measured
+     * @throws IOException where a file cannot be read
+     * @throws InputException where the two have different rates, are too short, or their samples cannot be used
+     */
     public Transfer transfer(RecordedPart reference, RecordedPart response) throws IOException, InputException {
         String asked = asked("transfer", response)
                 + asked("of", reference)
@@ -198,7 +240,14 @@ public final class RecordedSounds {
                 .toArray();
     }
 
-    /** Levels of a tone and its harmonics, first the tone itself. */
+    /**
+     * {@return the levels of a tone and its harmonics, first the tone itself}
+     *
+     * @param part of a recording, with the tone in it
+     * @param fundamentalHz frequency of the tone as it was played, in Hz
+     * @throws IOException where the file cannot be read
+     * @throws InputException where the samples cannot be used
+     */
     public RecordedHarmonics harmonics(RecordedPart part, double fundamentalHz) throws IOException, InputException {
         SortedMap<String, double[]> numbers = cache.get(part.file(), asked("harmonics", part) + fundamentalHz, () -> {
             RecordedHarmonics found = RecordedHarmonics.of(part, fundamentalHz);

@@ -18,7 +18,12 @@ public final class RecordingNotes {
 
     private RecordingNotes() {}
 
-    /** Of the samples of a recording. */
+    /**
+     * {@return what the samples of a recording say is wrong with it}
+     *
+     * @param faults of the samples
+     * @param format in which they are stored
+     */
     public static List<RecordingNote> of(SampleFaults faults, SampleFormat format) {
         List<RecordingNote> notes = new ArrayList<>();
         if (faults.clipped() > 0) {
@@ -50,7 +55,13 @@ public final class RecordingNotes {
         return notes;
     }
 
-    /** Of the length and the sampling rate. */
+    /**
+     * {@return what length and sampling rate leave unmeasured or coarse}
+     *
+     * @param levels as measured
+     * @param analysis what was asked for
+     * @param rateHz samples per second
+     */
     public static List<RecordingNote> of(SoundLevels levels, SoundAnalysis analysis, double rateHz) {
         List<RecordingNote> notes = new ArrayList<>();
         List<Band> missing = levels.bands().stream()
@@ -91,9 +102,11 @@ public final class RecordingNotes {
     }
 
     /**
-     * Of a calibration.
+     * {@return what is wrong with a calibration}
      *
+     * @param calibration as measured
      * @param expectedHz frequency that the calibrator is to have
+     * @param format in which the samples are stored
      */
     public static List<RecordingNote> of(Calibration calibration, double expectedHz, SampleFormat format) {
         List<RecordingNote> notes = new ArrayList<>(of(calibration.faults(), format));

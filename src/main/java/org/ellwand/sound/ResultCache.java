@@ -36,11 +36,19 @@ public final class ResultCache {
         SortedMap<String, double[]> numbers() throws IOException, InputException;
     }
 
+    /**
+     * A cache in a folder.
+     *
+     * @param folder made where it is not there
+     */
     public ResultCache(Path folder) {
         this.folder = folder;
     }
 
-    /** The cache of this user. */
+    /**
+     * {@return the cache of this user} It lies in the folder that the system property {@link #FOLDER} names, else in
+     * {@code ellwand} below {@code XDG_CACHE_HOME}, else below {@code .cache} of the home folder.
+     */
     public static ResultCache ofUser() {
         String home = System.getProperty("user.home", ".");
         Path caches = Optional.ofNullable(System.getenv("XDG_CACHE_HOME"))

@@ -6,6 +6,7 @@ import java.util.Optional;
 
 /** How a sample is stored, and what it is worth: full scale is ±1. Little-endian, as in every WAV file. */
 public enum SampleFormat {
+    /** Whole numbers of 16 bits. */
     PCM_16(1, 2) {
         @Override
         double decode(ByteBuffer bytes, int at) {
@@ -17,6 +18,7 @@ public enum SampleFormat {
             bytes.putShort((short) code(value, 15));
         }
     },
+    /** Whole numbers of 24 bits. */
     PCM_24(1, 3) {
         @Override
         double decode(ByteBuffer bytes, int at) {
@@ -30,6 +32,7 @@ public enum SampleFormat {
             bytes.putShort((short) code).put((byte) (code >> 16));
         }
     },
+    /** Whole numbers of 32 bits. */
     PCM_32(1, 4) {
         @Override
         double decode(ByteBuffer bytes, int at) {
@@ -41,6 +44,7 @@ public enum SampleFormat {
             bytes.putInt((int) code(value, 31));
         }
     },
+    /** Binary fractions of 32 bits. */
     FLOAT_32(3, 4) {
         @Override
         double decode(ByteBuffer bytes, int at) {
@@ -52,6 +56,7 @@ public enum SampleFormat {
             bytes.putFloat((float) value);
         }
     },
+    /** Binary fractions of 64 bits. */
     FLOAT_64(3, 8) {
         @Override
         double decode(ByteBuffer bytes, int at) {

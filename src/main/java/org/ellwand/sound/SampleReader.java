@@ -36,8 +36,10 @@ public final class SampleReader implements AutoCloseable {
     /**
      * Reads the next samples, full scale ±1.
      *
+     * @param target filled from its beginning
      * @return how many were read: as many as fit, fewer at the end, 0 behind it
      * @throws InputException where a sample is no number, or the file became shorter meanwhile
+     * @throws IOException where the file cannot be read
      */
     public int read(double[] target) throws IOException, InputException {
         int done = 0;

@@ -26,7 +26,11 @@ public record SoundAnalysis(
     /** Time constant S of IEC 61672-1, in s. */
     public static final double SLOW_S = 1;
 
-    /** Bands of a resolution from 20 Hz to 20 kHz, level A fast every 10 ms. */
+    /**
+     * {@return bands of a resolution from 20 Hz to 20 kHz, level A fast every 10 ms}
+     *
+     * @param resolution of the bands
+     */
     public static SoundAnalysis of(Resolution resolution) {
         return new SoundAnalysis(resolution, 19.5, 20_400, FAST_S, 0.010, Weighting.A);
     }

@@ -66,8 +66,12 @@ public final class SoundMeter {
     /**
      * Measures a part of a recording, in dB re full scale.
      *
+     * @param part of a recording
+     * @param analysis what is measured
      * @param listener is told the levels of {@code analysis.traced()}, in order, not always by the calling thread
+     * @return the levels, and what the samples say of the recording
      * @throws InputException where the samples cannot be used
+     * @throws IOException where the file cannot be read
      */
     public static SoundLevels measure(RecordedPart part, SoundAnalysis analysis, LevelListener listener)
             throws IOException, InputException {

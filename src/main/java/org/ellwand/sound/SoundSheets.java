@@ -8,7 +8,11 @@ import org.ellwand.acoustics.Weighting;
 public final class SoundSheets {
     private SoundSheets() {}
 
-    /** A sheet of {@code layout: rows}: one band a row; the level of a band that was not measured stays empty. */
+    /**
+     * {@return a sheet of {@code layout: rows}: one band a row} The level of a band that was not measured stays empty.
+     *
+     * @param levels in dB re 20 µPa
+     */
     public static String curve(SoundLevels levels) {
         StringBuilder sheet = new StringBuilder("frequency (Hz),level (dB SPL)\n");
         for (int i = 0; i < levels.bands().size(); i++) {
@@ -25,7 +29,11 @@ public final class SoundSheets {
         return sheet.toString();
     }
 
-    /** Gain in dB and coherence, one band a row. */
+    /**
+     * {@return a sheet of gain in dB and coherence, one band a row}
+     *
+     * @param transfer what became of a sound
+     */
     public static String transfer(Transfer transfer) {
         StringBuilder sheet = new StringBuilder("frequency (Hz),gain (dB),coherence\n");
         for (int i = 0; i < transfer.bands().size(); i++) {
@@ -44,7 +52,11 @@ public final class SoundSheets {
         return hz == Math.rint(hz) ? Long.toString((long) hz) : Double.toString(hz);
     }
 
-    /** First line of the sheet of a trace. */
+    /**
+     * {@return the first line of the sheet of a trace}
+     *
+     * @param weighting frequency weighting of its levels
+     */
     public static String traceHeader(Weighting weighting) {
         String unit = switch (weighting) {
             case A -> "dB(A)";
@@ -54,7 +66,12 @@ public final class SoundSheets {
         return "time (s),level (" + unit + ")\n";
     }
 
-    /** One line of it; empty before any sound. */
+    /**
+     * {@return one line of the sheet of a trace; empty before any sound}
+     *
+     * @param timeS in s
+     * @param levelDb in dB re 20 µPa
+     */
     public static String traceRow(double timeS, double levelDb) {
         return Double.isFinite(levelDb) ? number(timeS, 4) + "," + number(levelDb, 2) + "\n" : "";
     }

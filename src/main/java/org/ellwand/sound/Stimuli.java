@@ -13,9 +13,12 @@ public final class Stimuli {
     /**
      * Pink noise at one or several levels, one after the other: for band levels, and for an onset where there are many.
      *
+     * @param rateHz samples per second
      * @param levelsDb root mean square of each in dB re full scale
      * @param crestDb peak over root mean square
      * @param seconds how long each lasts at least; it is made longer to whole periods and one more to settle in
+     * @param seed the same gives the same noise
+     * @return the programme, one part a level
      */
     public static Programme pink(int rateHz, List<Double> levelsDb, double crestDb, double seconds, String seed) {
         double[] period = PinkNoise.of(rateHz, amplitude(crestDb), Seeds.of("stimulus", seed));
@@ -36,7 +39,12 @@ public final class Stimuli {
     /**
      * A tone that steps up and down again, for attack and release.
      *
+     * @param rateHz samples per second
+     * @param toneHz frequency of the tone, in Hz
+     * @param lowDb root mean square before and after, in dB re full scale
+     * @param highDb root mean square between, in dB re full scale
      * @param seconds how long each of the three levels lasts
+     * @return the programme, of one part
      */
     public static Programme step(int rateHz, double toneHz, double lowDb, double highDb, double seconds) {
         ProgrammeBuilder builder = new ProgrammeBuilder(rateHz, amplitude(highDb));
@@ -53,7 +61,14 @@ public final class Stimuli {
         return builder.done();
     }
 
-    /** Tones one after the other, for distortion. */
+    /**
+     * {@return tones one after the other, for distortion}
+     *
+     * @param rateHz samples per second
+     * @param tonesHz in Hz, in the order in which they are played
+     * @param levelDb root mean square of each, in dB re full scale
+     * @param seconds how long each lasts, without half a second to settle in
+     */
     public static Programme tones(int rateHz, List<Double> tonesHz, double levelDb, double seconds) {
         ProgrammeBuilder builder = new ProgrammeBuilder(rateHz, amplitude(levelDb));
         for (double toneHz : tonesHz) {

@@ -42,7 +42,14 @@ public final class SyncMark {
         return samples;
     }
 
-    /** The frame at which the mark begins; empty where there is none. */
+    /**
+     * {@return the frame at which the mark begins; empty where there is none}
+     *
+     * @param file the recording
+     * @param channel from 1 on
+     * @throws IOException where the file cannot be read
+     * @throws InputException where the samples cannot be used
+     */
     public static Optional<Long> find(WavFile file, int channel) throws IOException, InputException {
         double[] mark = samples(file.rateHz());
         double[][] spectrum = Spectra.forward(mark, BLOCK);

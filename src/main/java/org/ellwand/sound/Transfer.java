@@ -15,6 +15,7 @@ import org.ellwand.input.Place;
  * Of {@code n} pieces, a sound that does not follow shows a coherence of about 1/n by chance.
  *
  * @param delayS by which the response lags behind, to the sample
+ * @param bands lowest first
  * @param gainDb one per band, as recorded
  * @param coherence one per band, 0 to 1
  */
@@ -31,7 +32,11 @@ public record Transfer(double delayS, List<Band> bands, List<Double> gainDb, Lis
     /**
      * Compares two parts that begin at the same moment of the sound.
      *
+     * @param reference the sound as it was
+     * @param response the same stretch of it, behind what is measured
+     * @return delay, gain and coherence by third octave from 100 Hz to 10 kHz
      * @throws InputException at the response, where they have different rates or are too short
+     * @throws IOException where a file cannot be read
      */
     public static Transfer of(RecordedPart reference, RecordedPart response) throws IOException, InputException {
         if (reference.file().rateHz() != response.file().rateHz()) {
@@ -84,7 +89,7 @@ public record Transfer(double delayS, List<Band> bands, List<Double> gainDb, Lis
         return new Transfer(delayS, List.copyOf(bands), List.copyOf(gains), List.copyOf(coherence));
     }
 
-    /** The take with the least coherence, as a note; empty where every band follows. */
+    /** {@return the band with the least coherence, as a note; empty where every band follows} */
     public Optional<RecordingNote> note() {
         int worst = -1;
         int low = 0;

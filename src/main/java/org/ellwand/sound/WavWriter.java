@@ -13,7 +13,11 @@ public final class WavWriter {
     /**
      * A file.
      *
+     * @param format how the samples are stored
+     * @param rateHz samples per second
      * @param channels samples of each channel, all of one length; full scale is ±1
+     * @return the whole file
+     * @throws ArithmeticException where it would be longer than 2 GiB
      */
     public static byte[] bytes(SampleFormat format, int rateHz, double[]... channels) {
         int frames = channels[0].length;

@@ -5,10 +5,16 @@ import org.ellwand.acoustics.Weighting;
 /**
  * Levels of a frequency-weighted sound in dB.
  *
+ * @param weighting the frequency weighting
  * @param equivalentDb of the mean square over the whole time
  * @param maximumDb highest time-weighted level
  * @param peakDb of the largest sample
- * @param exceeded5Db time-weighted level that was exceeded for 5 % of the time, NaN where the sound is too short for it; so on
+ * @param exceeded5Db time-weighted level that was exceeded for 5 % of the time, NaN where the sound is too short for
+ *     it
+ * @param exceeded10Db the same for 10 %
+ * @param exceeded50Db the same for 50 %
+ * @param exceeded90Db the same for 90 %
+ * @param exceeded95Db the same for 95 %
  */
 public record WeightedLevels(
         Weighting weighting,

@@ -15,6 +15,13 @@ public record BinomialShare(int count, int inside) implements ShareEvidence {
     /** What rounding may take from a power that in decimals hits the confidence exactly. */
     private static final double ROUNDING = 1e-12;
 
+    /**
+     * Refuses counts that cannot be.
+     *
+     * @param count how many values, at least 1
+     * @param inside how many of them are inside
+     * @throws IllegalArgumentException where there is no value, or more are inside than there are
+     */
     public BinomialShare {
         if (count < 1 || inside < 0 || inside > count) {
             throw new IllegalArgumentException(inside + " of " + count + " values cannot be inside");
@@ -44,6 +51,11 @@ public record BinomialShare(int count, int inside) implements ShareEvidence {
     /**
      * How many values, if all are inside, say with a confidence that at least a share is: the smallest n with
      * share^n ≤ 1 − confidence. Both lie between 0 and 1, both excluded.
+     *
+     * @param share of the population, between 0 and 1, both excluded
+     * @param confidence between 0 and 1, both excluded
+     * @return at least 1
+     * @throws IllegalArgumentException outside these ranges
      */
     public static int countWithNoneOutside(double share, double confidence) {
         Shares.requireProper("a share", share);

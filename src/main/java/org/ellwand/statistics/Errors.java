@@ -5,18 +5,30 @@ public interface Errors {
     /** Half of this central share of the draws is the standard uncertainty: ±1 standard deviation of a normal. */
     double CENTRAL_SHARE = 0.682689492137086;
 
-    /** Probability that the error is {@code x} or less. */
+    /**
+     * {@return the probability that the error is {@code x} or less}
+     *
+     * @param x in the unit of the number
+     */
     double atMost(double x);
 
-    /** Probability that the error is {@code x} or more. */
+    /**
+     * {@return the probability that the error is {@code x} or more}
+     *
+     * @param x in the unit of the number
+     */
     default double atLeast(double x) {
         return 1 - atMost(x);
     }
 
-    /** The error that is not exceeded with a probability. */
+    /**
+     * {@return the error that is not exceeded with a probability}
+     *
+     * @param probability between 0 and 1
+     */
     double quantile(double probability);
 
-    /** Half of the central 68.27 % interval. */
+    /** {@return half of the central 68.27 % interval, in the unit of the number} */
     default double standardUncertainty() {
         return (quantile(0.5 + CENTRAL_SHARE / 2) - quantile(0.5 - CENTRAL_SHARE / 2)) / 2;
     }

@@ -26,6 +26,12 @@ public final class MixedErrors implements Errors {
 
     private double uncertainty = Double.NaN;
 
+    /**
+     * Errors that add up; their mean is 0.
+     *
+     * @param normalDeviation standard deviation of the normal error, not negative
+     * @param scatters the t errors; none leaves the normal one alone
+     */
     public MixedErrors(double normalDeviation, List<Scatter> scatters) {
         double[] variance = {normalDeviation * normalDeviation};
         double[] weight = {1};

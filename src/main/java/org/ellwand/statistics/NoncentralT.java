@@ -35,6 +35,7 @@ public final class NoncentralT {
      *
      * @param nu degrees of freedom, at least 1
      * @param delta noncentrality, finite
+     * @return the distribution, ready to be asked
      * @throws IllegalArgumentException outside these ranges
      */
     public static NoncentralT of(double nu, double delta) {
@@ -45,16 +46,22 @@ public final class NoncentralT {
         return new NoncentralT(new ChiNodes(nu, CHI_MASS_LEFT_OUT, CHI_REACH, step), Math.sqrt(nu), delta);
     }
 
-    /** P(T ≤ t); 0 and 1 at the infinities. */
+    /**
+     * {@return P(T ≤ t); 0 and 1 at the infinities}
+     *
+     * @param t not NaN
+     */
     public double atMost(double t) {
         return atMost(t, 0);
     }
 
     /**
-     * P(T ≤ t + qE) with E a standard normal independent of T, that is, P(T ≤ t) averaged over a normal error of t. Given
-     * χ the two normals add up: E Φ((t χ/√ν − δ) / √(1 + q² χ²/ν)).
+     * P(T ≤ t + qE) with E a standard normal independent of T, that is, P(T ≤ t) averaged over a normal error of t.
+     * Given χ the two normals add up: E Φ((t χ/√ν − δ) / √(1 + q² χ²/ν)).
      *
+     * @param t not NaN
      * @param q standard deviation of the error of t, finite and not negative
+     * @return a probability
      */
     public double atMost(double t, double q) {
         if (Double.isInfinite(t)) {
@@ -71,6 +78,8 @@ public final class NoncentralT {
     /**
      * The t with P(T ≤ t) = p; the infinities for 0 and 1.
      *
+     * @param p a probability
+     * @return −∞ for 0, +∞ for 1
      * @throws IllegalArgumentException if p is no probability
      */
     public double quantile(double p) {

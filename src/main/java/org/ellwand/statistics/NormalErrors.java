@@ -11,12 +11,20 @@ import org.apache.commons.statistics.distribution.NormalDistribution;
 public record NormalErrors(double standardDeviation) implements Errors {
     private static final NormalDistribution STANDARD = NormalDistribution.of(0, 1);
 
-    /** Φ(z). */
+    /**
+     * {@return Φ(z), the standard normal distribution function}
+     *
+     * @param z in standard deviations
+     */
     public static double phi(double z) {
         return STANDARD.cumulativeProbability(z);
     }
 
-    /** The z with Φ(z) = p. */
+    /**
+     * {@return the z with Φ(z) = p}
+     *
+     * @param p a probability
+     */
     public static double z(double p) {
         return STANDARD.inverseCumulativeProbability(p);
     }

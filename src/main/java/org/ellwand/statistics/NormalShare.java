@@ -7,10 +7,12 @@ import org.apache.commons.math3.analysis.solvers.BrentSolver;
  * together, everything is averaged over that error, N(0, {@code commonDeviation}²).
  *
  * <p>With one limit the confidence is exact: P(T ≤ √n (mean − limit)/s) of the noncentral t with ν = n − 1 and
- * δ = z √n. With two it is that of the exact two-sided tolerance interval about the mean that just fits between them: for
- * a mean off the middle, or limits of which one hardly matters, it is less than could be said. Values without scatter
+ * δ = z √n. With two it is that of the exact two-sided tolerance interval about the mean that just fits between them:
+ * for a mean off the middle, or limits of which one hardly matters, it is less than could be said. Values without scatter
  * say 1 inside (the limits belong to it) and 0 outside.
  *
+ * @param sample what was observed
+ * @param limits in the unit of the values
  * @param commonDeviation standard deviation of the common error, in the unit of the values; 0 for none
  */
 public record NormalShare(NormalSample sample, Limits limits, double commonDeviation) implements ShareEvidence {
@@ -18,17 +20,35 @@ public record NormalShare(NormalSample sample, Limits limits, double commonDevia
     private static final double Z_ACCURACY = 1e-10;
     private static final int MOST_STEPS = 1000;
 
+    /**
+     * Refuses a deviation that is none.
+     *
+     * @param sample what was observed
+     * @param limits in the unit of the values
+     * @param commonDeviation standard deviation of the common error, in the unit of the values
+     * @throws IllegalArgumentException where {@code commonDeviation} is negative or not finite
+     */
     public NormalShare {
         if (!(Double.isFinite(commonDeviation) && commonDeviation >= 0)) {
             throw new IllegalArgumentException("no common error has a deviation of " + commonDeviation);
         }
     }
 
+    /**
+     * Values without a common error.
+     *
+     * @param sample what was observed
+     * @param limits in the unit of the values
+     */
     public NormalShare(NormalSample sample, Limits limits) {
         this(sample, limits, 0);
     }
 
-    /** {@inheritDoc} The share lies between 0 and 1, both excluded. */
+    /**
+     * {@inheritDoc} The share lies between 0 and 1, both excluded.
+     *
+     * @throws IllegalArgumentException where it does not
+     */
     @Override
     public double confidence(double share) {
         Shares.requireProper("a share", share);
@@ -45,6 +65,8 @@ public record NormalShare(NormalSample sample, Limits limits, double commonDevia
      * {@inheritDoc} With two limits it is twice the smaller of the probabilities at either limit, at most 1. That is
      * conservative: each is taken as if its side alone let out all that may be out. The share lies between 0 and 1, both
      * excluded.
+     *
+     * @throws IllegalArgumentException where it does not
      */
     @Override
     public double chanceThisBad(double share) {
@@ -55,7 +77,11 @@ public record NormalShare(NormalSample sample, Limits limits, double commonDevia
         return limits.isOneSided() ? worse : Math.min(1, 2 * worse);
     }
 
-    /** {@inheritDoc} 0 where nothing can be said; within 1e-9 of the ends it stays there. */
+    /**
+     * {@inheritDoc} 0 where nothing can be said; within 1e-9 of the ends it stays there.
+     *
+     * @throws IllegalArgumentException where the confidence does not lie between 0 and 1, both excluded
+     */
     @Override
     public double shareAtLeast(double confidence) {
         Shares.requireProper("a confidence", confidence);

@@ -10,7 +10,11 @@ import java.util.Collection;
  * @param deviation unit of the values; NaN of a single value, which has none
  */
 public record Sample(double mean, double deviation) {
-    /** The sample of at least one value. */
+    /**
+     * {@return the mean and the deviation of at least one value}
+     *
+     * @param values not empty, all in one unit
+     */
     public static Sample of(Collection<Double> values) {
         int n = values.size();
         double mean = values.stream().mapToDouble(v -> v).sum() / n;

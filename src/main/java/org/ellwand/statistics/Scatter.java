@@ -7,6 +7,13 @@ package org.ellwand.statistics;
  * @param scale standard deviation of the mean as observed, s / √n; not negative
  */
 public record Scatter(int degreesOfFreedom, double scale) {
+    /**
+     * Refuses a single observation.
+     *
+     * @param degreesOfFreedom at least 1
+     * @param scale standard deviation of the mean as observed, s / √n
+     * @throws IllegalArgumentException where {@code degreesOfFreedom} is less than 1
+     */
     public Scatter {
         if (degreesOfFreedom < 1) {
             throw new IllegalArgumentException("one observation has no scatter");

@@ -8,7 +8,11 @@ import java.security.NoSuchAlgorithmException;
 public final class Seeds {
     private Seeds() {}
 
-    /** The first eight bytes of the SHA-256 of the names, each closed by a zero byte so that borders count. */
+    /**
+     * {@return the first eight bytes of the SHA-256 of the names, each closed by a zero byte so that borders count}
+     *
+     * @param names in an order that counts
+     */
     public static long of(String... names) {
         MessageDigest digest = sha256();
         for (String name : names) {

@@ -51,7 +51,7 @@ public final class SeriesErrors implements Errors {
         return sorted[Math.max(0, Math.min(sorted.length - 1, at))];
     }
 
-    /** Share of the draws of which nothing can be said. */
+    /** {@return the share of the draws of which nothing can be said, between 0 and 1} */
     public double unknown() {
         return 1 - (double) sorted.length / draws;
     }

@@ -14,6 +14,12 @@ public final class ToleranceFactor {
     /**
      * The share lies above mean − k s (or: below mean + k s). Exact, k = t'(confidence; n − 1, z √n) / √n with the
      * quantile t' of the noncentral t and z that of the share (NIST/SEMATECH e-Handbook, 7.2.6.3).
+     *
+     * @param count of the values, at least 2
+     * @param share of the population, between 0 and 1
+     * @param confidence between 0 and 1
+     * @return k
+     * @throws IllegalArgumentException outside these ranges
      */
     public static double oneSided(int count, double share, double confidence) {
         requireProper(count, share, confidence);
@@ -21,7 +27,15 @@ public final class ToleranceFactor {
         return NoncentralT.of(count - 1, NormalErrors.z(share) * root).quantile(confidence) / root;
     }
 
-    /** The share lies between mean − k s and mean + k s. Exact by quadrature, not Howe's approximation. */
+    /**
+     * The share lies between mean − k s and mean + k s. Exact by quadrature, not Howe's approximation.
+     *
+     * @param count of the values, at least 2
+     * @param share of the population, between 0 and 1
+     * @param confidence between 0 and 1
+     * @return k
+     * @throws IllegalArgumentException outside these ranges
+     */
     public static double twoSided(int count, double share, double confidence) {
         requireProper(count, share, confidence);
         return new CentralCoverage(count, share).factor(confidence);

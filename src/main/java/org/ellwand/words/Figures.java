@@ -13,12 +13,21 @@ public final class Figures {
 
     private Figures() {}
 
-    /** The number as written, without an exponent: 31.5, 125, 0.25. */
+    /**
+     * {@return the number as written, without an exponent: 31.5, 125, 0.25}
+     *
+     * @param value finite
+     */
     public static String plain(double value) {
         return signed(new BigDecimal(Double.toString(value)));
     }
 
-    /** At most so many decimals. */
+    /**
+     * {@return the number with at most so many decimals, rounded half to even}
+     *
+     * @param value finite
+     * @param decimals digits behind the point, 0 or more
+     */
     public static String rounded(double value, int decimals) {
         return signed(new BigDecimal(value).setScale(decimals, RoundingMode.HALF_EVEN));
     }
@@ -29,7 +38,11 @@ public final class Figures {
         return (exact.signum() == 0 ? exact.abs() : exact).toPlainString().replace('-', MINUS);
     }
 
-    /** Two decimals, and two digits at least: 17.53, 0.52, 0.0042. */
+    /**
+     * {@return the number with two decimals, and two digits at least} As 17.53, 0.52, 0.0042.
+     *
+     * @param value finite
+     */
     public static String rounded(double value) {
         BigDecimal exact = new BigDecimal(value);
         BigDecimal two = exact.round(new MathContext(2, RoundingMode.HALF_EVEN));
@@ -41,7 +54,11 @@ public final class Figures {
         return stripped.toPlainString().replace('-', MINUS);
     }
 
-    /** {@code 125 Hz}, {@code 8 kHz}. */
+    /**
+     * {@return a frequency in words} As {@code 125 Hz}, {@code 8 kHz}: kilohertz from 1000 Hz on.
+     *
+     * @param hz in Hz
+     */
     public static String frequency(double hz) {
         return hz >= 1000 ? plain(hz / 1000) + " kHz" : plain(hz) + " Hz";
     }

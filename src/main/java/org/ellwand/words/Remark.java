@@ -15,27 +15,51 @@ import java.util.TreeMap;
  * @param figures numbers, {@link Measure}s, texts, other remarks, and lists of these, by name
  */
 public record Remark(String key, SortedMap<String, Object> figures) implements Comparable<Remark> {
+    /**
+     * Keeps a copy of the figures.
+     *
+     * @param key stable, e.g
+     * @param figures numbers, {@link Measure}s, texts, other remarks, and lists of these, by name
+     */
     public Remark {
         figures = Collections.unmodifiableSortedMap(new TreeMap<>(figures));
     }
 
+    /**
+     * {@return a remark without figures}
+     *
+     * @param key one that {@link Sentences} words
+     */
     public static Remark of(String key) {
         return new Remark(key, new TreeMap<>());
     }
 
-    /** The same with one figure more. */
+    /**
+     * {@return the same with one figure more}
+     *
+     * @param name of the figure, as the sentence names it
+     * @param figure a number, a {@link Measure}, a text, another remark, or a list of these
+     */
     public Remark with(String name, Object figure) {
         TreeMap<String, Object> more = new TreeMap<>(figures);
         more.put(name, figure instanceof Collection<?> several ? List.copyOf(several) : figure);
         return new Remark(key, more);
     }
 
-    /** In English, without a full stop. */
+    /**
+     * {@return the remark in English, without a full stop}
+     *
+     * @throws IllegalStateException where no sentence has this key
+     */
     public String text() {
         return Sentences.english().of(this);
     }
 
-    /** Several in English, in their order. */
+    /**
+     * {@return several remarks in English, in their order}
+     *
+     * @param remarks with keys that have sentences
+     */
     public static List<String> texts(List<Remark> remarks) {
         return new ArrayList<>(remarks.stream().map(Remark::text).toList());
     }

@@ -59,7 +59,7 @@ public final class Sentences {
         }
     }
 
-    /** Those that ship with the program. */
+    /** {@return those that ship with the program} */
     public static Sentences english() {
         return English.SENTENCES;
     }
@@ -69,6 +69,7 @@ public final class Sentences {
      *
      * @param file name of the file in messages
      * @param text its lines, as those of the English file
+     * @return these, with those of the text instead of their own
      * @throws InputException where a line has no key, an unknown one, or names a figure that its sentence does not have
      */
     public Sentences with(String file, String text) throws InputException {
@@ -113,12 +114,17 @@ public final class Sentences {
                 .collect(Collectors.toCollection(TreeSet::new));
     }
 
-    /** The keys that have a sentence. */
+    /** {@return the keys that have a sentence} */
     public Set<String> keys() {
         return patterns.keySet();
     }
 
-    /** What a remark says, without a full stop. */
+    /**
+     * {@return what a remark says, without a full stop}
+     *
+     * @param remark with a key that has a sentence
+     * @throws IllegalStateException where no sentence has this key
+     */
     public String of(Remark remark) {
         String pattern = Optional.ofNullable(patterns.get(remark.key()))
                 .orElseThrow(() -> new IllegalStateException("no sentence for '" + remark.key() + "'"));
@@ -150,7 +156,11 @@ public final class Sentences {
                 : figure(figure);
     }
 
-    /** How the figure of a remark is printed. */
+    /**
+     * {@return how the figure of a remark is printed}
+     *
+     * @param figure a number, a {@link Measure}, a text, a remark, or a list of these
+     */
     public String figure(Object figure) {
         if (figure instanceof Remark remark) {
             return of(remark);

@@ -20,11 +20,11 @@ class TraceDoubtsTest {
         assertThat(time(TraceChecksTest.tooShort(), "at most 20 ms")).isEqualTo(Verdict.FAIL);
     }
 
-    /** Samples lie 10 ms apart: the time is one of 0 to 20 ms. */
+    /** Samples lie 10 ms apart: the time is defined on the straight lines between them, and stays what it is. */
     @Test
-    void coarseSamplesUndoWhatLiesWithinTheirDistance() {
+    void coarseSamplesAreSaidAndUndoNothing() {
         assertThat(time(TraceChecksTest.coarse(), "at most 50 ms")).isEqualTo(Verdict.PASS);
-        assertThat(time(TraceChecksTest.coarse(), "at most 12 ms")).isEqualTo(Verdict.MARGINAL);
+        assertThat(time(TraceChecksTest.coarse(), "at most 12 ms")).isEqualTo(Verdict.PASS);
         assertThat(time(TraceChecksTest.coarse(), "at least 50 ms")).isEqualTo(Verdict.FAIL);
     }
 

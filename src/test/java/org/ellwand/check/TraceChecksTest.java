@@ -113,7 +113,7 @@ public class TraceChecksTest {
     @Test
     void samplesTooFarApart() {
         Finding finding = one(new TraceSampling(), coarse());
-        assertThat(finding.consequence()).isEqualTo(Consequence.BOUNDED);
+        assertThat(finding.consequence()).isEqualTo(Consequence.NOTED);
         assertThat(finding.measure().orElseThrow().figure())
                 .isCloseTo(10, org.assertj.core.api.Assertions.within(1e-9));
         assertThat(Inspecting.by(
