@@ -30,6 +30,7 @@ record Everybody(List<List<Set<Integer>>> sides) {
 
     /** Whether every member of a side has one of some readings. */
     boolean shares(BitSet readings) {
-        return sides.stream().anyMatch(side -> side.stream().allMatch(m -> m.stream().anyMatch(readings::get)));
+        return sides.stream()
+                .anyMatch(side -> side.stream().allMatch(m -> m.stream().anyMatch(readings::get)));
     }
 }
