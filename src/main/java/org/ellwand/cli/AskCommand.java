@@ -6,7 +6,6 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
-import java.util.Set;
 import java.util.SortedMap;
 import java.util.TreeMap;
 import java.util.concurrent.Callable;
@@ -23,6 +22,7 @@ import org.ellwand.report.ReportFolder;
 import org.ellwand.report.ResultModel;
 import org.ellwand.report.TemplateWriter;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
@@ -50,11 +50,8 @@ final class AskCommand implements Callable<Integer> {
             description = "Holds claims/, and measurements/ where there are any (default: here).")
     private Path folder = Path.of(".");
 
-    @Option(names = "--product", paramLabel = "NAME", description = "Only this product; may be given again.")
-    private List<String> products = List.of();
-
-    @Option(names = "--edition", paramLabel = "ID", description = "Only claims of this edition; may be given again.")
-    private List<String> editions = List.of();
+    @Mixin
+    private ClaimScope claims = new ClaimScope();
 
     @Option(
             names = "--with-results",
@@ -92,7 +89,7 @@ final class AskCommand implements Callable<Integer> {
         Path place = out.orElse(folder.resolve("letters"));
         ReportFolder letters = ReportFolder.at(place, folder, OutputKind.LETTERS);
         FolderContents contents = FolderContents.read(folder);
-        Scope scope = new Scope(Set.copyOf(products), Set.copyOf(editions), Set.of(), Set.of());
+        Scope scope = claims.scope();
         scope.check(contents.products(), contents.sessions());
         List<Product> asked = scope.products(contents.products()).stream()
                 .filter(Letter::isNeeded)

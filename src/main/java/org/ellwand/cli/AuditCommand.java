@@ -47,11 +47,8 @@ final class AuditCommand implements Callable<Integer> {
             description = "Holds claims/ and measurements/ (default: here).")
     private Path folder = Path.of(".");
 
-    @Option(names = "--product", paramLabel = "NAME", description = "Only this product; may be given again.")
-    private List<String> products = List.of();
-
-    @Option(names = "--edition", paramLabel = "ID", description = "Only claims of this edition; may be given again.")
-    private List<String> editions = List.of();
+    @Mixin
+    private ClaimScope claims = new ClaimScope();
 
     @Option(
             names = "--firmware",
@@ -119,7 +116,7 @@ final class AuditCommand implements Callable<Integer> {
     }
 
     private Scope scope() {
-        return new Scope(Set.copyOf(products), Set.copyOf(editions), Set.copyOf(firmwares), Set.copyOf(sessions));
+        return claims.scope(Set.copyOf(firmwares), Set.copyOf(sessions));
     }
 
     private void write(ReportFolder report, Optional<JunitFile> results, Audit audit) throws Exception {

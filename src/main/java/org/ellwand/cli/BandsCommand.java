@@ -9,9 +9,6 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
-import org.ellwand.acoustics.Resolution;
-import org.ellwand.acoustics.Weighting;
-import org.ellwand.amount.Unit;
 import org.ellwand.input.InputException;
 import org.ellwand.sound.Calibration;
 import org.ellwand.sound.LevelListener;
@@ -22,8 +19,8 @@ import org.ellwand.sound.SoundAnalysis;
 import org.ellwand.sound.SoundLevels;
 import org.ellwand.sound.SoundMeter;
 import org.ellwand.sound.SoundSheets;
-import org.ellwand.sound.WavFile;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.ParameterException;
@@ -49,85 +46,20 @@ final class BandsCommand implements Callable<Integer> {
     @Parameters(paramLabel = "RECORDING", description = "A WAV file, 44.1 to 192 kHz, 16, 24 or 32 bits or floats.")
     private Path recording = Path.of("");
 
-    @Option(
-            names = "--calibration",
-            required = true,
-            paramLabel = "WAV",
-            description = "The calibrator, recorded with the same gain.")
-    private Path calibration = Path.of("");
+    @Mixin
+    private CalibrationOptions calibration = new CalibrationOptions();
 
-    @Option(
-            names = "--calibrated-at",
-            required = true,
-            paramLabel = "LEVEL",
-            description = "Its level, as '94 dB SPL'.")
-    private String calibratedAt = "";
+    @Mixin
+    private PartOptions parts = new PartOptions();
 
-    @Option(
-            names = "--calibrator-frequency",
-            paramLabel = "HZ",
-            defaultValue = "1 kHz",
-            description = "Its frequency (default: ${DEFAULT-VALUE}).")
-    private String calibratorFrequency = "1 kHz";
-
-    @Option(
-            names = "--channel",
-            paramLabel = "N",
-            description = "Which channel, from 1; needed where there are several.")
-    private Optional<Integer> channel = Optional.empty();
-
-    @Option(
-            names = "--calibration-channel",
-            paramLabel = "N",
-            description = "Which one of the calibration (default: 1 of a file with one, else that of --channel).")
-    private Optional<Integer> calibrationChannel = Optional.empty();
-
-    @Option(names = "--from", paramLabel = "TIME", description = "Where the part to measure begins, as '2.5 s'.")
-    private Optional<String> from = Optional.empty();
-
-    @Option(names = "--to", paramLabel = "TIME", description = "Where it ends.")
-    private Optional<String> to = Optional.empty();
-
-    @Option(
-            names = "--resolution",
-            paramLabel = "WIDTH",
-            defaultValue = "third-octave",
-            description = "octave, third-octave, sixth-octave or twelfth-octave (default: ${DEFAULT-VALUE}).")
-    private String resolution = "third-octave";
-
-    @Option(
-            names = "--weighting",
-            paramLabel = "A|C|Z",
-            defaultValue = "A",
-            description = "Frequency weighting of the trace (default: ${DEFAULT-VALUE}).")
-    private Weighting weighting = Weighting.A;
-
-    @Option(
-            names = "--time-constant",
-            paramLabel = "TIME",
-            defaultValue = "fast",
-            description = "fast (125 ms), slow (1 s) or a time, as '5 ms' (default: ${DEFAULT-VALUE}).")
-    private String timeConstant = "fast";
-
-    @Option(
-            names = "--every",
-            paramLabel = "TIME",
-            defaultValue = "10 ms",
-            description = "How often the trace has a level (default: ${DEFAULT-VALUE}).")
-    private String every = "10 ms";
+    @Mixin
+    private AnalysisOptions analyses = new AnalysisOptions();
 
     @Option(names = "--out", paramLabel = "CSV", description = "A new file for the curve sheet.")
     private Optional<Path> out = Optional.empty();
 
     @Option(names = "--trace", paramLabel = "CSV", description = "A new file for the level-time trace.")
     private Optional<Path> trace = Optional.empty();
-
-    @Option(
-            names = "--times-from",
-            paramLabel = "WHAT",
-            defaultValue = "file",
-            description = "What --from and --to count from: file, or 'sync mark' (default: ${DEFAULT-VALUE}).")
-    private String timesFrom = "file";
 
     @Option(
             names = "--stimulus",
@@ -145,83 +77,31 @@ final class BandsCommand implements Callable<Integer> {
     @Override
     public Integer call() throws Exception {
         checkStimulus();
-        SoundAnalysis analysis = analysis();
-        double levelDb = AmountOption.in(spec, "--calibrated-at", calibratedAt, Unit.DB_SPL, "94 dB SPL");
-        double toneHz = AmountOption.in(spec, "--calibrator-frequency", calibratorFrequency, Unit.HZ, "1 kHz");
-        RecordedPart part = part(recording, channel);
-        WavFile tone = WavFile.read(calibration, calibration.toString());
-        RecordedPart tonePart = RecordedPart.of(
-                tone,
-                calibrationChannel.or(() -> tone.channels() == 1 ? Optional.of(1) : channel),
-                Optional.empty(),
-                Optional.empty());
-        Calibration calibrated = Calibration.of(tone, tonePart.channel(), levelDb);
+        SoundAnalysis analysis = analyses.analysis();
+        CalibrationOptions.Tone tone = calibration.tone(parts.channel());
+        RecordedPart part = parts.of(recording, parts.channel());
+        Calibration calibrated = tone.calibration();
         SoundLevels levels = measured(part, analysis, calibrated.fullScaleDb());
         say(part, levels, calibrated);
-        notes(RecordingNotes.of(calibrated, toneHz, tone.format()), calibration);
+        notes(tone.notes(), tone.path());
         notes(RecordingNotes.of(levels.check(), part.file().format()), recording);
         notes(RecordingNotes.of(levels, analysis, part.file().rateHz()), recording);
         if (stimulus.isPresent()) {
-            RecordedPart played = part(stimulus.get(), Optional.of(1));
+            RecordedPart played = parts.of(stimulus.get(), Optional.of(1));
             StimulusComparison.of(played, part, transfer, spec.commandLine().getErr());
         }
         spec.commandLine().getErr().flush();
         return ExitCode.DONE;
     }
 
-    /** The part between --from and --to. */
-    private RecordedPart part(Path path, Optional<Integer> number) throws IOException, InputException {
-        WavFile file = WavFile.read(path, path.toString());
-        Optional<Double> fromS = time("--from", from);
-        Optional<Double> toS = time("--to", to);
-        if (timesFrom.equals("file")) {
-            return RecordedPart.of(file, number, fromS, toS);
-        }
-        if (!timesFrom.equals("sync mark")) {
-            throw new ParameterException(
-                    spec.commandLine(), "--times-from takes file or 'sync mark', not '" + timesFrom + "'");
-        }
-        double zeroS = StimulusComparison.markS(file, number);
-        return RecordedPart.of(file, number, Optional.of(zeroS + fromS.orElse(0.0)), toS.map(s -> s + zeroS));
-    }
-
     private void checkStimulus() {
-        if (stimulus.isPresent() && timesFrom.equals("file")) {
+        if (stimulus.isPresent() && parts.countFromFile()) {
             throw new ParameterException(
                     spec.commandLine(), "--stimulus needs --times-from 'sync mark': both are compared from there on");
         }
         if (transfer.isPresent() && stimulus.isEmpty()) {
             throw new ParameterException(spec.commandLine(), "--transfer needs --stimulus");
         }
-    }
-
-    private SoundAnalysis analysis() {
-        Resolution width = Resolution.named(resolution)
-                .orElseThrow(() -> new ParameterException(
-                        spec.commandLine(),
-                        "--resolution takes octave, third-octave, sixth-octave or twelfth-octave, not '" + resolution
-                                + "'"));
-        SoundAnalysis plain = SoundAnalysis.of(width);
-        double everyS = positive("--every", every, 0.0001, 60);
-        double constantS = switch (timeConstant) {
-            case "fast" -> SoundAnalysis.FAST_S;
-            case "slow" -> SoundAnalysis.SLOW_S;
-            default -> positive("--time-constant", timeConstant, 0.0001, 60);
-        };
-        return new SoundAnalysis(width, plain.lowestHz(), plain.highestHz(), constantS, everyS, weighting);
-    }
-
-    private double positive(String option, String text, double least, double most) {
-        double seconds = AmountOption.in(spec, option, text, Unit.SECOND, "10 ms");
-        if (!(seconds >= least && seconds <= most)) {
-            throw new ParameterException(
-                    spec.commandLine(), option + " takes a time from 0.1 ms to 60 s, not '" + text + "'");
-        }
-        return seconds;
-    }
-
-    private Optional<Double> time(String option, Optional<String> text) {
-        return text.map(t -> AmountOption.in(spec, option, t, Unit.SECOND, "2.5 s"));
     }
 
     private SoundLevels measured(RecordedPart part, SoundAnalysis analysis, double fullScaleDb) throws Exception {
@@ -233,7 +113,7 @@ final class BandsCommand implements Callable<Integer> {
         try (NewFile file = new NewFile(trace.get())) {
             SoundLevels levels;
             try (Writer rows = file.writer()) {
-                rows.write(SoundSheets.traceHeader(weighting));
+                rows.write(SoundSheets.traceHeader(analysis.traced()));
                 levels = measured(part, analysis, fullScaleDb, (s, db) -> row(rows, s, db + fullScaleDb));
             }
             write(levels);
@@ -271,7 +151,7 @@ final class BandsCommand implements Callable<Integer> {
 
     private void say(RecordedPart part, SoundLevels levels, Calibration calibrated) {
         PrintWriter err = spec.commandLine().getErr();
-        BandsSummary.lines(part, levels, calibrated, timeConstant).forEach(err::println);
+        BandsSummary.lines(part, levels, calibrated, analyses.timeConstant()).forEach(err::println);
         out.ifPresent(file -> err.println("curve sheet written to " + file));
         trace.ifPresent(file -> err.println("trace written to " + file));
     }

@@ -5,7 +5,6 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
-import java.util.Set;
 import java.util.SortedMap;
 import java.util.TreeMap;
 import java.util.concurrent.Callable;
@@ -19,6 +18,7 @@ import org.ellwand.report.OutputKind;
 import org.ellwand.report.ReportFolder;
 import org.ellwand.report.TemplateWriter;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.ParameterException;
@@ -50,11 +50,8 @@ final class PlanCommand implements Callable<Integer> {
             description = "Holds claims/, and measurements/ where there are any (default: here).")
     private Path folder = Path.of(".");
 
-    @Option(names = "--product", paramLabel = "NAME", description = "Only this product; may be given again.")
-    private List<String> products = List.of();
-
-    @Option(names = "--edition", paramLabel = "ID", description = "Only claims of this edition; may be given again.")
-    private List<String> editions = List.of();
+    @Mixin
+    private ClaimScope claims = new ClaimScope();
 
     @Option(
             names = "--seconds",
@@ -84,7 +81,7 @@ final class PlanCommand implements Callable<Integer> {
         Path place = out.orElse(folder.resolve("plan"));
         ReportFolder target = ReportFolder.at(place, folder, OutputKind.PLAN);
         FolderContents contents = FolderContents.read(folder);
-        Scope scope = new Scope(Set.copyOf(products), Set.copyOf(editions), Set.of(), Set.of());
+        Scope scope = claims.scope();
         List<Plan> plans = progress.during("planning ...", () -> plans(contents, scope));
         target.write(files(plans));
         say(place, plans);

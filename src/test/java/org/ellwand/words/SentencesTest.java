@@ -133,6 +133,7 @@ class SentencesTest {
                 .map(kind -> "recording-" + kind.name().toLowerCase(Locale.ROOT).replace('_', '-'))
                 .forEach(made::add);
         Stream.of("sessions", "firmwares").map("left-out-"::concat).forEach(made::add);
+        Stream.of("units", "ears", "others").map("no-pairs-of-"::concat).forEach(made::add);
         assertThat(Sentences.english().keys()).isSubsetOf(made);
     }
 
