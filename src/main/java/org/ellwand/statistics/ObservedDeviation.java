@@ -18,6 +18,8 @@ public final class ObservedDeviation {
      *
      * @param degreesOfFreedom at least 1
      * @param ofRatio function of s / σ
+     * @return the mean, in the unit of the function
+     * @throws IllegalArgumentException if there are fewer degrees of freedom than 1
      */
     public static double mean(int degreesOfFreedom, DoubleUnaryOperator ofRatio) {
         if (degreesOfFreedom < 1) {
