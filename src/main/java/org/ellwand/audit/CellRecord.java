@@ -2,13 +2,9 @@ package org.ellwand.audit;
 
 import java.util.ArrayList;
 import java.util.Arrays;
-import java.util.Comparator;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import java.util.OptionalInt;
 import java.util.stream.IntStream;
 import org.ellwand.acoustics.Weighting;
 import org.ellwand.amount.Dimension;
@@ -92,7 +88,7 @@ final class CellRecord {
                 List.of(),
                 List.of(),
                 List.of(),
-                known ? contributions(estimates, deciding.local()) : List.of(),
+                known ? Contributions.of(estimates, deciding.local()) : List.of(),
                 series(estimates.computation),
                 settled());
     }
@@ -178,37 +174,5 @@ final class CellRecord {
             curves.add(Arrays.stream(out).boxed().toList());
         }
         return curves;
-    }
-
-    private record Instance(String cause, String instance, OptionalInt degreesOfFreedom) {}
-
-    private static List<Contribution> contributions(Estimates estimates, int point) {
-        Map<Instance, Double> squares = new LinkedHashMap<>();
-        Origins origins = estimates.origins();
-        List<String> labels = origins.labels();
-        for (int f : estimates.effect.moving(point)) {
-            int origin = origins.place(f);
-            double effect = estimates.effect.at(point, f);
-            squares.merge(
-                    new Instance(origins.cause(origin), labels.get(origin), OptionalInt.empty()),
-                    effect * effect,
-                    Double::sum);
-        }
-        for (Group group : estimates.groups) {
-            double scale = group.scatter(point).scale();
-            OptionalInt degrees = OptionalInt.of(group.degreesOfFreedom());
-            squares.merge(new Instance("observed scatter", group.label(), degrees), scale * scale, Double::sum);
-        }
-        return squares.entrySet().stream()
-                .filter(e -> e.getValue() > 0)
-                .map(e -> new Contribution(
-                        e.getKey().cause(),
-                        e.getKey().instance(),
-                        Math.sqrt(e.getValue()),
-                        e.getKey().degreesOfFreedom()))
-                .sorted(Comparator.comparingDouble((Contribution c) -> -c.effect())
-                        .thenComparing(Contribution::cause)
-                        .thenComparing(Contribution::instance))
-                .toList();
     }
 }

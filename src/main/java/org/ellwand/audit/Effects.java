@@ -81,6 +81,11 @@ final class Effects {
         return columns[point];
     }
 
+    /** What they add to it, in the same order; not to be changed. */
+    double[] sizes(int point) {
+        return values[point];
+    }
+
     /** The factors that move any point, in their order. */
     int[] moving() {
         return Arrays.stream(columns)

@@ -2,6 +2,7 @@ package org.ellwand.audit;
 
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.BitSet;
 import java.util.Collections;
 import java.util.HashMap;
 import java.util.HashSet;
@@ -9,14 +10,11 @@ import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
-import java.util.TreeMap;
 import java.util.function.Supplier;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
-import org.apache.commons.statistics.distribution.ChiSquaredDistribution;
 import org.ellwand.measurement.Reading;
-import org.ellwand.measurement.Session;
 import org.ellwand.measurement.SharedBy;
 import org.ellwand.pairing.Cell;
 import org.ellwand.quantity.Computation;
@@ -29,25 +27,21 @@ import org.ellwand.words.Remark;
  * none is declared or where it is larger than declared.
  *
  * <p>Declared sizes rule where a cause shared by insertion is declared (JCGM 100:2008, 4.2.4: a pooled figure says more
- * than three repeats). The scatter of each judged number over the insertions is then tested against them:
- * Σ (x_i − x̄)² / σ² against χ² of n − 1 degrees of freedom, 1 % shared out over the claim's points.
+ * than three repeats). The scatter of each judged number over the insertions is then tested against them ({@link ScatterTest}).
  */
 final class Estimator {
-    private static final double TEST_LEVEL = 0.01;
-
     private final ReadingIndex index;
     private final double[][] levelsDb;
-    private final int claimPoints;
+    private final ScatterTest scatterTest;
     private final Moves moves;
     private final boolean many;
-    private final Map<Integer, Double> criticalSquares = new HashMap<>();
     private final Map<Pattern, Declared> known = new HashMap<>();
 
     /** @param many whether there are so many subjects that their factors are not to be kept */
     Estimator(ReadingIndex index, double[][] levelsDb, Moves moves, boolean many, int claimPoints) {
         this.index = index;
         this.levelsDb = levelsDb;
-        this.claimPoints = claimPoints;
+        this.scatterTest = new ScatterTest(claimPoints);
         this.moves = moves;
         this.many = many;
     }
@@ -177,7 +171,7 @@ final class Estimator {
             boolean[] replaced = new boolean[value.length];
             int larger = 0;
             for (int p = 0; p < value.length; p++) {
-                boolean exceeds = declared && exceeds(variance, x, p);
+                boolean exceeds = declared && scatterTest.exceeds(variance, x, p);
                 replaced[p] = !declared || exceeds;
                 larger += exceeds ? 1 : 0;
             }
@@ -219,11 +213,6 @@ final class Estimator {
             return subject.isPopulation() ? of : of.inner();
         }
 
-        private boolean exceeds(double[][] variance, double[][] x, int p) {
-            double[] ofPoint = Arrays.stream(variance).mapToDouble(v -> v[p]).toArray();
-            return weightedSquares(x, ofPoint, p) > criticalSquare(x.length - 1);
-        }
-
         /** What insertion and reading causes let the numbers of each repeat scatter, by repeat and point. */
         private double[][] declaredVariance(Repeats repeats) {
             double scale = repeats.count() / repeats.weight();
@@ -246,26 +235,6 @@ final class Estimator {
                     variance[p] += effects[p] * effects[p] * scale * scale;
                 }
             }
-        }
-
-        private double weightedSquares(double[][] x, double[] variance, int p) {
-            double weights = 0;
-            double sum = 0;
-            for (int i = 0; i < x.length; i++) {
-                if (variance[i] == 0) {
-                    return IntStream.range(0, x.length).allMatch(j -> x[j][p] == x[0][p])
-                            ? 0
-                            : Double.POSITIVE_INFINITY;
-                }
-                weights += 1 / variance[i];
-                sum += x[i][p] / variance[i];
-            }
-            double mean = sum / weights;
-            double squares = 0;
-            for (int i = 0; i < x.length; i++) {
-                squares += (x[i][p] - mean) * (x[i][p] - mean) / variance[i];
-            }
-            return squares;
         }
 
         private boolean scatters(Factor factor) {
@@ -336,89 +305,32 @@ final class Estimator {
          * error of an open ear that all of them are held against.
          */
         private void keepCommon() {
-            List<List<Set<Integer>>> sides = sides();
+            Everybody everybody = everybody();
             List<Factor> factors = mine.get();
             Set<Factor> common = factors.stream()
                     .filter(f -> f.sharedBy() == SharedBy.SESSION || f.sharedBy() == SharedBy.READING)
-                    .filter(f -> sides.stream().anyMatch(s -> isOfEach(s, f.readings())))
+                    .filter(f -> everybody.shares(f.readings()))
                     .collect(Collectors.toCollection(() -> Collections.newSetFromMap(new IdentityHashMap<>())));
             effect = effect.only((p, f) -> common.contains(factors.get(f)));
         }
 
-        /** The readings of every person and product, side by side where means are compared. */
-        private List<List<Set<Integer>>> sides() {
-            Map<Boolean, List<Set<Integer>>> sides = new TreeMap<>();
-            subject.repeats().stream()
-                    .filter(r -> r.count() > 1)
-                    .forEach(r -> sides.computeIfAbsent(
-                                    r.other().filter(Repeats.Other::isFirst).isPresent(), k -> new ArrayList<>())
-                            .addAll(r.members().stream()
-                                    .map(m -> positions(m.readings()))
-                                    .toList()));
-            return List.copyOf(sides.values());
-        }
-
-        private static boolean isOfEach(List<Set<Integer>> members, Set<Integer> touched) {
-            return members.stream().allMatch(m -> m.stream().anyMatch(touched::contains));
-        }
-
-        /** An undeclared reading cause is taken from repeated open-ear takes, for the readings in place too. */
         private void openEarTakes() {
-            subject.cells().stream()
-                    .filter(c -> !Surroundings.declares(c, SharedBy.READING))
-                    .map(c -> new OpenTakes(c.session(), c.openEar()))
-                    .filter(t -> t.takes().size() >= 2)
-                    .distinct()
+            OpenEarScatter scatter = new OpenEarScatter(index, levelsDb, subject, covered, sensitivity);
+            OpenEarScatter.takes(subject).stream()
                     .filter(this::isOfAll)
-                    .forEach(this::addTakes);
+                    .map(scatter::of)
+                    .forEach(groups::add);
         }
 
         /** The open ears of people are their own, and how they scatter is seen; that of a simulator serves all units. */
-        private boolean isOfAll(OpenTakes open) {
-            Set<Integer> takes = positions(Set.copyOf(open.takes()));
-            return !subject.isPopulation() || sides().stream().anyMatch(s -> isOfEach(s, takes));
+        private boolean isOfAll(OpenEarScatter.Takes open) {
+            BitSet takes = new BitSet();
+            open.readings().forEach(take -> takes.set(index.of(take)));
+            return !subject.isPopulation() || everybody().shares(takes);
         }
 
-        private void addTakes(OpenTakes open) {
-            List<Integer> takes = open.takes().stream().map(index::of).toList();
-            int m = takes.size();
-            List<Integer> others = subject.cells().stream()
-                    .filter(c -> c.openEar().equals(open.takes()))
-                    .flatMap(c -> c.insertions().stream())
-                    .flatMap(i -> i.takes().stream())
-                    .map(index::of)
-                    .distinct()
-                    .toList();
-            double[][] effects = new double[value.length][m * (1 + others.size())];
-            TakeDeviations errors = new TakeDeviations(index, levelsDb);
-            List<Map<Double, Double>> deviations = errors.of(takes);
-            for (int t = 0; t < m; t++) {
-                for (int r : takes) {
-                    addEffect(effects, t, deviations.get(t), r, 1 / Math.sqrt((double) m * (m - 1)));
-                }
-                for (int o = 0; o < others.size(); o++) {
-                    addEffect(
-                            effects,
-                            m * (1 + o) + t,
-                            errors.grown(deviations.get(t), others.get(o)),
-                            others.get(o),
-                            1 / Math.sqrt(m - 1.0));
-                }
-            }
-            groups.add(new Group("open ear|" + open.takes().get(0).conditions(), m - 1, effects));
-        }
-
-        /** What one take's deviation does to every point, were it the error of a reading; less where it is in already. */
-        private void addEffect(
-                double[][] effects, int column, Map<Double, Double> deviation, int reading, double scale) {
-            for (int b = 0; b < levelsDb[reading].length; b++) {
-                double error = scale * deviation.getOrDefault(index.at(reading).nominalHz(b), 0.0);
-                for (int p = 0; p < value.length; p++) {
-                    if (!covered.get(p).contains(reading)) {
-                        effects[p][column] += error * sensitivity.get().at(reading, b, p);
-                    }
-                }
-            }
+        private Everybody everybody() {
+            return Everybody.of(subject, Estimator.this::positions);
         }
     }
 
@@ -432,15 +344,6 @@ final class Estimator {
             return kept.get(0);
         };
     }
-
-    /** Below it a sum of squares is no surprise: 1 % shared out over the claim's points. */
-    private double criticalSquare(int degreesOfFreedom) {
-        return criticalSquares.computeIfAbsent(
-                degreesOfFreedom,
-                nu -> ChiSquaredDistribution.of(nu).inverseSurvivalProbability(TEST_LEVEL / claimPoints));
-    }
-
-    private record OpenTakes(Session session, List<Reading> takes) {}
 
     private List<Integer> positions(Subject subject) {
         return subject.cells().stream()

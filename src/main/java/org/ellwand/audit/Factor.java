@@ -1,8 +1,8 @@
 package org.ellwand.audit;
 
+import java.util.BitSet;
 import java.util.List;
 import java.util.Set;
-import java.util.stream.Collectors;
 import org.ellwand.measurement.SharedBy;
 
 /**
@@ -43,8 +43,10 @@ record Factor(Name name, String instance, SharedBy sharedBy, List<Entry> entries
     }
 
     /** Positions of the readings it moves. */
-    Set<Integer> readings() {
-        return entries.stream().map(Entry::reading).collect(Collectors.toSet());
+    BitSet readings() {
+        BitSet readings = new BitSet();
+        entries.forEach(e -> readings.set(e.reading()));
+        return readings;
     }
 
     /** This draw as far as it moves some numbers; itself where these are all. */

@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.TreeMap;
+import java.util.stream.IntStream;
 import org.ellwand.acoustics.Band;
 import org.ellwand.acoustics.Bound;
 import org.ellwand.acoustics.Energy;
@@ -95,7 +96,9 @@ final class Revealing {
 
     private static boolean isNearBackground(Cell cell) {
         return takes(cell).stream()
-                .anyMatch(t -> t.spectrum().levels().values().stream().anyMatch(l -> l.bound() == Bound.AT_MOST));
+                .map(CurveReading::spectrum)
+                .anyMatch(s -> !s.isMeasured()
+                        && IntStream.range(0, s.bandList().size()).anyMatch(b -> s.boundOf(b) == Bound.AT_MOST));
     }
 
     private static List<CurveReading> takes(Cell cell) {

@@ -246,18 +246,21 @@ final class RuleJudge {
         }
 
         private List<CellResult> cells() {
-            List<CellResult> cells = new ArrayList<>();
-            boolean many = ready.size() > Judgement.MANY_CELLS;
-            for (int s = 0; s < ready.size(); s++) {
-                cells.add(many ? record(s).brief(s, evaluation, curves) : withCurves(s));
+            if (ready.size() <= Judgement.MANY_CELLS) {
+                return IntStream.range(0, ready.size())
+                        .mapToObj(this::withCurves)
+                        .toList();
             }
-            if (many) {
-                IntStream.range(0, cells.size())
-                        .boxed()
-                        .sorted(Comparator.comparing(cells::get, Judgement.order(limit)))
-                        .limit(Judgement.CURVES_KEPT)
-                        .forEach(s -> cells.set(s, withCurves(s)));
-            }
+            // Each looks at itself alone, so that many may be written side by side; they stay in order.
+            List<CellResult> cells = new ArrayList<>(IntStream.range(0, ready.size())
+                    .parallel()
+                    .mapToObj(s -> record(s).brief(s, evaluation, curves))
+                    .toList());
+            IntStream.range(0, cells.size())
+                    .boxed()
+                    .sorted(Comparator.comparing(cells::get, Judgement.order(limit)))
+                    .limit(Judgement.CURVES_KEPT)
+                    .forEach(s -> cells.set(s, withCurves(s)));
             return cells;
         }
 

@@ -54,7 +54,10 @@ final class Surroundings {
 
     /** Whether a cause that moves the readings of a cell is declared for each instance of something. */
     static boolean declares(Cell cell, SharedBy sharedBy) {
-        return causes(cell.session(), cell.movedBy()).stream().anyMatch(c -> c.sharedBy() == sharedBy);
+        Optional<Unit> unit = cell.movedBy();
+        return cell.session().uncertainty() instanceof Uncertainty.Declared declared
+                && unit.isPresent()
+                && declared.causes().stream().anyMatch(c -> c.sharedBy() == sharedBy && c.unit() == unit.get());
     }
 
     static boolean isUnknown(Session session) {

@@ -42,7 +42,7 @@ final class CombRipple implements DataCheck {
         Tally tally = new Tally(this, session);
         Attenuations ears = Attenuations.in(session);
         Map<Conditions, List<NavigableMap<Band, Double>>> curves = new LinkedHashMap<>();
-        for (CurveReading reading : Sheets.inPlace(session)) {
+        for (CurveReading reading : material.inPlace()) {
             ears.of(reading)
                     .filter(curve -> Curves.isAsFineAs(Resolution.TWELFTH_OCTAVE, curve))
                     .ifPresent(curve -> curves.computeIfAbsent(

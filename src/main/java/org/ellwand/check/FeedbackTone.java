@@ -43,7 +43,7 @@ final class FeedbackTone implements DataCheck {
                 .forEach(group -> group.forEach(reading -> quiet(tally, reading, group)));
         Session sounding = material.session();
         Attenuations ears = Attenuations.in(sounding);
-        for (CurveReading reading : Sheets.inPlace(sounding)) {
+        for (CurveReading reading : material.inPlace()) {
             ears.of(reading)
                     .filter(curve -> Curves.isAsFineAs(Resolution.THIRD_OCTAVE, curve))
                     .ifPresent(curve -> gain(tally, reading, curve));
@@ -71,7 +71,7 @@ final class FeedbackTone implements DataCheck {
     private static void gain(Tally tally, CurveReading reading, NavigableMap<Band, Double> attenuation) {
         tally.looked();
         LevelCurve gain = LevelCurve.of(attenuation).copy();
-        gain.replaceAll((band, db) -> -db);
+        gain.negate();
         LevelCurve level = LevelCurve.of(Sheets.curve(reading));
         for (int b = 0; b < gain.size(); b++) {
             Band band = gain.bands().get(b);

@@ -41,7 +41,7 @@ final class FewInsertions implements DataCheck {
     public Checked check(Material material) {
         Session session = material.session();
         Tally tally = new Tally(this, session);
-        Sheets.grouped(Sheets.inPlace(session), Sheets.REPEATS).values().forEach(group -> judge(tally, session, group));
+        material.repeats().values().forEach(group -> judge(tally, session, group));
         return tally.done();
     }
 

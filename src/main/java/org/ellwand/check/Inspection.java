@@ -2,7 +2,6 @@ package org.ellwand.check;
 
 import java.util.ArrayList;
 import java.util.List;
-import org.ellwand.check.DataCheck.Material;
 import org.ellwand.claim.Product;
 import org.ellwand.measurement.Session;
 

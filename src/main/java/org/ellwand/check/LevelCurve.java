@@ -73,9 +73,15 @@ final class LevelCurve extends ViewedByCopy {
     }
 
     /** Whether the bands are the same. */
-    @SuppressWarnings("ReferenceEquality") // Mostly they are one list.
+    @SuppressWarnings("ReferenceEquality") // Mostly they are one list, or parts of one.
     boolean hasBandsOf(LevelCurve other) {
-        return bands == other.bands || bands.equals(other.bands);
+        boolean same = bands.size() == other.bands.size();
+        for (int b = 0; bands != other.bands && same && b < bands.size(); b++) {
+            Band here = bands.get(b);
+            Band there = other.bands.get(b);
+            same = here == there || here.equals(there);
+        }
+        return same;
     }
 
     /**
@@ -101,6 +107,13 @@ final class LevelCurve extends ViewedByCopy {
     LevelCurve at(List<Band> some) {
         return new LevelCurve(
                 some, some.stream().mapToDouble(b -> numbers[place(b)]).toArray());
+    }
+
+    /** Turns every number round. */
+    void negate() {
+        for (int b = 0; b < numbers.length; b++) {
+            numbers[b] = -numbers[b];
+        }
     }
 
     LevelCurve copy() {

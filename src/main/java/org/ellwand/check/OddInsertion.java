@@ -51,7 +51,7 @@ final class OddInsertion implements DataCheck {
     public Checked check(Material material) {
         Session session = material.session();
         Tally tally = new Tally(this, session);
-        Sheets.grouped(Sheets.inPlace(session), Sheets.REPEATS).values().stream()
+        material.repeats().values().stream()
                 .filter(group -> group.size() >= 2)
                 .forEach(group -> judge(tally, session, group));
         return tally.done();

@@ -60,10 +60,14 @@ final class OwnNoise implements DataCheck {
     public Checked check(Material material) {
         Session session = material.asRead();
         Tally tally = new Tally(this, session);
+        List<CurveReading> inQuiet = Sheets.levels(session, r -> r.isInPlace() && Sheets.isQuiet(session, r));
+        if (inQuiet.isEmpty()) {
+            return tally.done();
+        }
         OpenEars ears = OpenEars.in(session);
         Map<Conditions, NavigableMap<Band, Double>> gains = gains(session);
         List<Silence> silences = new ArrayList<>();
-        Sheets.grouped(Sheets.levels(session, r -> r.isInPlace() && Sheets.isQuiet(session, r)), Sheets.REPEATS)
+        Sheets.grouped(inQuiet, Sheets.REPEATS)
                 .forEach((of, quiet) -> silence(ears, of, quiet, gains).ifPresent(silence -> {
                     tally.looked();
                     silences.add(silence);

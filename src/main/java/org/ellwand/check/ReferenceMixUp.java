@@ -103,10 +103,13 @@ final class ReferenceMixUp implements DataCheck {
         }
         Optional<NavigableMap<Band, Double>> curve =
                 reading.values() == Reading.Values.LEVELS ? ears.of(reading) : Optional.of(Sheets.curve(reading));
-        double sign = reading.values() == Reading.Values.INSERTION_GAIN ? 1 : -1;
+        boolean isGain = reading.values() == Reading.Values.INSERTION_GAIN;
         return curve.map(differences -> {
-            NavigableMap<Band, Double> gain = Curves.between(differences, LOWEST_HZ, HIGHEST_HZ);
-            gain.replaceAll((band, db) -> sign * db);
+            LevelCurve gain = LevelCurve.of(Curves.between(differences, LOWEST_HZ, HIGHEST_HZ));
+            if (isGain) {
+                return gain;
+            }
+            gain.negate();
             return gain;
         });
     }

@@ -43,7 +43,7 @@ final class SettingOrder implements DataCheck {
         Session session = material.session();
         Tally tally = new Tally(this, session);
         Map<SettingGap.State, List<SettingGap>> gaps = new LinkedHashMap<>();
-        Sheets.grouped(Sheets.inPlace(session), SETTING)
+        Sheets.grouped(material.inPlace(), SETTING)
                 .forEach((insertion, readings) -> SettingGap.of(insertion, readings)
                         .forEach(gap -> gaps.computeIfAbsent(gap.state(), k -> new ArrayList<>())
                                 .add(gap)));

@@ -68,7 +68,7 @@ final class SignReversed implements DataCheck {
         boolean levels =
                 reading.values() == Reading.Values.LEVELS && reading.isInPlace() && !Sheets.isQuiet(session, reading);
         Optional<NavigableMap<Band, Double>> attenuation = levels ? ears.of(reading) : Optional.empty();
-        attenuation.ifPresent(curve -> curve.replaceAll((band, db) -> -db));
+        attenuation.ifPresent(curve -> LevelCurve.of(curve).negate());
         return attenuation;
     }
 

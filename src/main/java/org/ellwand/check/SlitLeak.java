@@ -85,7 +85,7 @@ final class SlitLeak implements DataCheck {
         Tally tally = new Tally(this, session);
         List<Seal> seals = new ArrayList<>();
         Attenuations ears = Attenuations.in(session);
-        Sheets.grouped(Sheets.inPlace(session), SWITCHED)
+        Sheets.grouped(material.inPlace(), SWITCHED)
                 .forEach((insertion, readings) ->
                         strongest(ears, insertion, readings).ifPresent(seals::add));
         Map<Conditions, Double> best = new HashMap<>();

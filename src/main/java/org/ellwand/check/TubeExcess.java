@@ -39,7 +39,7 @@ final class TubeExcess implements DataCheck {
     public Checked check(Material material) {
         Session session = material.session();
         Tally tally = new Tally(this, session);
-        Sheets.grouped(Sheets.inPlace(session), Sheets.REPEATS).values().stream()
+        material.repeats().values().stream()
                 .filter(group -> group.size() >= FEWEST)
                 .forEach(group -> group.forEach(one -> compare(tally, session, one, group)));
         return tally.done();

@@ -51,7 +51,7 @@ final class TubeLinearity implements DataCheck {
         Session session = material.session();
         Tally tally = new Tally(this, session);
         Map<String, List<Rise>> rises = new TreeMap<>();
-        Sheets.grouped(Sheets.inPlace(session), Set.of("stimulus", "take")).values().stream()
+        Sheets.grouped(material.inPlace(), Set.of("stimulus", "take")).values().stream()
                 .filter(readings -> readings.size() > 1)
                 .flatMap(readings -> rise(session, readings).stream())
                 .forEach(r ->

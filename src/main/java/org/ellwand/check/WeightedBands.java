@@ -62,19 +62,19 @@ final class WeightedBands implements DataCheck {
             }
         });
         if (outside.values().stream().noneMatch(Weighted::isSo)) {
-            inPlace(tally, session);
+            inPlace(tally, material);
         }
         return tally.done();
     }
 
     /** Attenuation that falls by the weighting in every setting: what was read in place may be weighted. */
-    private static void inPlace(Tally tally, Session session) {
-        Attenuations ears = Attenuations.in(session);
+    private static void inPlace(Tally tally, Material material) {
+        Attenuations ears = Attenuations.in(material.session());
         Map<Conditions, List<Weighted>> states = new LinkedHashMap<>();
-        for (CurveReading reading : Sheets.inPlace(session)) {
+        for (CurveReading reading : material.inPlace()) {
             ears.of(reading)
                     .flatMap(attenuation -> {
-                        attenuation.replaceAll((band, db) -> -db);
+                        LevelCurve.of(attenuation).negate();
                         return Weighted.of(attenuation);
                     })
                     .ifPresent(

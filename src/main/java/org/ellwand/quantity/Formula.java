@@ -1,6 +1,8 @@
 package org.ellwand.quantity;
 
 import java.util.List;
+import java.util.SortedSet;
+import java.util.TreeSet;
 import org.ellwand.acoustics.Band;
 import org.ellwand.acoustics.Resolution;
 import org.ellwand.acoustics.Weighting;
@@ -115,10 +117,16 @@ public interface Formula {
      * @param resolution of the bands
      */
     static List<Band> union(List<? extends Formula> formulas, Resolution resolution) {
-        return formulas.stream()
-                .flatMap(f -> f.anyBands(resolution).stream())
-                .distinct()
-                .sorted()
-                .toList();
+        SortedSet<Band> all = new TreeSet<>();
+        List<Band> last = List.of();
+        for (Formula formula : formulas) {
+            List<Band> bands = formula.anyBands(resolution);
+            // Most have the bands of the one before.
+            if (!bands.equals(last)) {
+                all.addAll(bands);
+                last = bands;
+            }
+        }
+        return List.copyOf(all);
     }
 }

@@ -14,13 +14,18 @@ import org.ellwand.measurement.Trace;
 
 /** On how many ears and with how many insertions something was measured. */
 record Counted(int ears, int insertions) {
-    private static final List<String> EAR = List.of("head", "ear", "side");
-    private static final List<String> INSERTION = List.of("ear", "side", "unit", "fit", "insertion");
+    private static final Set<String> EAR = Set.of("head", "ear", "side");
+    private static final Set<String> INSERTION = Set.of("ear", "side", "unit", "fit", "insertion");
+    private static final Set<String> INSERTION_OF_SETTING =
+            Set.of("ear", "side", "unit", "fit", "insertion", "setting");
+
+    /** One of what is counted: equal ones are the same. */
+    private record Counting(String session, Conditions of) {}
 
     /** Counts what was read with a product in place. */
     static Counted of(List<Session> sessions, Predicate<Conditions> wanted) {
-        Set<String> ears = new HashSet<>();
-        Set<String> insertions = new HashSet<>();
+        Set<Counting> ears = new HashSet<>();
+        Set<Counting> insertions = new HashSet<>();
         for (Session session : sessions) {
             inPlace(session).filter(wanted).forEach(reading -> {
                 ears.add(ear(session, reading));
@@ -62,25 +67,16 @@ record Counted(int ears, int insertions) {
     }
 
     /** A named ear is the same ear in every session; one without a name is the session's own. */
-    private static String ear(Session session, Conditions reading) {
-        String named = named(EAR, reading);
-        return named.isEmpty() ? "session=" + session.id() : named;
+    private static Counting ear(Session session, Conditions reading) {
+        Conditions named = reading.only(EAR);
+        return new Counting(named.names().isEmpty() ? session.id() : "", named);
     }
 
-    private static String insertion(Session session, Conditions reading) {
-        if (reading.get("insertion").isEmpty()) {
-            // A reading without an insertion id is an insertion of its own.
-            return session.id() + ": " + reading;
-        }
-        String setting =
-                session.settingsSwitchedInPlace() ? "" : reading.get("setting").orElse("");
-        return session.id() + ": " + named(INSERTION, reading) + setting;
-    }
-
-    private static String named(List<String> names, Conditions reading) {
-        StringBuilder text = new StringBuilder();
-        names.forEach(name -> reading.get(name)
-                .ifPresent(value -> text.append(name).append('=').append(value).append(';')));
-        return text.toString();
+    private static Counting insertion(Session session, Conditions reading) {
+        // A reading without an insertion id is an insertion of its own.
+        Conditions own = reading.get("insertion").isEmpty()
+                ? reading
+                : reading.only(session.settingsSwitchedInPlace() ? INSERTION : INSERTION_OF_SETTING);
+        return new Counting(session.id(), own);
     }
 }

@@ -17,6 +17,9 @@ final class Touching {
 
     private static final Set<Dimension> LEVELS = Set.of(Dimension.LEVEL, Dimension.LEVEL_A, Dimension.LEVEL_C);
 
+    /** What stands between two conditions of a reading. */
+    private static final String NEXT = ", ";
+
     private Touching() {}
 
     static List<Finding> of(List<Finding> findings, Judgement judgement) {
@@ -52,12 +55,31 @@ final class Touching {
 
     /** A finding's reading is written as its conditions: {@code setting=flood, stimulus=pink-94}. */
     private static boolean readingAgrees(String reading, Conditions cell) {
-        String listed = ", " + reading + ", ";
         return cell.names().stream()
-                .filter(name -> listed.contains(", " + name + "="))
-                .allMatch(name ->
-                        listed.contains(", " + name + "=" + cell.get(name).orElse("") + ", ")
-                                || isOpenEar(name, reading));
+                .allMatch(name -> says(reading, name, cell.get(name).orElse("")) || isOpenEar(name, reading));
+    }
+
+    /** Whether it says this of a condition, or nothing at all. */
+    private static boolean says(String reading, String name, String value) {
+        boolean named = false;
+        for (int from = 0; from >= 0; from = after(reading, from)) {
+            int equals = from + name.length();
+            if (reading.startsWith(name, from) && reading.startsWith("=", equals)) {
+                named = true;
+                int end = equals + 1 + value.length();
+                if (reading.startsWith(value, equals + 1)
+                        && (end == reading.length() || reading.startsWith(NEXT, end))) {
+                    return true;
+                }
+            }
+        }
+        return !named;
+    }
+
+    /** Where the condition after one begins; negative after the last. */
+    private static int after(String reading, int from) {
+        int end = reading.indexOf(NEXT, from);
+        return end < 0 ? end : end + NEXT.length();
     }
 
     /** The open ear enters every cell of its session, whatever device the cell is of. */

@@ -1,7 +1,6 @@
 package org.ellwand.check;
 
 import java.util.List;
-import org.ellwand.check.DataCheck.Material;
 import org.ellwand.measurement.Session;
 
 /** Runs one check over the first of some sessions. */

@@ -1,0 +1,54 @@
+package org.ellwand.check;
+
+import java.util.List;
+import java.util.Map;
+import org.ellwand.measurement.Conditions;
+import org.ellwand.measurement.CurveReading;
+import org.ellwand.measurement.Session;
+
+/**
+ * What a check looks at. Of a lot, the readings in place are many and many checks ask for them in the same groups: what is
+ * asked for is put together once, at the first asking, for all checks. Checks may run side by side.
+ */
+final class Material {
+    private final Session session;
+    private final Session asRead;
+    private final List<Session> all;
+    private final Once<List<CurveReading>> inPlace;
+    private final Once<Map<Conditions, List<CurveReading>>> repeats;
+
+    /**
+     * @param session with its backgrounds subtracted; bounds are no measured levels
+     * @param asRead the same session as it was read
+     * @param all the sessions of the folder, backgrounds subtracted
+     */
+    Material(Session session, Session asRead, List<Session> all) {
+        this.session = session;
+        this.asRead = asRead;
+        this.all = List.copyOf(all);
+        inPlace = new Once<>(() -> Sheets.inPlace(session));
+        repeats = new Once<>(() -> Sheets.grouped(inPlace.get(), Sheets.REPEATS));
+    }
+
+    Session session() {
+        return session;
+    }
+
+    Session asRead() {
+        return asRead;
+    }
+
+    List<Session> all() {
+        return all;
+    }
+
+    /** The readings of {@link #session} in place, under a sound. */
+    List<CurveReading> inPlace() {
+        return inPlace.get();
+    }
+
+    /** The same, those together that differ in insertion and take alone; not to be changed. */
+    Map<Conditions, List<CurveReading>> repeats() {
+        return repeats.get();
+    }
+}
