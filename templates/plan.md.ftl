@@ -6,8 +6,8 @@
 <#local share = (c.shareNeeds > 0)?then(" A share: at least " + c.shareNeeds + " of them, none outside.", "")>
 <#switch c.advice>
 <#case "insertions"><#return c.insertions + " insertions in each ear; decides in " + c.chance + " of sittings if the value stays." + share>
-<#case "heads"><#return c.wearers + " heads in all, " + c.insertions + " insertions in an ear of each" + (c.chance != "")?then("; decides in " + c.chance + " of cases if value and scatter stay", " tell such a share, if mean and scatter stay") + ".">
-<#case "samples"><#return c.wearers + " samples in all, " + c.insertions + " insertions of each" + (c.chance != "")?then("; decides in " + c.chance + " of cases if value and scatter stay", " tell such a share, if mean and scatter stay") + ".">
+<#case "heads"><#return c.wearers + " heads in all, " + c.insertions + " insertions in an ear of each" + "; decides in " + c.chance + " of cases if mean and scatter stay.">
+<#case "samples"><#return c.wearers + " samples in all, " + c.insertions + " insertions of each" + "; decides in " + c.chance + " of cases if mean and scatter stay.">
 <#case "first"><#return c.insertions + " insertions in each ear; decides in " + c.chance + " of sittings if the value is the middle of the limit." + share>
 <#case "first margin"><#return c.insertions + " insertions in each ear" + (c.figure != "")?then("; tells a value that lies " + c.figure + " or more from its limit in " + wanted + " of sittings", "") + "." + share>
 <#case "complete"><#return c.insertions + " insertions in each ear, every band and two open-ear takes: " + c.reason?remove_ending(".") + "." + share>
@@ -66,9 +66,10 @@ The uncertainty in the session file is the typical one of probe-tube work (commo
 </#list>
 <#assign sittings = products?map(p -> p.sittings?size + p.bench?size + p.panel?size)?filter(n -> n gt 0)>
 <#if sittings?has_content>
+<#assign more = products?map(p -> p.claims?filter(c -> c.wearers gt 0)?size)?filter(n -> n gt 0)?has_content>
 ## Then
 
-Copy each `plan-….yaml` with its sheets (`.csv`) into `measurements/` and fill in the levels, in the order of the sheet; a band left empty counts as missing. Decide on the number of insertions now and keep to it. A new sitting is judged by itself and not averaged with earlier ones: `ellwand audit --session` with the names of the new sessions; judged together, a claim stays open as long as it is open in one of them. The chances hold for the deciding ear and band, if the declared sizes are right.
+Copy each `plan-….yaml` with its sheets (`.csv`) into `measurements/` and fill in the levels, in the order of the sheet; a band left empty counts as missing. Decide on the number of insertions now and keep to it. A new sitting is judged by itself and not averaged with earlier ones: `ellwand audit --session` with the names of the new sessions; judged together, a claim stays open as long as it is open in one of them. <#if more>Further heads and samples are judged with those measured so far, by an audit of all sessions. </#if>The chances hold for the deciding ear and band, if the declared sizes are right.
 
 </#if>
 ## Cautions

@@ -59,10 +59,14 @@ public record Inspection(List<Session> sessions, List<Finding> findings, List<No
             List<DataCheck.Checked> made = Checks.ALL.parallelStream()
                     .map(check -> check.check(material))
                     .toList();
+            List<Finding> found = made.stream()
+                    .flatMap(checked -> checked.findings().stream())
+                    .toList();
+            Swaps swaps = new Swaps(found);
+            found.stream().filter(finding -> !swaps.explain(finding)).forEach(findings::add);
             for (int c = 0; c < made.size(); c++) {
                 DataCheck check = Checks.ALL.get(c);
                 DataCheck.Checked checked = made.get(c);
-                findings.addAll(checked.findings());
                 if (!checked.made()) {
                     notChecked.add(new NotChecked(check.name(), sessions.get(s).id(), "needs " + check.needs()));
                 }

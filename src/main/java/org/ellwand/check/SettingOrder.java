@@ -4,16 +4,12 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.NavigableMap;
 import java.util.Optional;
 import java.util.Set;
-import java.util.TreeMap;
-import org.ellwand.acoustics.Band;
 import org.ellwand.check.Finding.Consequence;
 import org.ellwand.check.Finding.Errs;
 import org.ellwand.check.Finding.Measure;
 import org.ellwand.measurement.Conditions;
-import org.ellwand.measurement.CurveReading;
 import org.ellwand.measurement.Session;
 import org.ellwand.words.Remark;
 
@@ -26,15 +22,11 @@ import org.ellwand.words.Remark;
  * 1 in 1000 sound sessions.
  */
 final class SettingOrder implements DataCheck {
-    /** Differences of two settings below this say nothing of their order, dB. */
-    private static final double LEAST_DB = 1;
-
-    /** Standard deviations of a difference of two readings. */
-    private static final double SCATTER = 4.5 * Math.sqrt(2);
+    /** Of an insertion that lies the other way round than the others. */
+    static final String SWAPPED = "settings-swapped";
 
     private static final int FEWEST = 3;
     private static final Set<String> SETTING = Set.of("setting", "take");
-    private static final Set<String> INSERTION = Set.of("insertion");
 
     @Override
     public String name() {
@@ -46,32 +38,13 @@ final class SettingOrder implements DataCheck {
         return "two settings in three insertions, or 'settings weakest first' in the session";
     }
 
-    /**
-     * By how much the first of two settings is louder than the second, in one insertion.
-     *
-     * @param bands that this is the mean over
-     */
-    private record Gap(String first, String second, Conditions insertion, double db, Set<Band> bands) {
-        State state() {
-            return new State(insertion.without(INSERTION), first, second);
-        }
-
-        /** A smaller difference says nothing of the order. */
-        double thresholdDb(Session session) {
-            return Math.max(LEAST_DB, SCATTER * scatterDb(session, bands));
-        }
-    }
-
-    /** What gaps have in common that are held against each other. */
-    private record State(Conditions conditions, String first, String second) {}
-
     @Override
     public Checked check(Material material) {
         Session session = material.session();
         Tally tally = new Tally(this, session);
-        Map<State, List<Gap>> gaps = new LinkedHashMap<>();
+        Map<SettingGap.State, List<SettingGap>> gaps = new LinkedHashMap<>();
         Sheets.grouped(material.inPlace(), SETTING)
-                .forEach((insertion, readings) -> gaps(insertion, readings)
+                .forEach((insertion, readings) -> SettingGap.of(insertion, readings)
                         .forEach(gap -> gaps.computeIfAbsent(gap.state(), k -> new ArrayList<>())
                                 .add(gap)));
         gaps.values().stream().filter(group -> group.size() >= FEWEST).forEach(group -> among(tally, session, group));
@@ -81,54 +54,25 @@ final class SettingOrder implements DataCheck {
         return tally.done();
     }
 
-    private static List<Gap> gaps(Conditions insertion, List<CurveReading> readings) {
-        Map<String, List<CurveReading>> settings = new TreeMap<>();
-        readings.forEach(r -> r.get("setting")
-                .ifPresent(
-                        s -> settings.computeIfAbsent(s, k -> new ArrayList<>()).add(r)));
-        List<String> names = List.copyOf(settings.keySet());
-        List<NavigableMap<Band, Double>> levels =
-                settings.values().stream().map(Sheets::meanOf).toList();
-        List<Gap> gaps = new ArrayList<>();
-        for (int i = 0; i < names.size(); i++) {
-            for (int j = i + 1; j < names.size(); j++) {
-                var difference = Curves.between(Curves.less(levels.get(i), levels.get(j)), 125, 8000);
-                if (!difference.isEmpty()) {
-                    double db = Curves.average(difference);
-                    gaps.add(new Gap(names.get(i), names.get(j), insertion, db, difference.keySet()));
-                }
-            }
-        }
-        return gaps;
-    }
-
-    private static double scatterDb(Session session, Set<Band> bands) {
-        double reading = Sheets.meanReadingDb(session, bands);
-        return session.settingsSwitchedInPlace()
-                ? reading
-                : Math.hypot(reading, Sheets.meanInsertionDb(session, bands));
-    }
-
     /** An insertion that lies nearer to the others turned round than to the others. */
-    private static void among(Tally tally, Session session, List<Gap> group) {
+    private static void among(Tally tally, Session session, List<SettingGap> group) {
         tally.looked();
-        double median = Curves.median(group.stream().map(Gap::db).toList());
+        double median = Curves.median(group.stream().map(SettingGap::db).toList());
         group.stream()
                 .filter(gap -> Math.signum(gap.db()) != Math.signum(median)
                         && Math.min(Math.abs(median), Math.abs(gap.db())) > gap.thresholdDb(session))
-                .forEach(gap ->
-                        add(tally, session, gap, gap.insertion(), turned("settings-swapped", gap, gap.db(), median)));
+                .forEach(gap -> add(tally, session, gap, gap.insertion(), turned(SWAPPED, gap, gap.db(), median)));
     }
 
-    private static void ordered(Tally tally, Session session, List<Gap> group, List<String> order) {
-        Gap any = group.get(0);
+    private static void ordered(Tally tally, Session session, List<SettingGap> group, List<String> order) {
+        SettingGap any = group.get(0);
         int first = order.indexOf(any.first());
         int second = order.indexOf(any.second());
         if (first < 0 || second < 0) {
             return;
         }
         tally.looked();
-        double mean = group.stream().mapToDouble(Gap::db).average().orElse(0);
+        double mean = group.stream().mapToDouble(SettingGap::db).average().orElse(0);
         // The weaker setting is the louder one.
         double wrong = first < second ? -mean : mean;
         double threshold = any.thresholdDb(session);
@@ -151,13 +95,13 @@ final class SettingOrder implements DataCheck {
     }
 
     /** Another ear or session of the same product under the same sound has the two settings the other way round. */
-    private static void elsewhere(Tally tally, Material material, Map<State, List<Gap>> here) {
+    private static void elsewhere(Tally tally, Material material, Map<SettingGap.State, List<SettingGap>> here) {
         List<Session> others = material.all().stream()
                 .filter(other -> !other.equals(material.session()))
                 .toList();
-        for (List<Gap> group : others.isEmpty() ? List.<List<Gap>>of() : here.values()) {
-            Gap any = group.get(0);
-            double mean = group.stream().mapToDouble(Gap::db).average().orElse(0);
+        for (List<SettingGap> group : others.isEmpty() ? List.<List<SettingGap>>of() : here.values()) {
+            SettingGap any = group.get(0);
+            double mean = group.stream().mapToDouble(SettingGap::db).average().orElse(0);
             if (group.size() >= FEWEST && group.stream().anyMatch(g -> Math.signum(g.db()) != Math.signum(mean))) {
                 continue; // An insertion that is turned round is told by itself.
             }
@@ -175,7 +119,7 @@ final class SettingOrder implements DataCheck {
     }
 
     /** The mean difference of the same settings of the same product under the same kind of sound at the same level. */
-    private static double meanGap(Session other, Session session, Gap like) {
+    private static double meanGap(Session other, Session session, SettingGap like) {
         Optional<String> device = like.insertion().get("device");
         var wanted = session.stimulusOf(like.insertion());
         List<Double> gaps = new ArrayList<>();
@@ -189,7 +133,7 @@ final class SettingOrder implements DataCheck {
                     && insertion.get("device").equals(device)
                     && insertion.get("firmware").equals(like.insertion().get("firmware"))
                     && insertion.get("fit").equals(like.insertion().get("fit"))) {
-                gaps(insertion, readings).stream()
+                SettingGap.of(insertion, readings).stream()
                         .filter(g ->
                                 g.first().equals(like.first()) && g.second().equals(like.second()))
                         .forEach(g -> gaps.add(g.db()));
@@ -198,7 +142,7 @@ final class SettingOrder implements DataCheck {
         return gaps.stream().mapToDouble(d -> d).average().orElse(0);
     }
 
-    private static void add(Tally tally, Session session, Gap gap, Conditions of, Remark remark) {
+    private static void add(Tally tally, Session session, SettingGap gap, Conditions of, Remark remark) {
         tally.add(
                 of,
                 List.of(),
@@ -209,7 +153,7 @@ final class SettingOrder implements DataCheck {
     }
 
     /** Which setting is the louder one here, and by how much the other one is elsewhere. */
-    private static Remark turned(String key, Gap gap, double here, double elsewhere) {
+    private static Remark turned(String key, SettingGap gap, double here, double elsewhere) {
         boolean first = here > 0;
         return Remark.of(key)
                 .with("louder", first ? gap.first() : gap.second())

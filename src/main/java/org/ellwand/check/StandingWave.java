@@ -1,6 +1,6 @@
 package org.ellwand.check;
 
-import java.util.Comparator;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.NavigableMap;
@@ -35,14 +35,7 @@ final class StandingWave implements DataCheck {
     /** Gain of the ear at 5 or 6.3 kHz below which nothing is to be made of those bands (common practice, no source), dB. */
     private static final double NO_GAIN_DB = -10;
 
-    private static final double TWO_BANDS_HZ = 6300;
-
-    /** So far an ear's own curve sags between bands four third octaves apart (as a model of it does), dB. */
-    private static final double OWN_DB = 2;
-
-    private static final double LOWEST_HZ = 4000;
     private static final double HIGHEST_HZ = 8000;
-    private static final double SPEED_OF_SOUND = 350;
 
     /** Standard deviations of a reading that the depth, of four readings or more, may make. */
     private static final double SCATTER = 4.5 * Math.sqrt(3);
@@ -62,31 +55,29 @@ final class StandingWave implements DataCheck {
         Session session = material.session();
         Tally tally = new Tally(this, session);
         Map<Conditions, NavigableMap<Band, Double>> gains = Sheets.openEarGains(session);
+        Map<Conditions, Notch> far = new LinkedHashMap<>();
         gains.forEach((conditions, gain) -> {
-            if (!notch(tally, session, conditions, gain)) {
+            if (!notch(tally, session, conditions, gain, far)) {
                 drop(tally, conditions, gain);
             }
         });
         // Without a field microphone, pink noise is known to be as loud in every band.
         Sheets.grouped(Sheets.openEars(session), Sheets.REPEATS).forEach((conditions, takes) -> {
             if (!gains.containsKey(conditions) && Sheets.isPink(session, takes.get(0))) {
-                notch(tally, session, conditions, Sheets.meanOf(takes));
+                notch(tally, session, conditions, Sheets.meanOf(takes), far);
             }
         });
+        tally.about(About.ABSOLUTE_LEVELS);
+        far.forEach((ear, notch) -> absolute(tally, session, ear, notch));
         return tally.done();
     }
 
     /** Looks at the deepest notch of a curve; whether it makes levels unusable. */
-    private static boolean notch(Tally tally, Session session, Conditions of, NavigableMap<Band, Double> gain) {
-        if (!Curves.isAsFineAs(Resolution.THIRD_OCTAVE, gain)) {
-            return false;
-        }
-        Optional<Band> deepest = Curves.between(gain, LOWEST_HZ, HIGHEST_HZ).keySet().stream()
-                .filter(band -> depthDb(gain, band).isPresent())
-                .max(Comparator.comparingDouble(band -> depthDb(gain, band).orElse(0.0)));
-        return deepest.filter(band ->
-                        judge(tally, session, of, band, depthDb(gain, band).orElse(0.0)))
-                .isPresent();
+    private static boolean notch(
+            Tally tally, Session session, Conditions of, NavigableMap<Band, Double> gain, Map<Conditions, Notch> far) {
+        Optional<Notch> unusable = Notch.deepest(gain).filter(notch -> judge(tally, session, of, notch));
+        unusable.ifPresent(notch -> far.merge(of.without(Set.of("device", "stimulus")), notch, Notch::lower));
+        return unusable.isPresent();
     }
 
     /** What is left of the ear's gain at 5 and 6.3 kHz. */
@@ -111,61 +102,36 @@ final class StandingWave implements DataCheck {
         }
     }
 
-    /** How far the gain lies below the mean of those one, or two, third octaves beside it, whichever is more. */
-    private static Optional<Double> depthDb(NavigableMap<Band, Double> gain, Band band) {
-        // Two bands hold a notch that lies between them; below, the ear's own curve is as deep.
-        return IntStream.rangeClosed(1, band.nominalHz() < TWO_BANDS_HZ ? 1 : 2)
-                .boxed()
-                .flatMap(thirds -> depthDb(gain, band, thirds).stream())
-                .max(Comparator.naturalOrder());
-    }
-
-    private static Optional<Double> depthDb(NavigableMap<Band, Double> gain, Band band, int thirds) {
-        int step = thirds * band.resolution().bandsPerOctave() / 3;
-        Double at = gain.get(band);
-        Double below = gain.get(new Band(band.resolution(), band.index() - step));
-        Double above = gain.get(new Band(band.resolution(), band.index() + step));
-        double own = thirds == 1 ? 0 : OWN_DB;
-        return at == null || below == null || above == null
-                ? Optional.empty()
-                : Optional.of((below + above) / 2 - at - own);
-    }
-
-    private static boolean judge(Tally tally, Session session, Conditions open, Band band, double depth) {
+    private static boolean judge(Tally tally, Session session, Conditions open, Notch notch) {
         tally.looked();
-        Grade grade = DEPTH_DB.orAtLeast(SCATTER * Sheets.readingDb(session, band));
-        double awayMm = 1000 * SPEED_OF_SOUND / (4 * band.exactHz());
-        Optional<Consequence> follows = grade.of(depth);
+        Grade grade = DEPTH_DB.orAtLeast(SCATTER * Sheets.readingDb(session, notch.band()));
+        Optional<Consequence> follows = grade.of(notch.depthDb());
         follows.ifPresent(consequence -> tally.add(
                 open,
-                around(band),
+                around(notch.band()),
                 Errs.EITHER,
                 consequence,
-                new Measure(depth, grade.passed(consequence), "dB"),
+                new Measure(notch.depthDb(), grade.passed(consequence), "dB"),
                 Remark.of("standing-wave")
-                        .with("depth", depth)
+                        .with("depth", notch.depthDb())
                         .with("threshold", grade.passed(consequence))
-                        .with("away", awayMm)));
-        boolean unusable = follows.filter(c -> c == Consequence.UNUSABLE).isPresent();
-        if (unusable) {
-            absolute(tally, open, band, awayMm, new Measure(depth, grade.unusable(), "dB"));
-        }
-        return unusable;
+                        .with("away", notch.awayMm())));
+        return follows.filter(c -> c == Consequence.UNUSABLE).isPresent();
     }
 
-    /** What stands at a tip so far out is no level at the eardrum, from half the frequency of the notch on. */
-    private static void absolute(Tally tally, Conditions open, Band notch, double awayMm, Measure measure) {
-        tally.about(About.ABSOLUTE_LEVELS)
-                .add(
-                        open.without(Set.of("device", "stimulus")),
-                        above(notch),
-                        Errs.EITHER,
-                        Consequence.UNUSABLE,
-                        measure,
-                        Remark.of("no-eardrum-level")
-                                .with("from", notch.nominalHz() / 2)
-                                .with("away", awayMm));
-        tally.about(About.EVERYTHING);
+    /** What stands at a tip so far out is no level at the eardrum, from half the frequency of the notch on: said once of an ear. */
+    private static void absolute(Tally tally, Session session, Conditions ear, Notch notch) {
+        double threshold = DEPTH_DB.orAtLeast(SCATTER * Sheets.readingDb(session, notch.band()))
+                .unusable();
+        tally.add(
+                ear,
+                above(notch.band()),
+                Errs.EITHER,
+                Consequence.UNUSABLE,
+                new Measure(notch.depthDb(), threshold, "dB"),
+                Remark.of("no-eardrum-level")
+                        .with("from", notch.band().nominalHz() / 2)
+                        .with("away", notch.awayMm()));
     }
 
     private static List<Band> above(Band notch) {

@@ -1,20 +1,29 @@
 package org.ellwand.plan;
 
+import java.util.List;
 import org.ellwand.amount.Interval;
+import org.ellwand.statistics.Errors;
+import org.ellwand.statistics.MixedErrors;
 import org.ellwand.statistics.NormalErrors;
+import org.ellwand.statistics.ObservedDeviation;
+import org.ellwand.statistics.Scatter;
 
 /**
  * How often a further sitting decides, if the true value is what was measured so far: its own value then scatters about
  * that one with its standard uncertainty u, and it decides where the value lies far enough from the ends of the limit.
  *
  * <p>For one end at a distance d this is Φ(d/u − z), z of the confidence; solved for u it is the usual sample size for
- * showing a mean beyond a limit, n = (z + z_power)² s² / d². Errors are taken as normal and their size as known, the
- * deciding point as the only one that matters; where many points are judged, a fail needs more than z.
+ * showing a mean beyond a limit, n = (z + z_power)² s² / d². Declared errors are taken as normal and their size as known. Where
+ * their size is seen in the repeats themselves, the judge's margin is t s / √n with the s of that sitting: for one end the chance is then
+ * P(T ≥ t) of the noncentral t with n − 1 degrees of freedom and d √n / σ, the power of the t test. The deciding point is taken as the only
+ * one that matters; where many points are judged, a fail needs more than z.
  *
  * @param confidence of the decision
  * @param beyond how many u a value must lie beyond an end to fail the claim
  */
 record Chance(Interval limit, double confidence, double beyond) {
+    private static final int HALVINGS = 40;
+
     /** Of a claim that is judged by one number. */
     static Chance ofOne(Interval limit, double confidence) {
         return new Chance(limit, confidence, NormalErrors.z(confidence));
@@ -38,14 +47,37 @@ record Chance(Interval limit, double confidence, double beyond) {
 
     /** The probability that a sitting of standard uncertainty {@code u} passes or fails the claim. */
     double firm(double truth, double u) {
-        if (u == 0) {
-            return 1;
+        return u == 0 ? 1 : firm(truth, u, new NormalErrors(u));
+    }
+
+    /**
+     * The same of a mean of repeats whose scatter is known from these repeats alone.
+     *
+     * @param known standard uncertainty besides, of known size
+     * @param scatter standard deviation of one repeat
+     * @param repeats at least two
+     */
+    double firm(double truth, double known, double scatter, int repeats) {
+        double ofMean = scatter / Math.sqrt(repeats);
+        if (ofMean == 0) {
+            return firm(truth, known);
         }
-        double z = NormalErrors.z(confidence) * u;
-        double far = beyond * u;
-        double below = limit.hasLower() ? NormalErrors.phi((limit.lower() - far - truth) / u) : 0;
-        double above = limit.hasUpper() ? NormalErrors.phi((truth - limit.upper() - far) / u) : 0;
-        return passes(truth, u, z) + below + above;
+        double deviation = Math.hypot(known, ofMean);
+        return ObservedDeviation.mean(
+                repeats - 1,
+                ratio -> firm(
+                        truth, deviation, new MixedErrors(known, List.of(new Scatter(repeats - 1, ratio * ofMean)))));
+    }
+
+    /**
+     * @param deviation of the value from the truth
+     * @param judged the errors that the judge takes it to have
+     */
+    private double firm(double truth, double deviation, Errors judged) {
+        double far = -judged.quantile(NormalErrors.phi(-beyond));
+        double below = limit.hasLower() ? NormalErrors.phi((limit.lower() - far - truth) / deviation) : 0;
+        double above = limit.hasUpper() ? NormalErrors.phi((truth - limit.upper() - far) / deviation) : 0;
+        return passes(truth, deviation, judged) + below + above;
     }
 
     /** How small u must be for a value to be told from the nearer end of the limit. */
@@ -59,30 +91,31 @@ record Chance(Interval limit, double confidence, double beyond) {
                 limit.hasUpper() ? Math.abs(value - limit.upper()) : Double.POSITIVE_INFINITY);
     }
 
-    private double passes(double truth, double u, double z) {
+    private double passes(double truth, double deviation, Errors judged) {
+        double margin = -judged.quantile(1 - confidence);
         if (!limit.hasUpper()) {
-            return NormalErrors.phi((truth - limit.lower() - z) / u);
+            return NormalErrors.phi((truth - limit.lower() - margin) / deviation);
         }
         if (!limit.hasLower()) {
-            return NormalErrors.phi((limit.upper() - z - truth) / u);
+            return NormalErrors.phi((limit.upper() - margin - truth) / deviation);
         }
-        double middle = (limit.lower() + limit.upper()) / 2;
-        double reach = reach((limit.upper() - limit.lower()) / 2, u);
+        double off = truth - (limit.lower() + limit.upper()) / 2;
+        double reach = reach((limit.upper() - limit.lower()) / 2, judged);
         return reach < 0
                 ? 0
-                : NormalErrors.phi((middle + reach - truth) / u) - NormalErrors.phi((middle - reach - truth) / u);
+                : NormalErrors.phi((reach - off) / deviation) - NormalErrors.phi((-reach - off) / deviation);
     }
 
     /** How far from the middle of a limit a value may lie and still pass; negative where none does. */
-    private double reach(double half, double u) {
-        if (inside(half, 0, u) < confidence) {
+    private double reach(double half, Errors judged) {
+        if (inside(half, 0, judged) < confidence) {
             return -1;
         }
         double low = 0;
         double high = half;
-        for (int i = 0; i < 60; i++) {
+        for (int i = 0; i < HALVINGS; i++) {
             double mid = (low + high) / 2;
-            if (inside(half, mid, u) >= confidence) {
+            if (inside(half, mid, judged) >= confidence) {
                 low = mid;
             } else {
                 high = mid;
@@ -92,18 +125,18 @@ record Chance(Interval limit, double confidence, double beyond) {
     }
 
     /** The probability that the true value lies within ± half, the measured one lying off the middle by some distance. */
-    private static double inside(double half, double off, double u) {
-        return NormalErrors.phi((half - off) / u) - NormalErrors.phi((-half - off) / u);
+    private static double inside(double half, double off, Errors errors) {
+        return errors.atMost(half - off) - errors.atMost(-half - off);
     }
 
     /** Half the width of the narrowest limit about the same middle that a value would pass. */
-    double tolerance(double value, double u) {
+    double tolerance(double value, Errors errors) {
         double off = Math.abs(value - (limit.lower() + limit.upper()) / 2);
         double low = off;
-        double high = off + 10 * u;
-        for (int i = 0; i < 60; i++) {
+        double high = off - errors.quantile((1 - confidence) / 2);
+        for (int i = 0; i < HALVINGS; i++) {
             double mid = (low + high) / 2;
-            if (inside(mid, off, u) >= confidence) {
+            if (inside(mid, off, errors) >= confidence) {
                 high = mid;
             } else {
                 low = mid;

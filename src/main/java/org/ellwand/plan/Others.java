@@ -14,12 +14,14 @@ import org.ellwand.claim.Claim;
 import org.ellwand.claim.Population;
 import org.ellwand.claim.Rule;
 import org.ellwand.input.InputException;
-import org.ellwand.statistics.ToleranceFactor;
 
 /** How many heads or samples settle a statement about people or products. */
 final class Others {
     /** More heads or samples than a panel has are not planned (20 is the larger panel of a hearing-protector standard: from memory). */
     private static final int MOST_WEARERS = 40;
+
+    /** A panel that tells less often than this is not advised. */
+    private static final double EVEN = 0.5;
 
     private final Trial trial;
 
@@ -28,8 +30,8 @@ final class Others {
     }
 
     /**
-     * A statement about people or products is settled by more of them: their mean is as uncertain as their scatter over the
-     * root of their number, and of a share the factor of a normal tolerance interval tells. Nothing where the rule speaks of those
+     * A statement about people or products is settled by more of them: their mean is judged by the scatter that
+     * they show, and of a share the factor of a normal tolerance interval tells. Nothing where the rule speaks of those
      * measured, or where one alone tells no scatter.
      */
     Optional<Outlook> of(ClaimAudit audited, Rule rule, Judgement plain) throws InputException {
@@ -44,17 +46,23 @@ final class Others {
         if (population instanceof Population.Share share) {
             String wearer = heads ? "head" : "unit";
             return ofShare(audited.claim(), wearer, share.percent() / 100, measured)
-                    .map(n -> new Outlook(
-                            audited, advice, Outlooks.USUAL, OptionalDouble.empty(), "", OptionalDouble.empty(), n));
+                    .map(found -> new Outlook(
+                            audited,
+                            advice,
+                            Outlooks.USUAL,
+                            OptionalDouble.of(found.chance()),
+                            "",
+                            OptionalDouble.empty(),
+                            found.wearers()));
         }
-        if (measured < 2 || plain.standardUncertainty().isEmpty()) {
+        Optional<Uncertain> seen = Uncertain.seen(plain, heads ? "heads" : "units");
+        if (seen.isEmpty() || plain.standardUncertainty().isEmpty()) {
             return Optional.empty();
         }
         Needs needs = new Needs(plain, trial.product().confidence());
         double value = plain.value().orElseThrow();
-        double u = plain.standardUncertainty().getAsDouble();
         for (int n = measured + 1; n <= MOST_WEARERS; n++) {
-            double firm = needs.chance().firm(value, u * Math.sqrt((double) measured / n));
+            double firm = seen.get().firm(needs.chance(), value, n);
             if (firm >= Outlooks.WANTED) {
                 return Optional.of(new Outlook(
                         audited,
@@ -69,11 +77,11 @@ final class Others {
         return Optional.empty();
     }
 
-    /**
-     * How many must be measured for a share of all to lie inside, if mean and scatter of those measured stay: k of that many
-     * (one-sided; for two ends the nearer one by the two-sided factor) reaches no further than the end.
-     */
-    private Optional<Integer> ofShare(Claim claim, String wearer, double share, int measured) throws InputException {
+    /** How many, and how often they tell the share. */
+    private record OfShare(int wearers, double chance) {}
+
+    /** How many tell that a share of all lies inside, if mean and scatter of those measured are the true ones. */
+    private Optional<OfShare> ofShare(Claim claim, String wearer, double share, int measured) throws InputException {
         Judgement each = trial.from(Alone.ofEach(claim), trial.repeats().measured());
         double[] values = each.cells().stream()
                 .collect(Collectors.groupingBy(
@@ -90,19 +98,16 @@ final class Others {
         if (values.length < 2 || squares == 0 || !limit.contains(mean)) {
             return Optional.empty();
         }
-        double nearest = Math.min(
-                limit.hasLower() ? mean - limit.lower() : Double.POSITIVE_INFINITY,
-                limit.hasUpper() ? limit.upper() - mean : Double.POSITIVE_INFINITY);
-        double reach = nearest / Math.sqrt(squares / (values.length - 1));
-        boolean twoEnds = limit.hasLower() && limit.hasUpper();
+        double deviation = Math.sqrt(squares / (values.length - 1));
+        ShareChance chance = new ShareChance(
+                (mean - limit.lower()) / deviation,
+                (limit.upper() - mean) / deviation,
+                share,
+                trial.product().confidence());
         return IntStream.rangeClosed(measured + 1, MOST_WEARERS)
-                .filter(n -> (twoEnds
-                                ? ToleranceFactor.twoSided(
-                                        n, share, trial.product().confidence())
-                                : ToleranceFactor.oneSided(
-                                        n, share, trial.product().confidence()))
-                        <= reach)
-                .boxed()
+                .mapToObj(n -> new OfShare(n, chance.of(n)))
+                .filter(found -> found.chance() >= Outlooks.WANTED
+                        || (found.wearers() == MOST_WEARERS && found.chance() >= EVEN))
                 .findFirst();
     }
 

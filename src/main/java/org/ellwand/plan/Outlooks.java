@@ -7,7 +7,6 @@ import java.util.OptionalDouble;
 import java.util.Set;
 import org.ellwand.amount.Interval;
 import org.ellwand.amount.Unit;
-import org.ellwand.audit.CellResult;
 import org.ellwand.audit.ClaimAudit;
 import org.ellwand.audit.Judgement;
 import org.ellwand.audit.Point;
@@ -110,11 +109,10 @@ final class Outlooks {
         return new Sounds(Map.of()).isTooLoud(rule);
     }
 
-    /** Their mean is as uncertain as their scatter over the root of their number. */
+    /** New ones are judged by themselves, and their mean by the scatter that they show. */
     private Outlook traces(ClaimAudit audited, Judgement plain) {
-        int measured =
-                plain.cells().stream().mapToInt(CellResult::insertions).min().orElse(0);
-        if (measured < 2
+        Optional<Uncertain> seen = Uncertain.seen(plain, "insertions");
+        if (seen.isEmpty()
                 || plain.standardUncertainty().isEmpty()
                 || plain.value().isEmpty()) {
             return new Outlook(
@@ -122,9 +120,8 @@ final class Outlooks {
         }
         Chance chance = needs(plain).chance();
         double value = plain.value().getAsDouble();
-        double u = plain.standardUncertainty().getAsDouble();
-        for (int n = Math.max(USUAL, measured + 1); n <= MOST; n++) {
-            double firm = chance.firm(value, u * Math.sqrt((double) measured / n));
+        for (int n = USUAL; n <= MOST; n++) {
+            double firm = seen.get().firm(chance, value, n);
             if (firm >= WANTED) {
                 return new Outlook(
                         audited,
@@ -146,17 +143,18 @@ final class Outlooks {
 
     private Outlook marginal(ClaimAudit audited, Judgement plain) throws InputException {
         double value = plain.point().map(Point::value).orElse(plain.value().orElseThrow());
-        Uncertain u = Uncertain.of(FEW, u(audited.claim(), FEW), MOST, u(audited.claim(), MOST));
+        Uncertain u = u(audited.claim());
         int firm = firm(audited.claim());
         Chance chance =
                 firm > MOST ? needs(plain).chance() : needs(plain).chance().seen(value, u.of(firm));
         for (int n = firm; n <= MOST; n++) {
-            if (chance.firm(value, u.of(n)) >= WANTED) {
+            double decides = u.firm(chance, value, n);
+            if (decides >= WANTED) {
                 return new Outlook(
                         audited,
                         Outlook.Advice.INSERTIONS,
                         n,
-                        OptionalDouble.of(chance.firm(value, u.of(n))),
+                        OptionalDouble.of(decides),
                         needs(plain).wouldPass(),
                         OptionalDouble.empty());
             }
@@ -165,13 +163,21 @@ final class Outlooks {
                 audited,
                 Outlook.Advice.SMALLER,
                 0,
-                OptionalDouble.of(chance.firm(value, u.of(MOST))),
+                OptionalDouble.of(u.firm(chance, value, MOST)),
                 needs(plain).wouldPass(),
                 OptionalDouble.of(chance.neededU(value)));
     }
 
-    private double u(Claim claim, int insertions) throws InputException {
-        return trial.with(claim, insertions).standardUncertainty().orElseThrow();
+    /** As the insertions are declared or, where they are not or scatter by more, as they scatter. */
+    private Uncertain u(Claim claim) throws InputException {
+        Judgement few = trial.with(claim, FEW);
+        Judgement many = trial.with(claim, MOST);
+        return Uncertain.seen(FEW, few, MOST, many)
+                .orElse(Uncertain.of(
+                        FEW,
+                        few.standardUncertainty().orElseThrow(),
+                        MOST,
+                        many.standardUncertainty().orElseThrow()));
     }
 
     /**

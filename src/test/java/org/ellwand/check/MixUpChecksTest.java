@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 import static org.ellwand.check.Fault.where;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -137,6 +138,16 @@ class MixUpChecksTest {
                 .contains("stimulus=pink-76")
                 .doesNotContain("setting");
         assertThat(finding.text()).endsWith("were the two swapped?");
+    }
+
+    /** Both settings of the insertion lie 10 dB from the others: a squeezed tube or a bad fit to whoever knows nothing of the swap. */
+    @Test
+    void aSwapIsNoFurtherFault() {
+        Session session = renamed(SOUND, where("insertion=2", "stimulus=pink-76"));
+        assertThat(Inspecting.by(new OddInsertion(), List.of(session))).isNotEmpty();
+        List<Finding> more = new ArrayList<>(Inspection.of(List.of(session)).findings());
+        more.removeAll(Inspection.of(List.of(SOUND)).findings());
+        assertThat(more).extracting(Finding::check).containsExactly(new SettingOrder().name());
     }
 
     @Test

@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.within;
 
 import org.ellwand.amount.Interval;
 import org.ellwand.amount.Unit;
+import org.ellwand.statistics.NormalErrors;
 import org.ellwand.statistics.NormalStream;
 import org.ellwand.statistics.Seeds;
 import org.junit.jupiter.api.Test;
@@ -48,10 +49,31 @@ class ChanceTest {
         assertThat(BAND.firm(truth, u)).isCloseTo(firm / (double) sittings, within(0.01));
     }
 
+    /** The power of a one-sided t test at 5 %, and what little lies beyond the other side: noncentral t of SciPy 1.x (stats.nct). */
+    @ParameterizedTest
+    @CsvSource({
+        "1, 1, 8, 0.815030537",
+        "2, 1.5, 5, 0.786855423",
+        "1, 2, 27, 0.811846255",
+        "3, 1, 2, 0.493115204",
+        "1.4, 1.5, 9, 0.818013779"
+    })
+    void ofAScatterThatIsSeenInTheRepeatsIsThePowerOfTheTTest(double d, double s, int n, double power) {
+        assertThat(AT_LEAST_15.firm(15 + d, 0, s, n)).isCloseTo(power, within(1e-4));
+        assertThat(AT_LEAST_15.firm(15 + d, s / Math.sqrt(n))).isGreaterThan(power);
+    }
+
+    @Test
+    void ofManyRepeatsTheScatterIsAsGoodAsKnown() {
+        assertThat(BAND.firm(18.5, 0.8, 6, 40))
+                .isCloseTo(BAND.firm(18.5, Math.hypot(0.8, 6 / Math.sqrt(40))), within(0.03));
+        assertThat(BAND.firm(18.5, 0.8, 0, 40)).isEqualTo(BAND.firm(18.5, 0.8));
+    }
+
     @Test
     void aValueThatPassesNoLimitOfThisWidthNeedsATolerance() {
         assertThat(BAND.firm(18, 2)).isLessThan(0.06); // u of at most 3/1.96 = 1.53 dB lets a value pass
-        double half = BAND.tolerance(18.5, 1);
+        double half = BAND.tolerance(18.5, new NormalErrors(1));
         assertThat(phi(half - 0.5) + phi(half + 0.5) - 1).isCloseTo(0.95, within(1e-9));
     }
 
@@ -63,6 +85,6 @@ class ChanceTest {
     }
 
     private static double phi(double z) {
-        return org.ellwand.statistics.NormalErrors.phi(z);
+        return NormalErrors.phi(z);
     }
 }
