@@ -59,9 +59,6 @@ final class Overload implements DataCheck {
         tally.looked();
         CurveReading softest = series.get(0);
         CurveReading loudest = series.get(series.size() - 1);
-        if (StatedLevel.isElsewhere(session, softest) || StatedLevel.isElsewhere(session, loudest)) {
-            return; // The levels are other than stated, and so is the rise.
-        }
         double rise = Levels.db(session, loudest) - Levels.db(session, softest);
         NavigableMap<Band, Double> lack = Curves.less(Sheets.curve(softest), Sheets.curve(loudest));
         lack.replaceAll((band, db) -> db + rise);

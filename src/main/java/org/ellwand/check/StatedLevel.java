@@ -19,23 +19,18 @@ import org.ellwand.words.Remark;
  * A level stated in dB SPL that is one in dB(A), or the other way round: the bands of the field microphone, summed with the other
  * weighting, come to it, and summed with its own they do not. Claims name levels, and readings under a misnamed level answer another question. (0.5
  * and 1 dB: common practice, no source; for pink noise the two sums differ by 1.2 dB only.) Accuses fewer than 1 in 1000
- * sound sessions. A sum that is neither, and lies far from the level stated, is that of another sound than the session names: a wrong
- * file, a knob that was turned. (4 and 8 dB, which leave room for bands that the sheet lacks and for a microphone beside the head: common
- * practice, no source.)
+ * sound sessions.
  */
 final class StatedLevel implements DataCheck {
     private static final double NEAR_DB = 0.5;
     private static final double FAR_DB = 1;
-
-    /** Of a sum of all bands from the level stated, dB. */
-    private static final Grade ELSEWHERE_DB = new Grade(4, 8);
 
     /** Standard deviations of a reading that a sum may be off by, where one band makes most of it. */
     private static final double SCATTER = 4;
 
     @Override
     public String name() {
-        return "stated level";
+        return "dB or dB(A)";
     }
 
     @Override
@@ -91,41 +86,13 @@ final class StatedLevel implements DataCheck {
         double off = Math.abs(stated - plain);
         if (Math.abs(stated - weighted) < NEAR_DB && off > farDb(session, curve)) {
             add(tally, reading, off, "stated-unweighted", stated, plain, weighted);
-            return;
         }
-        ELSEWHERE_DB
-                .of(off)
-                .ifPresent(consequence -> tally.add(
-                        sound(reading),
-                        List.of(),
-                        Errs.EITHER,
-                        consequence,
-                        new Measure(off, ELSEWHERE_DB.passed(consequence), "dB"),
-                        Remark.of("stated-elsewhere")
-                                .with("stated", stated)
-                                .with("plain", plain)
-                                .with("off", off)
-                                .with("threshold", ELSEWHERE_DB.passed(consequence))));
-    }
-
-    /** Whether a sound was read at another level than the one stated, so that nothing else follows from the latter. */
-    static boolean isElsewhere(Session session, CurveReading under) {
-        return Sheets.fields(session).stream()
-                .filter(field -> field.get("stimulus").equals(under.get("stimulus")))
-                .anyMatch(field -> Sheets.levelDb(session, field)
-                        .map(stated -> Math.abs(stated - Curves.overallDb(Sheets.curve(field), Weighting.Z)))
-                        .flatMap(ELSEWHERE_DB::of)
-                        .isPresent());
-    }
-
-    private static Conditions sound(CurveReading reading) {
-        return Conditions.of(Map.of("stimulus", reading.get("stimulus").orElse("")));
     }
 
     private static void add(
             Tally tally, CurveReading reading, double off, String key, double stated, double plain, double weighted) {
         tally.add(
-                sound(reading),
+                Conditions.of(Map.of("stimulus", reading.get("stimulus").orElse(""))),
                 List.of(),
                 Errs.EITHER,
                 Consequence.NOTED,

@@ -159,11 +159,17 @@ final class Outlooks {
                         OptionalDouble.empty());
             }
         }
+        double most = u.firm(chance, value, MOST);
+        if (most >= WANTED) {
+            // Their number would do: something else, such as a fault of a reading, stands in the way.
+            return new Outlook(
+                    audited, Outlook.Advice.COMPLETE, USUAL, OptionalDouble.empty(), "", OptionalDouble.empty());
+        }
         return new Outlook(
                 audited,
                 Outlook.Advice.SMALLER,
                 0,
-                OptionalDouble.of(u.firm(chance, value, MOST)),
+                OptionalDouble.of(most),
                 needs(plain).wouldPass(),
                 OptionalDouble.of(chance.neededU(value)));
     }
