@@ -27,6 +27,9 @@ final class Outlooks {
     /** How often a planned sitting is to decide (the usual power of a test). */
     static final double WANTED = 0.8;
 
+    /** A sitting that decides more often than not is worth its while where none decides as often as is wanted. */
+    private static final double WORTH = 0.5;
+
     /** More insertions nobody takes in one sitting (common practice, no source). */
     static final int MOST = 20;
 
@@ -149,7 +152,7 @@ final class Outlooks {
                 firm > MOST ? needs(plain).chance() : needs(plain).chance().seen(value, u.of(firm));
         for (int n = firm; n <= MOST; n++) {
             double decides = u.firm(chance, value, n);
-            if (decides >= WANTED) {
+            if (decides >= (n == MOST ? WORTH : WANTED)) {
                 return new Outlook(
                         audited,
                         Outlook.Advice.INSERTIONS,
