@@ -152,7 +152,7 @@ final class Outlooks {
                 firm > MOST ? needs(plain).chance() : needs(plain).chance().seen(value, u.of(firm));
         for (int n = firm; n <= MOST; n++) {
             double decides = u.firm(chance, value, n);
-            if (decides >= (n == MOST ? WORTH : WANTED)) {
+            if (decides >= WANTED) {
                 return new Outlook(
                         audited,
                         Outlook.Advice.INSERTIONS,
@@ -168,10 +168,11 @@ final class Outlooks {
             return new Outlook(
                     audited, Outlook.Advice.COMPLETE, USUAL, OptionalDouble.empty(), "", OptionalDouble.empty());
         }
+        boolean worth = most >= WORTH;
         return new Outlook(
                 audited,
-                Outlook.Advice.SMALLER,
-                0,
+                worth ? Outlook.Advice.INSERTIONS : Outlook.Advice.SMALLER,
+                worth ? MOST : 0,
                 OptionalDouble.of(most),
                 needs(plain).wouldPass(),
                 OptionalDouble.of(chance.neededU(value)));
