@@ -168,7 +168,7 @@ final class Outlooks {
             return new Outlook(
                     audited, Outlook.Advice.COMPLETE, USUAL, OptionalDouble.empty(), "", OptionalDouble.empty());
         }
-        boolean worth = most >= WORTH;
+        boolean worth = firm <= MOST && most >= WORTH;
         return new Outlook(
                 audited,
                 worth ? Outlook.Advice.INSERTIONS : Outlook.Advice.SMALLER,
