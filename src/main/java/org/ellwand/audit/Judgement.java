@@ -74,24 +74,25 @@ public record Judgement(
      * @param some of them
      */
     public Judgement withCells(List<CellResult> some) {
-        return new Judgement(
-                rule,
-                text,
-                verdict,
-                probability,
-                value,
-                correction,
-                point,
-                standardUncertainty,
-                lower,
-                upper,
-                reasons,
-                some,
-                remarks);
+        return with(verdict, reasons, some, remarks);
     }
 
     /** The same numbers with another verdict, and why. */
     Judgement with(Verdict other, Remark because) {
+        return with(other, List.of(because), cells, remarks);
+    }
+
+    /** This judgement with more remarks. */
+    Judgement noted(List<Remark> more) {
+        if (more.isEmpty()) {
+            return this;
+        }
+        List<Remark> all = new ArrayList<>(remarks);
+        all.addAll(more);
+        return with(verdict, reasons, cells, List.copyOf(all));
+    }
+
+    private Judgement with(Verdict other, List<Remark> because, List<CellResult> some, List<Remark> notes) {
         return new Judgement(
                 rule,
                 text,
@@ -103,32 +104,9 @@ public record Judgement(
                 standardUncertainty,
                 lower,
                 upper,
-                List.of(because),
-                cells,
-                remarks);
-    }
-
-    /** This judgement with more remarks. */
-    Judgement noted(List<Remark> more) {
-        if (more.isEmpty()) {
-            return this;
-        }
-        List<Remark> all = new ArrayList<>(remarks);
-        all.addAll(more);
-        return new Judgement(
-                rule,
-                text,
-                verdict,
-                probability,
-                value,
-                correction,
-                point,
-                standardUncertainty,
-                lower,
-                upper,
-                reasons,
-                cells,
-                List.copyOf(all));
+                because,
+                some,
+                notes);
     }
 
     /** {@return all reasons in one line; absent where there is none} */

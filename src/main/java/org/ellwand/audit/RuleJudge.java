@@ -10,13 +10,10 @@ import java.util.TreeSet;
 import java.util.stream.IntStream;
 import org.ellwand.amount.Interval;
 import org.ellwand.check.Finding;
-import org.ellwand.claim.Population;
 import org.ellwand.claim.Rule;
 import org.ellwand.claim.Statistic;
 import org.ellwand.input.InputException;
-import org.ellwand.measurement.Cause;
 import org.ellwand.measurement.Session;
-import org.ellwand.pairing.Cell;
 import org.ellwand.quantity.CellQuantity;
 import org.ellwand.quantity.Outcome;
 import org.ellwand.quantity.Reach;
@@ -29,9 +26,6 @@ import org.ellwand.words.Remark;
 final class RuleJudge {
     /** So few draws of which nothing can be said change no verdict. */
     private static final double MOST_UNKNOWN = 0.001;
-
-    /** More names than these nobody reads in a sentence. */
-    private static final int MOST_NAMED = 30;
 
     private final AuditOptions options;
     private final String product;
@@ -200,13 +194,20 @@ final class RuleJudge {
                 square += group.key().startsWith("insertions") ? scale * scale : 0;
             }
             Subject of = ready.get(decision.point().subject()).subject();
-            return new Settling(deciding(), confidence, evaluation.points().size())
+            return new Settling(limit, confidence, evaluation.points().size())
                     .of(decision.point(), Math.sqrt(square), of.insertions());
         }
 
-        /** The limit as the deciding point sees it: a spread of at most 6 dB lets no pair of bands differ by more. */
-        private Interval deciding() {
-            return limit;
+        private List<Remark> notes(Decision decision, List<Remark> reasons) {
+            RuleNotes notes = new RuleNotes(rule, confidence, preparation, evaluation);
+            notes.about(decision, quantity);
+            Doubts.note(touching, causing).ifPresent(notes::add);
+            // Of a firm verdict no reason tells what was missing.
+            if (reasons.isEmpty() && lacksBands()) {
+                notes.add(Caps.missing(ready));
+            }
+            notes.aboutMembers(known);
+            return notes.all();
         }
 
         private Judgement record(Decision decision, List<Remark> reasons) {
@@ -298,67 +299,6 @@ final class RuleJudge {
 
         private boolean lacksBands() {
             return ready.stream().anyMatch(r -> !r.missing().isEmpty());
-        }
-
-        private List<Remark> notes(Decision decision, List<Remark> reasons) {
-            TreeSet<Remark> notes = new TreeSet<>(preparation.notes());
-            if (decision.point().errors() instanceof ShareErrors share) {
-                notes.add(new Settling(limit, confidence).said(share));
-            }
-            for (Ready each : ready) {
-                each.subject().cells().forEach(c -> notes.addAll(c.notes()));
-                notes.addAll(quantity.notes(each.subject().cells(), rule));
-                each.subject().cells().forEach(c -> notes.addAll(zeros(c)));
-            }
-            evaluation.subjects().forEach(e -> notes.addAll(e.notes));
-            notes.addAll(Judgements.notUsed(preparation.dropped()));
-            Doubts.note(touching, causing).ifPresent(notes::add);
-            // Of a firm verdict no reason tells what was missing.
-            if (reasons.isEmpty() && lacksBands()) {
-                notes.add(Caps.missing(ready));
-            }
-            if (rule.ears().filter(Population.Each.class::isInstance).isPresent()) {
-                notes.add(Remark.of("ears-not-people").with("names", distinct("ear")));
-            }
-            if (rule.units().filter(Population.Each.class::isInstance).isPresent()) {
-                notes.add(Remark.of("units-not-product").with("names", distinct("unit")));
-                notes.addAll(lot());
-            }
-            return List.copyOf(notes);
-        }
-
-        /** Of units that were measured each. */
-        private List<Remark> lot() {
-            Lot lot = new Lot(limit, confidence);
-            for (int s = 0; known && s < ready.size(); s++) {
-                String unit = ready.get(s).subject().conditions().get("unit").orElse("");
-                evaluation.points().of(s).forEach(p -> lot.add(unit, p, Ends.margin(p, limit)));
-            }
-            return lot.remarks();
-        }
-
-        private static String named(String value, String condition) {
-            return value.isEmpty() ? "(" + condition + ")" : value;
-        }
-
-        private Object distinct(String condition) {
-            TreeSet<String> values = new TreeSet<>();
-            ready.forEach(r -> r.subject().cells().forEach(c -> values.add(named(c.part(condition), condition))));
-            return values.size() > MOST_NAMED
-                    ? Remark.of("many-names")
-                            .with("count", values.size())
-                            .with("first", values.first())
-                            .with("last", values.last())
-                    : List.copyOf(values);
-        }
-
-        private static List<Remark> zeros(Cell cell) {
-            return Surroundings.causes(cell.session(), cell.movedBy()).stream()
-                    .filter(Cause::isZero)
-                    .map(c -> Remark.of("declared-zero")
-                            .with("session", cell.session().id())
-                            .with("cause", c.name()))
-                    .toList();
         }
     }
 }
