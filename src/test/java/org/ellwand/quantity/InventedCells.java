@@ -1,6 +1,7 @@
 package org.ellwand.quantity;
 
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -17,6 +18,7 @@ import org.ellwand.measurement.Conditions;
 import org.ellwand.measurement.CurveReading;
 import org.ellwand.measurement.Reading;
 import org.ellwand.measurement.Session;
+import org.ellwand.measurement.Stimulus;
 import org.ellwand.pairing.Cell;
 import org.ellwand.pairing.Insertion;
 
@@ -25,7 +27,35 @@ final class InventedCells {
     static final Resolution OCTAVE = Resolution.OCTAVE;
     static final Resolution THIRD = Resolution.THIRD_OCTAVE;
 
+    private static final Session SESSION = session();
+
     private InventedCells() {}
+
+    /** Pink noise of 62, 78 and 94 dB SPL, and quiet. */
+    private static Session session() {
+        Session made = new Bench("yard", OCTAVE).session();
+        Map<String, Stimulus> stimuli = new LinkedHashMap<>(made.stimuli());
+        stimuli.put("hush", new Stimulus("hush", Stimulus.QUIET, List.of(), Optional.empty()));
+        return new Session(
+                made.id(),
+                made.file(),
+                made.measured(),
+                made.rig(),
+                made.place(),
+                made.resolution(),
+                made.levelsIn(),
+                stimuli,
+                made.openEarScaled(),
+                made.settingsSwitchedInPlace(),
+                made.declaredConditions(),
+                made.uncertainty(),
+                made.readings(),
+                made.traces(),
+                made.harmonics(),
+                made.figures(),
+                made.dataFiles(),
+                made.chain());
+    }
 
     /** Levels in dB at consecutive bands from a nominal frequency. */
     static CurveReading reading(Resolution resolution, double firstHz, double... levelsDb) {
@@ -62,9 +92,8 @@ final class InventedCells {
             List<Reading> openEar,
             List<Reading> field,
             double shiftDb) {
-        Session session = new Bench("yard", OCTAVE).session();
         Conditions conditions = Conditions.of(Map.of("session", "yard", "device", "Skerry"));
-        return new Cell(session, conditions, insertions, values, openEar, field, shiftDb, List.of());
+        return new Cell(SESSION, conditions, insertions, values, openEar, field, shiftDb, List.of());
     }
 
     /** The bands whose nominal frequencies lie in a range. */
