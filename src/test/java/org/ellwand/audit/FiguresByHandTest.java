@@ -208,6 +208,11 @@ class FiguresByHandTest {
         assertThat(judgement.probability().orElseThrow()).isCloseTo(0.96875, within(1e-9));
         assertThat(judgement.verdict()).isEqualTo(Verdict.PASS);
         assertThat(judgement.remarks()).extracting(Remark::key).containsExactly("share-said");
+        // 0.05^(1/5) = 0.5493.
+        assertThat(judgement.remarks().get(0).figures())
+                .containsEntry("confidence", "95")
+                .containsEntry("share", "54.9")
+                .containsEntry("measured", 5);
         // Of a head it is so where it is so in every ear: four of five.
         unstated(0, Unit.NONE, "head=e, ear=e2");
         // P(at most 3 of 5 inside | 0.5) = 26/32.
@@ -287,6 +292,28 @@ class FiguresByHandTest {
                 .extracting(Remark::key)
                 .containsExactly("units-not-product", "lot", "lot-test-at-least");
         assertThat(judgement.notes().get(1)).contains("5 of 5 units").contains("worst unit A0 at 20 h");
+    }
+
+    /**
+     * 20 to 24 h between 19 and 25 h, the third unit measured again at 24.5 h, which is nearest to an end and counts: the mean of
+     * the five is 22.5 h; the ends move by 1.6449 · 0.3 = 0.4935 h.
+     */
+    @Test
+    void aLotBetweenTwoEnds() {
+        double[] hours = {21, 20, 22, 23, 24};
+        for (int i = 0; i < hours.length; i++) {
+            figure(hours[i], Unit.HOUR, 0.3, "unit=A" + i + ", session=one");
+        }
+        figure(24.5, Unit.HOUR, 0.3, "unit=A2, session=two");
+        List<String> notes = judged("units: each, limit: 19 to 25 h").notes();
+        // Squares about 22.5: 2.25 + 6.25 + 4 + 0.25 + 2.25 = 15; s = 1.9365; 2.5/5.8095 = 0.4303.
+        assertThat(notes.get(1))
+                .contains("capability 0.43")
+                .contains("mean 22.5")
+                .contains("worst unit A2 at 24.5 h");
+        assertThat(notes.get(2)).contains("at least 19.49 h and at most 24.51 h");
+        assertThat(judged("units: each, limit: 22 to 23 h").notes().get(2)).contains("22.49 h");
+        assertThat(judged("units: each, limit: 22 to 22.9 h").notes().get(2)).contains("no value will do");
     }
 
     @Test

@@ -92,4 +92,28 @@ class JointTailTest {
         assertThat(few * 1000).isCloseTo(Math.rint(few * 1000), within(1e-9));
         assertThat(few).isBetween(0.005, 0.04);
     }
+
+    /** The last block holds what is left: a share of 2500 draws, not of 3000. */
+    @Test
+    void drawsThatFillNoBlock() {
+        Evaluation evaluation = evaluation(true);
+        double share = new JointTail(evaluation.subjects(), 2500)
+                .simulate(evaluation.points().all(), LIMIT, 0.03, 0.0591);
+        assertThat(share).isCloseTo(0.0591, within(0.008));
+        assertThat(share * 2500).isCloseTo(Math.rint(share * 2500), within(1e-9));
+    }
+
+    /** What is said of a share of people is shared out over the points (Bonferroni), for nothing of it can be drawn. */
+    @Test
+    void sharesAreAddedUp() {
+        ShareErrors share = ShareErrors.inOrOut(new NormalErrors(1), List.of(1.0, 1.0), 0.5);
+        List<Points.One> two = evaluation(true).points().all().stream()
+                .map(p -> new Points.One(
+                        p.subject(), p.local(), 1, p.hz(), p.lessHz(), p.value(), share, true, p.bound()))
+                .toList();
+        assertThat(new JointTail(List.of(), 0).probability(two, LIMIT, 0.01, 0.05))
+                .isCloseTo(0.02, within(1e-12));
+        assertThat(new JointTail(List.of(), 0).probability(two, LIMIT, 0.7, 0.05))
+                .isOne();
+    }
 }

@@ -94,4 +94,11 @@ class SettlingTest {
         assertThat(of(Interval.of(10, 20, Unit.DB), 18.5, 1, 1, 3).text()).contains("4 insertions instead of 3");
         assertThat(of(Interval.of(10, 20, Unit.DB), 8.5, 1, 1, 3).text()).contains("4 insertions instead of 3");
     }
+
+    /** u = 2 dB, all of it from three insertions: 2 · 1.644854 · √(3/20) = 1.2741 dB, and with nineteen 1.3072 dB. */
+    @Test
+    void aLargerUncertaintyIsDividedTheSame() {
+        assertThat(of(LIMIT, 18.725, 2, 2, 3).text()).contains("20 insertions instead of 3");
+        assertThat(of(LIMIT, 18.727, 2, 2, 3).key()).isEqualTo("on-the-limit-however-many");
+    }
 }
