@@ -2,6 +2,8 @@ package org.ellwand.check;
 
 import java.util.List;
 import java.util.Map;
+import java.util.NavigableMap;
+import org.ellwand.acoustics.Band;
 import org.ellwand.measurement.Conditions;
 import org.ellwand.measurement.CurveReading;
 import org.ellwand.measurement.Session;
@@ -16,6 +18,7 @@ final class Material {
     private final List<Session> all;
     private final Once<List<CurveReading>> inPlace;
     private final Once<Map<Conditions, List<CurveReading>>> repeats;
+    private final Once<List<Slip>> slips;
 
     /**
      * @param session with its backgrounds subtracted; bounds are no measured levels
@@ -28,6 +31,7 @@ final class Material {
         this.all = List.copyOf(all);
         inPlace = new Once<>(() -> Sheets.inPlace(session));
         repeats = new Once<>(() -> Sheets.grouped(inPlace.get(), Sheets.REPEATS));
+        slips = new Once<>(() -> DecimalShift.in(asRead));
     }
 
     Session session() {
@@ -50,5 +54,28 @@ final class Material {
     /** The same, those together that differ in insertion and take alone; not to be changed. */
     Map<Conditions, List<CurveReading>> repeats() {
         return repeats.get();
+    }
+
+    /** The numbers that were written down wrong. */
+    List<Slip> slips() {
+        return slips.get();
+    }
+
+    boolean isSlip(CurveReading reading, Band band) {
+        return slips().stream()
+                .anyMatch(slip ->
+                        slip.band().equals(band) && slip.reading().conditions().equals(reading.conditions()));
+    }
+
+    /** The measured levels of a reading, but for slips: one wrong number is not to make an insertion look odd. */
+    NavigableMap<Band, Double> curve(CurveReading reading) {
+        NavigableMap<Band, Double> curve = Sheets.curve(reading);
+        if (slips().isEmpty() || curve.keySet().stream().noneMatch(band -> isSlip(reading, band))) {
+            return curve;
+        }
+        return LevelCurve.of(curve)
+                .at(curve.keySet().stream()
+                        .filter(band -> !isSlip(reading, band))
+                        .toList());
     }
 }
