@@ -135,6 +135,28 @@ class FiguresByHandTest {
         assertThat(judgement.value()).hasValue(17);
         assertThat(judgement.reasons()).extracting(Remark::key).containsExactly("uncertainty-not-stated-below");
         assertThat(judgement.remarks()).extracting(Remark::key).containsExactly("units-not-product");
+        assertThat(judgement.notes().get(0)).contains("A, B, C");
+    }
+
+    /** Two settings of one unit, and one reason. */
+    @Test
+    void aReasonIsGivenOnce() {
+        figure(21, Unit.HOUR, 0.1, "unit=A, setting=flood").figure(22, Unit.HOUR, 0.1, "unit=A, setting=ebb");
+        Judgement judgement = judged("setting: all, units: mean, limit: at least 1 h");
+        assertThat(judgement.cells()).hasSize(2);
+        assertThat(judgement.reasons()).extracting(Remark::key).containsExactly("one-unit");
+    }
+
+    /** Units A and B pair up: differences of 2 and 3 h; C was measured with one firmware only. */
+    @Test
+    void whatIsOnOneSideOnlyIsNamedBesideThePairs() {
+        figure(20, Unit.HOUR, 0.1, "firmware=2.1, unit=A").figure(18, Unit.HOUR, 0.1, "firmware=2.0, unit=A");
+        figure(22, Unit.HOUR, 0.1, "firmware=2.1, unit=B").figure(19, Unit.HOUR, 0.1, "firmware=2.0, unit=B");
+        figure(25, Unit.HOUR, 0.1, "firmware=2.1, unit=C");
+        Judgement judgement = judged("between: {firmware: [\"2.1\", \"2.0\"]}, units: mean, limit: at least 1 h");
+        assertThat(judgement.value().orElseThrow()).isCloseTo(2.5, within(1e-9));
+        assertThat(judgement.remarks()).extracting(Remark::key).containsExactly("not-used");
+        assertThat(judgement.cells().get(0).insertions()).isEqualTo(2);
     }
 
     /** 20 − 18 h with 0.3 and 0.4 h: u = 0.5 h. As a ratio 20/16 with 1 % each: 1.25 · √2 %, to first order. */
