@@ -21,7 +21,8 @@
 </#function>
 <#function isOne c><#return c.shift?has_content && c.shift.units.first == 0></#function>
 <#-- The values of the cell that decides the second, so that the shift is their difference. -->
-<#function before c><#if !isOne(c)><#return amount(c.first.value, c.unit)></#if><#local t = amount(c.shift.first, c.unit)><#local decided = amount(c.first.value, c.unit)><#return (t == decided)?then(t, t + " (decided by another cell: " + decided + ")")></#function>
+<#function before c><#return isOne(c)?then(amount(c.shift.first, c.unit), amount(c.first.value, c.unit))></#function>
+<#function decidedElse c><#if !isOne(c)><#return ""></#if><#local decided = amount(c.first.value, c.unit)><#return (decided == before(c))?then("", "; the first was decided by another, " + decided)></#function>
 <#function after c><#return isOne(c)?then(amount(c.shift.second, c.unit), amount(c.second.value, c.unit))></#function>
 <#function movedCells c><#return c.cells?filter(s -> s.moreThanNoise)></#function>
 <#function othersMoved c><#return (c.shift?has_content && !c.shift.moreThanNoise && movedCells(c)?size gt 0)?then("; elsewhere more than noise, see below", "")></#function>

@@ -14,7 +14,7 @@ A shift is the second value less the first. Its uncertainty is that of the diffe
 | No. | Claim | First | Second | Verdict | Shift | Uncertainty (k = 2) | Noise alone: probability | |
 | --: | --- | --: | --: | --- | --: | --: | --: | --- |
 <#list p.claims as c>
-| ${c.number} | ${c.id}<#if !c.sameWords> (words or rule differ)</#if> | ${before(c)} | ${after(c)} | ${c.first.verdict} → ${c.second.verdict} (${became(c.change)}) | <#if c.shift?has_content>${shifted(c.shift, c.unit)}<#else>–</#if> | <#if c.shift?has_content && c.shift.standardUncertainty?is_number>${expanded(c.shift, c.unit)}<#else>–</#if> | <#if c.shift?has_content>${chance(c.shift.chance)}</#if> | ${judged(c.shift, c.unit)}${othersMoved(c)} |
+| ${c.number} | ${c.id}<#if !c.sameWords> (words or rule differ)</#if> | ${before(c)} | ${after(c)} | ${c.first.verdict} → ${c.second.verdict} (${became(c.change)}) | <#if c.shift?has_content>${shifted(c.shift, c.unit)}<#else>–</#if> | <#if c.shift?has_content && c.shift.standardUncertainty?is_number>${expanded(c.shift, c.unit)}<#else>–</#if> | <#if c.shift?has_content>${chance(c.shift.chance)}</#if> | ${judged(c.shift, c.unit)}${decidedElse(c)}${othersMoved(c)} |
 </#list>
 
 <#list p.claims?filter(c -> isDetailed(c) || !c.sameWords || (c.shift?has_content && c.shift.nothingShared)) as c>
