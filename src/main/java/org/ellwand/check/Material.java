@@ -16,6 +16,8 @@ final class Material {
     private final List<Session> all;
     private final Once<List<CurveReading>> inPlace;
     private final Once<Map<Conditions, List<CurveReading>>> repeats;
+    private final Attenuations attenuations;
+    private final Once<Attenuations> attenuationsAsRead;
 
     /**
      * @param session with its backgrounds subtracted; bounds are no measured levels
@@ -28,6 +30,17 @@ final class Material {
         this.all = List.copyOf(all);
         inPlace = new Once<>(() -> Sheets.inPlace(session));
         repeats = new Once<>(() -> Sheets.grouped(inPlace.get(), Sheets.REPEATS));
+        attenuations = Attenuations.in(session);
+        attenuationsAsRead = new Once<>(() -> isUnchanged() ? attenuations : Attenuations.in(asRead));
+    }
+
+    @SuppressWarnings("ReferenceEquality") // What has no background is the very same reading.
+    private boolean isUnchanged() {
+        boolean same = session.readings().size() == asRead.readings().size();
+        for (int r = 0; same && r < session.readings().size(); r++) {
+            same = session.readings().get(r) == asRead.readings().get(r);
+        }
+        return same;
     }
 
     Session session() {
@@ -50,5 +63,15 @@ final class Material {
     /** The same, those together that differ in insertion and take alone; not to be changed. */
     Map<Conditions, List<CurveReading>> repeats() {
         return repeats.get();
+    }
+
+    /** Of {@link #session}. */
+    Attenuations attenuations() {
+        return attenuations;
+    }
+
+    /** Of {@link #asRead}. */
+    Attenuations attenuationsAsRead() {
+        return attenuationsAsRead.get();
     }
 }
