@@ -5,14 +5,12 @@ import java.util.Arrays;
 import java.util.BitSet;
 import java.util.Collections;
 import java.util.HashMap;
-import java.util.HashSet;
 import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.function.Supplier;
 import java.util.stream.Collectors;
-import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.ellwand.measurement.Reading;
 import org.ellwand.measurement.SharedBy;
@@ -55,8 +53,8 @@ final class Estimator {
         return new Work(subject, computation, task).estimate();
     }
 
-    private static Factors factors(Moves moves, boolean commonOnly) {
-        return commonOnly ? moves.common() : moves.all();
+    private static Factors.Put put(Moves moves, boolean commonOnly, int[] readings) {
+        return (commonOnly ? moves.common() : moves.all()).of(readings);
     }
 
     /** The working of one subject. */
@@ -64,14 +62,15 @@ final class Estimator {
         private final Subject subject;
         private final Computation computation;
         private final Formula.Task task;
-        private final List<Integer> readings;
+        private final int[] readings;
         private final Supplier<Sensitivity> sensitivity;
         private final double[] value;
         private final boolean[] observed;
-        private final List<Set<Integer>> covered;
+        private final List<BitSet> covered;
         private final double[] centreShift;
         private final boolean commonOnly;
-        private final Supplier<List<Factor>> mine;
+        private final Supplier<Factors.Put> mine;
+        private final Supplier<Everybody> everybody;
         private final Declared declared;
         private Effects effect;
         private final List<Group> groups = new ArrayList<>();
@@ -82,18 +81,18 @@ final class Estimator {
             this.subject = subject;
             this.computation = computation;
             this.task = task;
-            readings = positions(subject);
+            readings = index.positions(readings(subject));
             value = new double[computation.size()];
             computation.compute(levelsDb, value);
-            sensitivity = once(() -> Sensitivity.of(computation, levelsDb, readings));
+            sensitivity = once(() -> Sensitivity.of(
+                    computation, levelsDb, Arrays.stream(readings).boxed().toList()));
             observed = new boolean[value.length];
-            covered = IntStream.range(0, value.length)
-                    .<Set<Integer>>mapToObj(p -> new HashSet<>())
-                    .toList();
+            covered = Stream.generate(BitSet::new).limit(value.length).toList();
             centreShift = new double[value.length];
             // Of a mean over people or products only what is common to all stays; see population.
             commonOnly = subject.isPopulation() && computation.isLinear();
-            mine = once(() -> factors(moves, commonOnly).of(readings));
+            mine = once(() -> put(moves, commonOnly, readings));
+            everybody = once(() -> Everybody.of(subject, index));
             declared = subject.isPopulation()
                     ? declared()
                     : Pattern.of(subject, computation, readings, index, moves.surroundings())
@@ -103,15 +102,14 @@ final class Estimator {
         }
 
         private Declared declared() {
-            Factors put = factors(moves, commonOnly);
-            List<Factor> factors = put.of(readings);
+            List<Factor> factors = mine.get().all();
             Effects effects = Effects.of(
                     value.length, factors.size(), f -> sensitivity.get().effects(factors.get(f)));
-            return new Declared(own(), effects, put.origins());
+            return new Declared(own(), effects, mine.get().origins());
         }
 
         private List<Reading> own() {
-            return readings.stream().map(index::at).toList();
+            return Arrays.stream(readings).mapToObj(index::at).toList();
         }
 
         Estimates estimate() {
@@ -143,12 +141,12 @@ final class Estimator {
         /** Holds on to no more than it needs to put the factors of one of many subjects together again. */
         private Supplier<List<Factor>> source() {
             if (!many) {
-                return mine;
+                return () -> mine.get().all();
             }
             Moves again = moves;
-            List<Integer> of = readings;
+            int[] of = readings;
             boolean common = commonOnly;
-            return () -> factors(again, common).of(of);
+            return () -> put(again, common, of).all();
         }
 
         private Supplier<Origins> originSource() {
@@ -162,9 +160,10 @@ final class Estimator {
                 return;
             }
             double[][] x = numbers(repeats);
-            boolean declared = subject.cells().stream()
-                    .filter(c -> repeats.members().stream().anyMatch(m -> owns(m, c)))
-                    .allMatch(c -> Surroundings.declares(c, SharedBy.INSERTION));
+            boolean declared = true;
+            for (Cell cell : subject.cells()) {
+                declared &= Surroundings.declares(cell, SharedBy.INSERTION) || !isRepeatedIn(repeats, cell);
+            }
             double[][] variance = declared
                     ? this.declared.variance(subject.repeats().indexOf(repeats), () -> declaredVariance(repeats))
                     : new double[0][];
@@ -179,6 +178,10 @@ final class Estimator {
                 notes.add(larger(repeats, larger));
             }
             replace(repeats, x, replaced);
+        }
+
+        private boolean isRepeatedIn(Repeats repeats, Cell cell) {
+            return repeats.members().stream().anyMatch(member -> owns(member, cell));
         }
 
         private boolean owns(Repeats.Member member, Cell cell) {
@@ -218,8 +221,8 @@ final class Estimator {
             double scale = repeats.count() / repeats.weight();
             double[][] variance = new double[repeats.count()][value.length];
             for (int i = 0; i < variance.length; i++) {
-                Set<Integer> own = positions(repeats.members().get(i).readings());
-                for (Factor factor : mine.get()) {
+                BitSet own = index.set(repeats.members().get(i).readings());
+                for (Factor factor : mine.get().all()) {
                     if (scatters(factor)) {
                         addSquares(variance[i], factor.only(own), scale);
                     }
@@ -229,7 +232,7 @@ final class Estimator {
         }
 
         private void addSquares(double[] variance, Factor factor, double scale) {
-            if (!factor.entries().isEmpty()) {
+            if (factor.entries().size() > 0) {
                 double[] effects = sensitivity.get().effects(factor);
                 for (int p = 0; p < variance.length; p++) {
                     variance[p] += effects[p] * effects[p] * scale * scale;
@@ -243,23 +246,28 @@ final class Estimator {
 
         /** Puts the observed scatter in the place of the insertion and reading causes of the readings in place. */
         private void replace(Repeats repeats, double[][] x, boolean[] replaced) {
-            if (IntStream.range(0, replaced.length).noneMatch(p -> replaced[p])) {
+            boolean any = false;
+            for (boolean one : replaced) {
+                any |= one;
+            }
+            if (!any) {
                 return;
             }
-            Set<Integer> own = new HashSet<>();
-            repeats.members().forEach(m -> own.addAll(positions(m.readings())));
+            BitSet own = new BitSet();
+            repeats.members().forEach(m -> own.or(index.set(m.readings())));
             int n = x.length;
             double[][] effects = new double[value.length][n];
             for (int p = 0; p < value.length; p++) {
                 if (replaced[p]) {
                     observed[p] = true;
-                    covered.get(p).addAll(own);
+                    covered.get(p).or(own);
                     scatter(repeats, x, p, effects[p]);
                 }
             }
-            List<Factor> factors = mine.get();
-            effect =
-                    effect.only((p, f) -> !replaced[p] || !scatters(factors.get(f)) || !movesOnly(factors.get(f), own));
+            List<Factor> factors = mine.get().all();
+            effect = effect.only((p, f) -> !replaced[p]
+                    || !scatters(factors.get(f))
+                    || !factors.get(f).entries().areOf(own));
             groups.add(new Group(repeats.key(), n - 1, effects));
         }
 
@@ -276,11 +284,6 @@ final class Estimator {
             }
         }
 
-        /** Whether a draw, as far as it touches this subject, touches no reading but these. */
-        private boolean movesOnly(Factor factor, Set<Integer> own) {
-            return factor.entries().stream().map(Factor.Entry::reading).allMatch(own::contains);
-        }
-
         /** Scatter between heads (or units) holds what insertions and readings add; what is common to all stays. */
         private void population(Repeats repeats) {
             if (repeats.count() < 2) {
@@ -293,10 +296,15 @@ final class Estimator {
                 observed[p] = true;
                 scatter(repeats, x, p, effects[p]);
             }
-            Set<Integer> own = new HashSet<>();
-            repeats.members().forEach(m -> own.addAll(positions(m.readings())));
-            own.removeIf(r -> !index.at(r).isInPlace());
-            covered.forEach(c -> c.addAll(own));
+            BitSet own = new BitSet();
+            for (Repeats.Member member : repeats.members()) {
+                for (Reading reading : member.readings()) {
+                    if (reading.isInPlace()) {
+                        own.set(index.of(reading));
+                    }
+                }
+            }
+            covered.forEach(c -> c.or(own));
             groups.add(new Group(repeats.key(), x.length - 1, effects));
         }
 
@@ -305,11 +313,10 @@ final class Estimator {
          * error of an open ear that all of them are held against.
          */
         private void keepCommon() {
-            Everybody everybody = everybody();
-            List<Factor> factors = mine.get();
+            List<Factor> factors = mine.get().all();
             Set<Factor> common = factors.stream()
                     .filter(f -> f.sharedBy() == SharedBy.SESSION || f.sharedBy() == SharedBy.READING)
-                    .filter(f -> everybody.shares(f.readings()))
+                    .filter(f -> everybody.get().shares(f.readings()))
                     .collect(Collectors.toCollection(() -> Collections.newSetFromMap(new IdentityHashMap<>())));
             effect = effect.only((p, f) -> common.contains(factors.get(f)));
         }
@@ -326,11 +333,7 @@ final class Estimator {
         private boolean isOfAll(OpenEarScatter.Takes open) {
             BitSet takes = new BitSet();
             open.readings().forEach(take -> takes.set(index.of(take)));
-            return !subject.isPopulation() || everybody().shares(takes);
-        }
-
-        private Everybody everybody() {
-            return Everybody.of(subject, Estimator.this::positions);
+            return !subject.isPopulation() || everybody.get().shares(takes);
         }
     }
 
@@ -345,20 +348,13 @@ final class Estimator {
         };
     }
 
-    private List<Integer> positions(Subject subject) {
-        return subject.cells().stream()
-                .flatMap(c -> Stream.of(
-                                c.insertions().stream().flatMap(i -> i.takes().stream()),
-                                c.openEar().stream(),
-                                c.field().stream())
-                        .flatMap(s -> s))
-                .map(index::of)
-                .distinct()
-                .sorted()
-                .toList();
-    }
-
-    private Set<Integer> positions(Set<Reading> readings) {
-        return readings.stream().map(index::of).collect(Collectors.toSet());
+    private static List<Reading> readings(Subject subject) {
+        List<Reading> readings = new ArrayList<>();
+        for (Cell cell : subject.cells()) {
+            cell.insertions().forEach(insertion -> readings.addAll(insertion.takes()));
+            readings.addAll(cell.openEar());
+            readings.addAll(cell.field());
+        }
+        return readings;
     }
 }

@@ -40,7 +40,7 @@ final class CombRipple implements DataCheck {
     public Checked check(Material material) {
         Session session = material.session();
         Tally tally = new Tally(this, session);
-        Attenuations ears = Attenuations.in(session);
+        Attenuations ears = material.attenuations();
         Map<Conditions, List<NavigableMap<Band, Double>>> curves = new LinkedHashMap<>();
         for (CurveReading reading : material.inPlace()) {
             ears.of(reading)

@@ -78,15 +78,7 @@ final class Curves {
     /** The part of a curve between two frequencies in Hz, both included. */
     static NavigableMap<Band, Double> between(NavigableMap<Band, Double> curve, double fromHz, double toHz) {
         LevelCurve whole = LevelCurve.of(curve);
-        int from = 0;
-        while (from < whole.size() && whole.bands().get(from).nominalHz() < fromHz) {
-            from++;
-        }
-        int to = whole.size();
-        while (to > from && whole.bands().get(to - 1).nominalHz() > toHz) {
-            to--;
-        }
-        return whole.part(from, to);
+        return whole.part(BandPart.of(whole.bands(), fromHz, toHz));
     }
 
     static double average(NavigableMap<Band, Double> curve) {
@@ -187,12 +179,8 @@ final class Curves {
     /** The level at a nominal frequency in Hz. */
     static Optional<Double> at(NavigableMap<Band, Double> curve, double nominalHz) {
         LevelCurve levels = LevelCurve.of(curve);
-        for (int b = 0; b < levels.size(); b++) {
-            if (levels.bands().get(b).nominalHz() == nominalHz) {
-                return Optional.of(levels.numbers()[b]);
-            }
-        }
-        return Optional.empty();
+        BandPart at = BandPart.of(levels.bands(), nominalHz, nominalHz);
+        return at.from() < at.to() ? Optional.of(levels.numbers()[at.from()]) : Optional.empty();
     }
 
     /** Nominal frequencies in Hz, for a finding. */

@@ -41,8 +41,7 @@ final class FeedbackTone implements DataCheck {
         Sheets.grouped(Sheets.levels(session, r -> r.isInPlace() && Sheets.isQuiet(session, r)), Sheets.REPEATS)
                 .values()
                 .forEach(group -> group.forEach(reading -> quiet(tally, reading, group)));
-        Session sounding = material.session();
-        Attenuations ears = Attenuations.in(sounding);
+        Attenuations ears = material.attenuations();
         for (CurveReading reading : material.inPlace()) {
             ears.of(reading)
                     .filter(curve -> Curves.isAsFineAs(Resolution.THIRD_OCTAVE, curve))

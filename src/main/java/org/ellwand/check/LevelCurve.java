@@ -98,9 +98,8 @@ final class LevelCurve extends ViewedByCopy {
         return place(new Band(bands.get(place).resolution(), index));
     }
 
-    /** The part from one place to before another. */
-    LevelCurve part(int from, int to) {
-        return new LevelCurve(bands.subList(from, to), Arrays.copyOfRange(numbers, from, to));
+    LevelCurve part(BandPart part) {
+        return new LevelCurve(part.bands(), Arrays.copyOfRange(numbers, part.from(), part.to()));
     }
 
     /** The curve at bands that it has. */

@@ -19,6 +19,8 @@ final class Material {
     private final Once<List<CurveReading>> inPlace;
     private final Once<Map<Conditions, List<CurveReading>>> repeats;
     private final Once<List<Slip>> slips;
+    private final Attenuations attenuations;
+    private final Once<Attenuations> attenuationsAsRead;
 
     /**
      * @param session with its backgrounds subtracted; bounds are no measured levels
@@ -32,6 +34,17 @@ final class Material {
         inPlace = new Once<>(() -> Sheets.inPlace(session));
         repeats = new Once<>(() -> Sheets.grouped(inPlace.get(), Sheets.REPEATS));
         slips = new Once<>(() -> DecimalShift.in(asRead));
+        attenuations = Attenuations.in(session);
+        attenuationsAsRead = new Once<>(() -> isUnchanged() ? attenuations : Attenuations.in(asRead));
+    }
+
+    @SuppressWarnings("ReferenceEquality") // What has no background is the very same reading.
+    private boolean isUnchanged() {
+        boolean same = session.readings().size() == asRead.readings().size();
+        for (int r = 0; same && r < session.readings().size(); r++) {
+            same = session.readings().get(r) == asRead.readings().get(r);
+        }
+        return same;
     }
 
     Session session() {
@@ -77,5 +90,15 @@ final class Material {
                 .at(curve.keySet().stream()
                         .filter(band -> !isSlip(reading, band))
                         .toList());
+    }
+
+    /** Of {@link #session}. */
+    Attenuations attenuations() {
+        return attenuations;
+    }
+
+    /** Of {@link #asRead}. */
+    Attenuations attenuationsAsRead() {
+        return attenuationsAsRead.get();
     }
 }

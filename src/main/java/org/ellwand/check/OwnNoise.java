@@ -83,7 +83,7 @@ final class OwnNoise implements DataCheck {
             return tally.done();
         }
         OpenEars ears = OpenEars.in(session);
-        Map<Conditions, NavigableMap<Band, Double>> gains = gains(session);
+        Map<Conditions, NavigableMap<Band, Double>> gains = gains(session, material.attenuationsAsRead());
         List<Silence> silences = new ArrayList<>();
         Sheets.grouped(inQuiet, Sheets.REPEATS)
                 .forEach((of, quiet) -> silence(ears, of, quiet, gains).ifPresent(silence -> {
@@ -101,8 +101,7 @@ final class OwnNoise implements DataCheck {
     }
 
     /** By state of the product: what it amplifies of the softest sound it was read under. */
-    private static Map<Conditions, NavigableMap<Band, Double>> gains(Session session) {
-        Attenuations attenuations = Attenuations.in(session);
+    private static Map<Conditions, NavigableMap<Band, Double>> gains(Session session, Attenuations attenuations) {
         Map<Conditions, NavigableMap<Band, Double>> gains = new TreeMap<>(Comparator.comparing(Conditions::toString));
         Sheets.grouped(Sheets.inPlace(session), STATE).forEach((state, readings) -> {
             double softest = readings.stream()

@@ -77,7 +77,7 @@ final class ReferenceMixUp implements DataCheck {
     public Checked check(Material material) {
         Session session = material.session();
         Tally tally = new Tally(this, session);
-        Attenuations ears = Attenuations.in(session);
+        Attenuations ears = material.attenuations();
         List<CurveReading> quiet = BackgroundFloor.quiet(material.asRead());
         Map<Conditions, List<NavigableMap<Band, Double>>> gains = new LinkedHashMap<>();
         session.readings()
@@ -87,9 +87,11 @@ final class ReferenceMixUp implements DataCheck {
                                 .add(gain)));
         Map<Conditions, NavigableMap<Band, Double>> ownEars = Sheets.openEarGains(session);
         Map<Optional<String>, LevelCurve> own = new HashMap<>();
+        Average average = new Average();
         gains.forEach((of, curves) -> {
             LevelCurve ear = own.computeIfAbsent(of.get("ear"), name -> ownGain(ownEars, name));
-            follows(tally, ear, of, LevelCurve.of(Curves.mean(curves)));
+            LevelCurve gain = LevelCurve.of(Curves.mean(curves));
+            follows(tally, earGain(ear, average, gain), of, gain);
         });
         Sheets.sounding(material.asRead(), r -> !r.isFieldMicrophone())
                 .forEach(reading -> level(tally, material.asRead(), quiet, reading));
@@ -114,8 +116,7 @@ final class ReferenceMixUp implements DataCheck {
         });
     }
 
-    private static void follows(Tally tally, LevelCurve ownEar, Conditions of, LevelCurve gain) {
-        LevelCurve ear = earGain(ownEar, gain);
+    private static void follows(Tally tally, LevelCurve ear, Conditions of, LevelCurve gain) {
         if (ear.size() < FEWEST) {
             return;
         }
@@ -150,12 +151,27 @@ final class ReferenceMixUp implements DataCheck {
     }
 
     /** Of the session's own ear, where it sounds like one; else of the average ear; at bands that a curve has. */
-    private static LevelCurve earGain(LevelCurve own, LevelCurve like) {
+    private static LevelCurve earGain(LevelCurve own, Average average, LevelCurve like) {
         boolean soundsLikeOne = Arrays.stream(own.numbers()).anyMatch(db -> db > LEAST_PEAK_DB);
-        LevelCurve ear = soundsLikeOne ? own : averageAt(like.bands());
+        LevelCurve ear = soundsLikeOne ? own : average.at(like.bands());
         return ear.hasBandsOf(like)
                 ? ear
                 : ear.at(like.bands().stream().filter(ear::containsKey).toList());
+    }
+
+    /** The gain of the average ear at some bands; of the bands that were asked for last it is kept. */
+    private static final class Average {
+        private List<Band> last = List.of();
+        private LevelCurve gain = LevelCurve.EMPTY;
+
+        @SuppressWarnings("ReferenceEquality") // Curves of a sheet share the list of their bands.
+        LevelCurve at(List<Band> bands) {
+            if (bands != last) {
+                last = bands;
+                gain = averageAt(bands);
+            }
+            return gain;
+        }
     }
 
     private static LevelCurve averageAt(List<Band> bands) {
@@ -187,7 +203,10 @@ final class ReferenceMixUp implements DataCheck {
         }
         tally.looked();
         // The sum lies above its loudest band.
-        double loudest = Arrays.stream(LevelCurve.of(curve).numbers()).max().orElseThrow();
+        double loudest = Double.NEGATIVE_INFINITY;
+        for (double level : LevelCurve.of(curve).numbers()) {
+            loudest = Math.max(loudest, level);
+        }
         if (stated.get() - loudest <= BEYOND_BONE_DB) {
             return;
         }

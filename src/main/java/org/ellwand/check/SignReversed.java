@@ -50,7 +50,7 @@ final class SignReversed implements DataCheck {
     public Checked check(Material material) {
         Session session = material.asRead();
         Tally tally = new Tally(this, session);
-        Attenuations ears = Attenuations.in(session);
+        Attenuations ears = material.attenuationsAsRead();
         session.readings().stream().filter(SignReversed::isAttenuation).forEach(r -> judge(tally, r));
         Map<Conditions, List<NavigableMap<Band, Double>>> gains = new LinkedHashMap<>();
         for (CurveReading reading : session.readings()) {
@@ -70,9 +70,13 @@ final class SignReversed implements DataCheck {
         }
         boolean levels =
                 reading.values() == Reading.Values.LEVELS && reading.isInPlace() && !Sheets.isQuiet(session, reading);
-        Optional<NavigableMap<Band, Double>> attenuation = levels ? ears.of(reading) : Optional.empty();
-        attenuation.ifPresent(curve -> LevelCurve.of(curve).negate());
-        return attenuation;
+        return levels ? ears.of(reading).map(SignReversed::negated) : Optional.empty();
+    }
+
+    private static LevelCurve negated(NavigableMap<Band, Double> attenuation) {
+        LevelCurve gain = LevelCurve.of(attenuation).copy();
+        gain.negate();
+        return gain;
     }
 
     /** The setting that gains least still gains, where it is loud already. */

@@ -87,7 +87,7 @@ final class SlitLeak implements DataCheck {
         Session session = material.session();
         Tally tally = new Tally(this, session);
         List<Seal> seals = new ArrayList<>();
-        Attenuations ears = Attenuations.in(session);
+        Attenuations ears = material.attenuations();
         Sheets.grouped(material.inPlace(), SWITCHED)
                 .forEach((insertion, readings) ->
                         strongest(ears, insertion, readings).ifPresent(seals::add));

@@ -49,7 +49,6 @@ final class TubeAtBackground implements DataCheck {
     public Checked check(Material material) {
         Session session = material.asRead();
         Tally tally = new Tally(this, session);
-        Attenuations ears = Attenuations.in(session);
         List<CurveReading> quiet = BackgroundFloor.quiet(session);
         List<CurveReading> sounding = quiet.isEmpty() ? List.of() : Sheets.inPlace(session);
         Sheets.grouped(sounding, Sheets.REPEATS).values().forEach(group -> {
@@ -58,12 +57,12 @@ final class TubeAtBackground implements DataCheck {
                             r, Curves.less(Sheets.curve(r), Sheets.meanOf(BackgroundFloor.quiet(session, quiet, r)))))
                     .filter(above -> !above.aboveDb().isEmpty())
                     .toList();
-            all.forEach(one -> judge(tally, session, ears, one, all));
+            all.forEach(one -> judge(tally, material, one, all));
         });
         return tally.done();
     }
 
-    private static void judge(Tally tally, Session session, Attenuations ears, Above one, List<Above> all) {
+    private static void judge(Tally tally, Material material, Above one, List<Above> all) {
         tally.looked();
         List<Band> run = Curves.wideRun(one.aboveDb(), (band, db) -> db < AT_BACKGROUND_DB);
         if (run.isEmpty()) {
@@ -73,13 +72,13 @@ final class TubeAtBackground implements DataCheck {
                 all.stream().filter(o -> !o.equals(one)).map(Above::aboveDb).toList();
         double clearer =
                 others.isEmpty() ? 0 : Curves.average(Curves.less(Curves.medianOf(others), one.aboveDb()), run);
-        double threshold = Math.max(CLEARER_DB, SCATTER * Sheets.meanInsertionDb(session, run));
+        double threshold = Math.max(CLEARER_DB, SCATTER * Sheets.meanInsertionDb(material.asRead(), run));
         if (clearer > threshold) {
             Remark remark =
                     Remark.of("tube-at-background").with("bands", run.size()).with("clearer", clearer);
             add(tally, one, run, new Measure(clearer, threshold, "dB"), remark);
         } else {
-            double least = leastAttenuation(ears, one.reading(), run);
+            double least = leastAttenuation(material.attenuationsAsRead(), one.reading(), run);
             if (least > BEYOND_BONE_DB) {
                 Remark remark = Remark.of("beyond-bone")
                         .with("bands", run.size())

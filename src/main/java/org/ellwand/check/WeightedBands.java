@@ -69,13 +69,14 @@ final class WeightedBands implements DataCheck {
 
     /** Attenuation that falls by the weighting in every setting: what was read in place may be weighted. */
     private static void inPlace(Tally tally, Material material) {
-        Attenuations ears = Attenuations.in(material.session());
+        Attenuations ears = material.attenuations();
         Map<Conditions, List<Weighted>> states = new LinkedHashMap<>();
         for (CurveReading reading : material.inPlace()) {
             ears.of(reading)
                     .flatMap(attenuation -> {
-                        LevelCurve.of(attenuation).negate();
-                        return Weighted.of(attenuation);
+                        LevelCurve gain = LevelCurve.of(attenuation).copy();
+                        gain.negate();
+                        return Weighted.of(gain);
                     })
                     .ifPresent(
                             one -> states.computeIfAbsent(reading.conditions().without(STATE), k -> new ArrayList<>())
@@ -122,9 +123,12 @@ final class WeightedBands implements DataCheck {
             }
             double level = at1kHz.get();
             LevelCurve low = LevelCurve.of(Curves.between(curve, LOWEST_HZ, HIGHEST_HZ));
-            low.replaceAll((band, db) -> db - level);
             LevelCurve rest = low.copy();
-            rest.replaceAll((band, db) -> db - Weights.db(Weighting.A, band));
+            for (int b = 0; b < low.size(); b++) {
+                low.numbers()[b] -= level;
+                rest.numbers()[b] =
+                        low.numbers()[b] - Weights.db(Weighting.A, low.bands().get(b));
+            }
             return Optional.of(new Weighted(
                     Curves.rootMeanSquare(rest), Curves.rootMeanSquare(low), level - lowest.get(), curve.keySet()));
         }

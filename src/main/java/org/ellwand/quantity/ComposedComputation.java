@@ -60,6 +60,16 @@ final class ComposedComputation implements Computation {
     }
 
     @Override
+    public boolean addShape(Shape shape) {
+        boolean closed = isLinear();
+        for (Computation.Addend addend : closed ? addends() : List.<Computation.Addend>of()) {
+            shape.number(addend.factor());
+            closed &= addend.of() instanceof SpectralComputation && addend.of().addShape(shape);
+        }
+        return closed;
+    }
+
+    @Override
     public List<Addend> addends() {
         return switch (way) {
             case RATIO -> Computation.super.addends();

@@ -115,6 +115,16 @@ final class Curve {
             }
         }
 
+        /** Hands over what the slopes follow from. */
+        void addShape(Computation.Shape shape) {
+            shape.number(positions.length);
+            for (int r = 0; r < positions.length; r++) {
+                shape.reading(positions[r]);
+                shape.number(weights[r]);
+                shape.same(at[r]);
+            }
+        }
+
         /** Positions of its readings. */
         IntStream readings() {
             return Arrays.stream(positions);
