@@ -48,7 +48,7 @@ final class DecimalShift implements DataCheck {
         Tally tally = new Tally(this, session);
         for (CurveReading reading : session.readings()) {
             tally.looked();
-            LevelCurve curve = LevelCurve.of(Sheets.curve(reading));
+            LevelCurve curve = Sheets.curve(reading);
             for (int b = 0; b < curve.size(); b++) {
                 if (isUnlikely(reading, curve, b)) {
                     judge(tally, session, reading, curve, b);
@@ -86,7 +86,7 @@ final class DecimalShift implements DataCheck {
                         .filter(r -> !r.equals(reading)
                                 && r.values() == reading.values()
                                 && r.get("stimulus").equals(reading.get("stimulus")))
-                        .map(r -> LevelCurve.of(Sheets.curve(r)))
+                        .map(r -> Sheets.curve(r))
                         .anyMatch(other -> Math.abs(jump(other, other.place(band))) > JUMP_DB / 2);
     }
 

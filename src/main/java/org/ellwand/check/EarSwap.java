@@ -4,10 +4,8 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
-import java.util.NavigableMap;
 import java.util.Optional;
 import java.util.Set;
-import org.ellwand.acoustics.Band;
 import org.ellwand.check.Finding.Consequence;
 import org.ellwand.check.Finding.Errs;
 import org.ellwand.check.Finding.Measure;
@@ -47,12 +45,7 @@ final class EarSwap implements DataCheck {
 
     /** The shape of an open ear under one sound. */
     private record Shape(
-            String session,
-            Conditions whose,
-            String head,
-            String kind,
-            String stimulus,
-            NavigableMap<Band, Double> curve) {
+            String session, Conditions whose, String head, String kind, String stimulus, LevelCurve curve) {
         boolean isSameEar(Shape other) {
             return whose.equals(other.whose);
         }
@@ -71,9 +64,9 @@ final class EarSwap implements DataCheck {
     private static List<Shape> shapes(Session session) {
         List<Shape> shapes = new ArrayList<>();
         Sheets.grouped(Sheets.openEars(session), Sheets.REPEATS).forEach((conditions, takes) -> {
-            NavigableMap<Band, Double> curve = Curves.between(Sheets.meanOf(takes), 1000, 8000);
-            double mean = Curves.average(curve);
-            curve.replaceAll((band, db) -> db - mean);
+            LevelCurve levels = Curves.between(Sheets.meanOf(takes), 1000, 8000);
+            double mean = Curves.average(levels);
+            LevelCurve curve = levels.changed(db -> db - mean);
             Conditions whose = whose(conditions);
             CurveReading first = takes.get(0);
             head(whose)
@@ -123,9 +116,9 @@ final class EarSwap implements DataCheck {
                 : alike.stream()
                         .filter(s -> !s.stimulus().equals(one.stimulus()))
                         .toList();
-        List<NavigableMap<Band, Double>> same =
+        List<LevelCurve> same =
                 others.stream().filter(s -> s.isSameEar(one)).map(Shape::curve).toList();
-        List<NavigableMap<Band, Double>> other =
+        List<LevelCurve> other =
                 others.stream().filter(s -> !s.isSameEar(one)).map(Shape::curve).toList();
         if (!same.isEmpty() && !other.isEmpty()) {
             tally.looked();
@@ -133,18 +126,13 @@ final class EarSwap implements DataCheck {
         }
     }
 
-    private static void compare(
-            Tally tally,
-            Session session,
-            Shape one,
-            NavigableMap<Band, Double> same,
-            NavigableMap<Band, Double> other) {
+    private static void compare(Tally tally, Session session, Shape one, LevelCurve same, LevelCurve other) {
         double toSame = distance(one.curve(), same);
         double toOther = distance(one.curve(), other);
         double apart = Math.max(
                 APART_DB,
                 SCATTER
-                        * one.curve().keySet().stream()
+                        * one.curve().bands().stream()
                                 .mapToDouble(b -> Sheets.readingDb(session, b))
                                 .average()
                                 .orElse(0));
@@ -164,7 +152,7 @@ final class EarSwap implements DataCheck {
         }
     }
 
-    private static double distance(NavigableMap<Band, Double> one, NavigableMap<Band, Double> other) {
+    private static double distance(LevelCurve one, LevelCurve other) {
         return Curves.rootMeanSquare(Curves.less(one, other));
     }
 }

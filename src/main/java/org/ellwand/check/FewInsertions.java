@@ -1,8 +1,6 @@
 package org.ellwand.check;
 
 import java.util.List;
-import java.util.NavigableMap;
-import org.ellwand.acoustics.Band;
 import org.ellwand.check.Finding.Consequence;
 import org.ellwand.check.Finding.Errs;
 import org.ellwand.check.Finding.Measure;
@@ -83,7 +81,7 @@ final class FewInsertions implements DataCheck {
     }
 
     private static double declaredDb(Session session, List<CurveReading> group) {
-        var bands = Curves.between(Sheets.meanOf(group), 250, 4000).keySet();
+        var bands = Curves.between(Sheets.meanOf(group), 250, 4000).bands();
         return Math.hypot(Sheets.meanInsertionDb(session, bands), Sheets.meanReadingDb(session, bands));
     }
 
@@ -98,7 +96,7 @@ final class FewInsertions implements DataCheck {
         return Math.sqrt(squares / (means.length - 1));
     }
 
-    private static double middle(NavigableMap<Band, Double> curve) {
+    private static double middle(LevelCurve curve) {
         return Curves.average(Curves.between(curve, 250, 4000));
     }
 }

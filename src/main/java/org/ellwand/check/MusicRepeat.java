@@ -49,7 +49,7 @@ final class MusicRepeat implements DataCheck {
     private static void compare(Tally tally, Session session, CurveReading first, CurveReading take) {
         tally.looked();
         double figure = Curves.rootMeanSquare(Curves.less(Sheets.curve(take), Sheets.curve(first)));
-        double reading = Sheets.curve(take).keySet().stream()
+        double reading = Sheets.curve(take).bands().stream()
                 .mapToDouble(b -> Sheets.readingDb(session, b))
                 .max()
                 .orElse(0);

@@ -3,8 +3,6 @@ package org.ellwand.check;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
-import java.util.NavigableMap;
-import org.ellwand.acoustics.Band;
 import org.ellwand.check.Finding.Consequence;
 import org.ellwand.check.Finding.Errs;
 import org.ellwand.check.Finding.Measure;
@@ -88,8 +86,8 @@ final class OddInsertion implements DataCheck {
         return all.size() < ENOUGH_FOR_MAD || TO_DEVIATION * Math.abs(one - median) > SPREAD * spread;
     }
 
-    private static double thresholdDb(Session session, int insertions, NavigableMap<Band, Double> curve) {
-        var bands = Curves.between(curve, 125, 8000).keySet();
+    private static double thresholdDb(Session session, int insertions, LevelCurve curve) {
+        var bands = Curves.between(curve, 125, 8000).bands();
         double declared = Sheets.meanInsertionDb(session, bands);
         if (declared == 0) {
             return LIMIT * INSERTION_DB;
