@@ -2,12 +2,13 @@
 <#function verdictNow c><#return c.verdict + (c.value != "")?then(", " + c.value, "") + (c.uncertainty != "")?then("; u = " + c.uncertainty, "")></#function>
 <#function share dose><#return dose?replace("<", "less than")></#function>
 <#function inWords limit><#return limit?replace("≥", "at least")?replace("≤", "at most")></#function>
+<#function many c what where><#return (c.chance != "")?then("", "At least ") + c.wearers + " " + what + " in all, " + c.insertions + " insertions " + where + (c.chance != "")?then("; decides in " + c.chance + " of cases if mean and scatter stay.", ": how many more decide, their scatter tells.")></#function>
 <#function needs c>
 <#local share = (c.shareNeeds > 0)?then(" A share: at least " + c.shareNeeds + " of them, none outside.", "")>
 <#switch c.advice>
 <#case "insertions"><#return c.insertions + " insertions in each ear; decides in " + c.chance + " of sittings if the value stays." + share>
-<#case "heads"><#return c.wearers + " heads in all, " + c.insertions + " insertions in an ear of each" + "; decides in " + c.chance + " of cases if mean and scatter stay.">
-<#case "samples"><#return c.wearers + " samples in all, " + c.insertions + " insertions of each" + "; decides in " + c.chance + " of cases if mean and scatter stay.">
+<#case "heads"><#return many(c, "heads", "in an ear of each")>
+<#case "samples"><#return many(c, "samples", "of each")>
 <#case "first"><#return c.insertions + " insertions in each ear; decides in " + c.chance + " of sittings if the value is the middle of the limit." + share>
 <#case "first margin"><#return c.insertions + " insertions in each ear" + (c.figure != "")?then("; tells a value that lies " + c.figure + " or more from its limit in " + wanted + " of sittings", "") + "." + share>
 <#case "complete"><#return c.insertions + " insertions in each ear, every band and two open-ear takes: " + c.reason?remove_ending(".") + "." + share>

@@ -100,9 +100,18 @@ final class Caps {
         boolean observed = subject.repeats().stream().anyMatch(r -> r.kind() == kind);
         boolean declared = subject.cells().stream().allMatch(c -> Surroundings.declares(c, sharedBy));
         if (asked && !observed && (!declared || Shared.of(rule).isPresent())) {
-            String word = sharedBy == SharedBy.EAR ? "ear" : "unit";
+            String word = sharedBy == SharedBy.UNIT ? "unit" : ears(subject) > 1 ? "head" : "ear";
             reasons.add(Remark.of("one-" + word + (declared ? "" : "-undeclared")));
         }
+    }
+
+    /** How many ears: of two on one head neither tells anything of other people. */
+    private static long ears(Subject subject) {
+        return subject.cells().stream()
+                .map(cell ->
+                        cell.conditions().get("ear").or(() -> cell.conditions().get("side")))
+                .distinct()
+                .count();
     }
 
     /** The bands that a rule asks for and nobody can judge. */

@@ -49,7 +49,11 @@ final class RuleJudge {
             Remark reason = tooSoft(rule, preparation.bare()).orElseGet(() -> nothing(preparation));
             return Judgements.untested(written, reason, Misnamed.notes(rule, product, sessions));
         }
-        Judgement judgement = new Work(written, rule, quantity, preparation).judgement();
+        Work work = new Work(written, rule, quantity, preparation);
+        if (work.tellsNothing()) {
+            return Judgements.untested(written, Remark.of("part-beyond"), List.of());
+        }
+        Judgement judgement = work.judgement();
         return judgement.verdict() == Verdict.MARGINAL
                 ? tooSoft(rule, preparation.ready())
                         .map(reason -> Judgements.untested(written, reason, judgement.remarks()))
@@ -123,6 +127,11 @@ final class RuleJudge {
                                     && !subject.isPopulation()
                                     && Surroundings.causes(c.session(), c.movedBy())
                                             .isEmpty()));
+        }
+
+        /** Of numbers that are compared or averaged, one lies beyond its series, and nothing tells how far. */
+        boolean tellsNothing() {
+            return evaluation.points().all().stream().anyMatch(point -> Double.isNaN(point.value()));
         }
 
         private Outcome outcome() {

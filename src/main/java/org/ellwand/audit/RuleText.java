@@ -136,7 +136,10 @@ public final class RuleText {
             Interval hz = range.hz();
             Remark bands =
                     Remark.of(!hz.hasUpper() ? "rule-bands-from" : hz.hasLower() ? "rule-bands" : "rule-bands-up-to");
-            return bands.with("lower", Figures.frequency(hz.lower())).with("upper", Figures.frequency(hz.upper()));
+            if (hz.hasLower()) {
+                bands = bands.with("lower", Figures.frequency(hz.lower()));
+            }
+            return hz.hasUpper() ? bands.with("upper", Figures.frequency(hz.upper())) : bands;
         }
         return Remark.of("rule-all-bands");
     }

@@ -38,6 +38,12 @@ final class Curves {
         return new LevelCurve(common.get(0).bands(), combined);
     }
 
+    /** The parts of curves between two frequencies in Hz, at the bands that they all have. */
+    static List<LevelCurve> between(List<LevelCurve> curves, double fromHz, double toHz) {
+        return List.copyOf(onCommonBands(
+                curves.stream().map(curve -> between(curve, fromHz, toHz)).toList()));
+    }
+
     private static List<LevelCurve> onCommonBands(List<LevelCurve> curves) {
         boolean common = true;
         for (LevelCurve curve : curves) {

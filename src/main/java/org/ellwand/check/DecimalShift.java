@@ -1,7 +1,10 @@
 package org.ellwand.check;
 
+import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Optional;
+import java.util.Set;
 import org.ellwand.acoustics.Band;
 import org.ellwand.check.Finding.Consequence;
 import org.ellwand.check.Finding.Errs;
@@ -30,6 +33,7 @@ final class DecimalShift implements DataCheck {
 
     private static final double LOWEST_DB = -10;
     private static final double HIGHEST_DB = 150;
+    private static final Set<String> SOUND = Set.of("stimulus");
     private static final int[] NEIGHBOURS = {-2, -1, 1, 2};
 
     @Override
@@ -44,18 +48,33 @@ final class DecimalShift implements DataCheck {
 
     @Override
     public Checked check(Material material) {
-        Session session = material.asRead();
-        Tally tally = new Tally(this, session);
-        for (CurveReading reading : session.readings()) {
+        Tally tally = new Tally(this, material.asRead());
+        if (!material.asRead().readings().isEmpty()) {
             tally.looked();
+        }
+        material.slips()
+                .forEach(slip -> tally.add(
+                        slip.reading().conditions(),
+                        List.of(slip.band()),
+                        Errs.EITHER,
+                        Consequence.UNUSABLE,
+                        slip.measure(),
+                        slip.remark()));
+        return tally.done();
+    }
+
+    /** The slips of a session as it was read. */
+    static List<Slip> in(Session session) {
+        List<Slip> slips = new ArrayList<>();
+        for (CurveReading reading : session.readings()) {
             LevelCurve curve = Sheets.curve(reading);
             for (int b = 0; b < curve.size(); b++) {
                 if (isUnlikely(reading, curve, b)) {
-                    judge(tally, session, reading, curve, b);
+                    judged(session, reading, curve, b).ifPresent(slips::add);
                 }
             }
         }
-        return tally.done();
+        return List.copyOf(slips);
     }
 
     /** Whether a level is out of range, or lies far from one of those beside it: no median of others is farther. */
@@ -77,7 +96,7 @@ final class DecimalShift implements DataCheck {
         return reading.values() == Reading.Values.LEVELS ? HIGHEST_DB : MOST_DIFFERENCE_DB;
     }
 
-    /** Whether a tone is why a band stands out: in quiet, or where other readings under the same sound show it too. */
+    /** Whether a tone is why a band stands out: in quiet, or where other readings under the same sound or of the same insertion show it too. */
     private static boolean isTold(Session session, CurveReading reading, Band band, double jump) {
         boolean howls = jump > 0 && Sheets.isQuiet(session, reading);
         return howls
@@ -85,9 +104,14 @@ final class DecimalShift implements DataCheck {
                 || session.readings().stream()
                         .filter(r -> !r.equals(reading)
                                 && r.values() == reading.values()
-                                && r.get("stimulus").equals(reading.get("stimulus")))
+                                && (r.get("stimulus").equals(reading.get("stimulus")) || isSameState(r, reading)))
                         .map(r -> Sheets.curve(r))
                         .anyMatch(other -> Math.abs(jump(other, other.place(band))) > JUMP_DB / 2);
+    }
+
+    private static boolean isSameState(CurveReading one, CurveReading other) {
+        return one.isInPlace()
+                && one.conditions().without(SOUND).equals(other.conditions().without(SOUND));
     }
 
     /** How far a band lies from the median of those around it; 0 where there are too few, or it is not there. */
@@ -102,7 +126,7 @@ final class DecimalShift implements DataCheck {
         return around(curve, place).length == 4 ? JUMP_DB : END_JUMP_DB;
     }
 
-    private static void judge(Tally tally, Session session, CurveReading reading, LevelCurve curve, int place) {
+    private static Optional<Slip> judged(Session session, CurveReading reading, LevelCurve curve, int place) {
         Band band = curve.bands().get(place);
         double level = curve.numbers()[place];
         boolean levels = reading.values() == Reading.Values.LEVELS;
@@ -114,19 +138,15 @@ final class DecimalShift implements DataCheck {
                     .with("level", level)
                     .with("lowest", lowest)
                     .with("highest", highest);
-            add(tally, reading, band, measure, remark);
-            return;
+            return Optional.of(new Slip(reading, band, measure, remark));
         }
         double jump = jump(curve, place);
         double away = Math.abs(jump);
         if (away > JUMP_DB && away > jumpDb(curve, place) && !isTold(session, reading, band, jump)) {
             Remark remark = Remark.of("out-of-line").with("jump", away).with("threshold", JUMP_DB);
-            add(tally, reading, band, new Measure(away, JUMP_DB, "dB"), remark);
+            return Optional.of(new Slip(reading, band, new Measure(away, JUMP_DB, "dB"), remark));
         }
-    }
-
-    private static void add(Tally tally, CurveReading reading, Band band, Measure measure, Remark remark) {
-        tally.add(reading.conditions(), List.of(band), Errs.EITHER, Consequence.UNUSABLE, measure, remark);
+        return Optional.empty();
     }
 
     /** The levels of two bands below and two above, as far as they are there. */

@@ -1,11 +1,9 @@
 package org.ellwand.check;
 
 import java.util.ArrayList;
+import java.util.Collection;
 import java.util.List;
-import java.util.Locale;
-import java.util.Map;
-import java.util.Optional;
-import java.util.Set;
+import org.ellwand.acoustics.Band;
 import org.ellwand.check.Finding.Consequence;
 import org.ellwand.check.Finding.Errs;
 import org.ellwand.check.Finding.Measure;
@@ -18,7 +16,8 @@ import org.ellwand.words.Remark;
  * Left taken for right. An open ear has a shape of its own, by which it is known again: from 1 to 8 kHz an ear lies nearer to
  * what it was itself, under other sounds and in other sessions, than to the other ear of the same head (root mean square over
  * the bands, each curve less its own mean). Where it lies nearer to the other one, the two were swapped in one of the
- * sessions, and nobody can say in which. Ears so alike that the errors of reading hide what tells them apart are left alone.
+ * sessions, and nobody can say in which. A later take may be the other ear's ({@link SwappedTakes}), and the readings in place
+ * ({@link SwappedInPlace}). Ears so alike that the errors of reading hide what tells them apart are left alone.
  * (Nearer at all, and nearer by 1.5 dB: common practice, no source.) Accuses fewer than 1 in 1000 sound sessions.
  */
 final class EarSwap implements DataCheck {
@@ -30,7 +29,6 @@ final class EarSwap implements DataCheck {
     /** Standard deviations of a reading that a difference of two shapes may come to. */
     private static final double SCATTER = 3;
 
-    private static final Set<String> WHOSE = Set.of("ear", "head", "side");
     private static final int FEWEST_BANDS = 4;
 
     @Override
@@ -51,6 +49,13 @@ final class EarSwap implements DataCheck {
         }
     }
 
+    /** The part of a curve by which an ear is known, less its own mean. */
+    static LevelCurve shape(LevelCurve curve) {
+        LevelCurve part = Curves.between(curve, 1000, 8000);
+        double mean = Curves.average(part);
+        return part.changed(db -> db - mean);
+    }
+
     @Override
     public Checked check(Material material) {
         Session session = material.session();
@@ -58,47 +63,27 @@ final class EarSwap implements DataCheck {
         List<Shape> all = new ArrayList<>();
         material.all().forEach(s -> all.addAll(shapes(s)));
         all.stream().filter(one -> one.session().equals(session.id())).forEach(one -> judge(tally, session, one, all));
+        SwappedTakes.in(material, tally);
+        SwappedInPlace.in(material, tally);
         return tally.done();
     }
 
     private static List<Shape> shapes(Session session) {
         List<Shape> shapes = new ArrayList<>();
         Sheets.grouped(Sheets.openEars(session), Sheets.REPEATS).forEach((conditions, takes) -> {
-            LevelCurve levels = Curves.between(Sheets.meanOf(takes), 1000, 8000);
-            double mean = Curves.average(levels);
-            LevelCurve curve = levels.changed(db -> db - mean);
-            Conditions whose = whose(conditions);
+            LevelCurve curve = shape(Sheets.meanOf(takes));
             CurveReading first = takes.get(0);
-            head(whose)
-                    .filter(h -> curve.size() >= FEWEST_BANDS)
-                    .ifPresent(head -> shapes.add(new Shape(
+            Owner.of(conditions)
+                    .filter(owner -> curve.size() >= FEWEST_BANDS)
+                    .ifPresent(owner -> shapes.add(new Shape(
                             session.id(),
-                            whose,
-                            head,
+                            owner.ear(),
+                            owner.head(),
                             Levels.kind(session, first),
                             first.get("stimulus").orElse(""),
                             curve)));
         });
         return shapes;
-    }
-
-    private static Conditions whose(Conditions conditions) {
-        Conditions whose = Conditions.of(Map.of());
-        for (String name : WHOSE) {
-            Optional<String> value = conditions.get(name);
-            if (value.isPresent()) {
-                whose = whose.with(name, value.get());
-            }
-        }
-        return whose;
-    }
-
-    /** Where no head is named, the ear's name without its side; empty where that tells nothing. */
-    private static Optional<String> head(Conditions whose) {
-        String ear = whose.get("ear").orElse("");
-        String bare = ear.toLowerCase(Locale.ROOT).replaceAll("\\b(left|right|l|r)\\b", "");
-        boolean told = whose.get("side").isPresent() || bare.length() < ear.length();
-        return whose.get("head").or(() -> told ? Optional.of(bare) : Optional.empty());
     }
 
     private static void judge(Tally tally, Session session, Shape one, List<Shape> all) {
@@ -129,27 +114,35 @@ final class EarSwap implements DataCheck {
     private static void compare(Tally tally, Session session, Shape one, LevelCurve same, LevelCurve other) {
         double toSame = distance(one.curve(), same);
         double toOther = distance(one.curve(), other);
-        double apart = Math.max(
-                APART_DB,
-                SCATTER
-                        * one.curve().bands().stream()
-                                .mapToDouble(b -> Sheets.readingDb(session, b))
-                                .average()
-                                .orElse(0));
+        double apart = apartDb(session, one.curve().bands());
         if (distance(same, other) > apart && toOther < toSame) {
             double nearer = toSame - toOther;
-            boolean far = nearer > UNUSABLE_DB;
+            Consequence consequence = nearerDb().of(nearer).orElse(Consequence.NOTED);
             tally.add(
                     one.whose(),
                     List.of(),
                     Errs.EITHER,
-                    far ? Consequence.UNUSABLE : Consequence.NOTED,
-                    new Measure(nearer, far ? UNUSABLE_DB : 0, "dB"),
+                    consequence,
+                    new Measure(nearer, nearerDb().passed(consequence), "dB"),
                     Remark.of("ears-swapped")
                             .with("sound", one.stimulus())
                             .with("same", toSame)
                             .with("other", toOther));
         }
+    }
+
+    /** What two ears must differ by to be told apart (root mean square over the bands). */
+    static double apartDb(Session session, Collection<Band> bands) {
+        double reading = bands.stream()
+                .mapToDouble(b -> Sheets.readingDb(session, b))
+                .average()
+                .orElse(0);
+        return Math.max(APART_DB, SCATTER * reading);
+    }
+
+    /** What follows where an ear lies nearer to the other one, by so many dB. */
+    static Grade nearerDb() {
+        return new Grade(0, UNUSABLE_DB);
     }
 
     private static double distance(LevelCurve one, LevelCurve other) {

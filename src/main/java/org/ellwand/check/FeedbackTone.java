@@ -44,7 +44,7 @@ final class FeedbackTone implements DataCheck {
         for (CurveReading reading : material.inPlace()) {
             ears.of(reading)
                     .filter(curve -> Curves.isAsFineAs(Resolution.THIRD_OCTAVE, curve))
-                    .ifPresent(curve -> gain(tally, reading, curve));
+                    .ifPresent(curve -> gain(tally, material, reading, curve));
         }
         return tally.done();
     }
@@ -66,14 +66,16 @@ final class FeedbackTone implements DataCheck {
     }
 
     /** A band that gains more than both its neighbours, and stands out of the level too, so that no notch of the open ear made it. */
-    private static void gain(Tally tally, CurveReading reading, LevelCurve attenuation) {
+    private static void gain(Tally tally, Material material, CurveReading reading, LevelCurve attenuation) {
         tally.looked();
         LevelCurve gain = attenuation.negated();
         LevelCurve level = Sheets.curve(reading);
         for (int b = 0; b < gain.size(); b++) {
             Band band = gain.bands().get(b);
             double above = aboveNeighboursDb(gain, b);
-            if (above > GAIN_ABOVE_DB && aboveNeighboursDb(level, level.place(band)) > GAIN_ABOVE_DB / 2) {
+            if (above > GAIN_ABOVE_DB
+                    && aboveNeighboursDb(level, level.place(band)) > GAIN_ABOVE_DB / 2
+                    && !material.isSlip(reading, band)) {
                 tally.add(
                         reading.conditions(),
                         List.of(band),

@@ -39,11 +39,11 @@ final class FewInsertions implements DataCheck {
     public Checked check(Material material) {
         Session session = material.session();
         Tally tally = new Tally(this, session);
-        material.repeats().values().forEach(group -> judge(tally, session, group));
+        material.repeats().values().forEach(group -> judge(tally, material, group));
         return tally.done();
     }
 
-    private static void judge(Tally tally, Session session, List<CurveReading> group) {
+    private static void judge(Tally tally, Material material, List<CurveReading> group) {
         tally.looked();
         long insertions = group.stream()
                 .map(r -> r.get("insertion").orElse(r.place().toString()))
@@ -57,9 +57,9 @@ final class FewInsertions implements DataCheck {
                     .with("threshold", ENOUGH);
             add(tally, group, Consequence.NOTED, new Measure(insertions, ENOUGH, "insertions"), remark);
         } else {
-            double scatter = scatterDb(group);
+            double scatter = scatterDb(material, Sheets.comparable(group));
             double threshold = scatter > CONTROLLED_DB
-                    ? Math.max(CONTROLLED_DB, SCATTER * declaredDb(session, group))
+                    ? Math.max(CONTROLLED_DB, SCATTER * declaredDb(material.session(), group))
                     : CONTROLLED_DB;
             if (scatter > threshold) {
                 Remark remark =
@@ -85,18 +85,16 @@ final class FewInsertions implements DataCheck {
         return Math.hypot(Sheets.meanInsertionDb(session, bands), Sheets.meanReadingDb(session, bands));
     }
 
-    private static double scatterDb(List<CurveReading> group) {
-        double[] means = group.stream()
-                .map(Sheets::curve)
-                .mapToDouble(FewInsertions::middle)
-                .toArray();
+    private static double scatterDb(Material material, List<CurveReading> group) {
+        List<LevelCurve> curves =
+                Curves.between(group.stream().map(material::curve).toList(), 250, 4000);
+        if (curves.size() < 2 || curves.get(0).isEmpty()) {
+            return 0;
+        }
+        double[] means = curves.stream().mapToDouble(Curves::average).toArray();
         double mean = java.util.Arrays.stream(means).average().orElse(0);
         double squares =
                 java.util.Arrays.stream(means).map(m -> (m - mean) * (m - mean)).sum();
         return Math.sqrt(squares / (means.length - 1));
-    }
-
-    private static double middle(LevelCurve curve) {
-        return Curves.average(Curves.between(curve, 250, 4000));
     }
 }

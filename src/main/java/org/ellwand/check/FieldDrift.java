@@ -29,8 +29,6 @@ final class FieldDrift implements DataCheck {
     /** Mean difference of two takes of the open ear from 500 Hz to 2 kHz, dB. */
     private static final Grade BRACKET_DB = new Grade(0.5, 1);
 
-    private static final String MUSIC = "music";
-
     /** Standard deviations of a reading that two readings may differ by overall and in shape. */
     private static final double SCATTER = 3;
 
@@ -54,7 +52,7 @@ final class FieldDrift implements DataCheck {
                         .forEach(later -> compare(tally, session, readings.get(0), later)));
         Sheets.grouped(Sheets.openEars(session), Sheets.REPEATS).values().stream()
                 .filter(takes -> takes.size() >= 2 && !isFieldRepeated(session, takes.get(0)))
-                .filter(takes -> !Levels.kind(session, takes.get(0)).equals(MUSIC))
+                .filter(takes -> !Levels.kind(session, takes.get(0)).equals(Levels.MUSIC))
                 .forEach(takes -> bracket(tally, session, takes.get(0), takes.get(takes.size() - 1)));
         return tally.done();
     }

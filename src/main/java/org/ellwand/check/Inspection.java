@@ -27,12 +27,15 @@ public record Inspection(List<Session> sessions, List<Finding> findings, List<No
     }
 
     /**
-     * {@return this inspection with what the claims about products say of the sessions besides}
+     * {@return this inspection with what the claims about products say of the sessions besides, and without what none of them asks}
      *
      * @param products with their claims
      */
     public Inspection against(List<Product> products) {
         List<Finding> more = new ArrayList<>(findings);
+        if (!OwnNoise.isAskedBy(products)) {
+            more.removeIf(finding -> finding.remark().key().equals(OwnNoise.NOT_TOLD_APART));
+        }
         sessions.forEach(session -> more.addAll(SwappedThroughout.in(session, products)));
         more.sort(Finding.ORDER);
         return new Inspection(sessions, more, notChecked);
@@ -59,11 +62,7 @@ public record Inspection(List<Session> sessions, List<Finding> findings, List<No
             List<DataCheck.Checked> made = Checks.ALL.parallelStream()
                     .map(check -> check.check(material))
                     .toList();
-            List<Finding> found = made.stream()
-                    .flatMap(checked -> checked.findings().stream())
-                    .toList();
-            Swaps swaps = new Swaps(found);
-            found.stream().filter(finding -> !swaps.explain(finding)).forEach(findings::add);
+            made.forEach(checked -> findings.addAll(checked.findings()));
             for (int c = 0; c < made.size(); c++) {
                 DataCheck check = Checks.ALL.get(c);
                 DataCheck.Checked checked = made.get(c);
@@ -72,8 +71,9 @@ public record Inspection(List<Session> sessions, List<Finding> findings, List<No
                 }
             }
         }
-        findings.sort(Finding.ORDER);
+        List<Finding> told = new ArrayList<>(new Echoes(findings).leftOut(findings));
+        told.sort(Finding.ORDER);
         notChecked.sort(NotChecked.ORDER);
-        return new Inspection(corrected, findings, notChecked);
+        return new Inspection(corrected, told, notChecked);
     }
 }

@@ -2,6 +2,7 @@ package org.ellwand.check;
 
 import java.util.List;
 import java.util.Map;
+import org.ellwand.acoustics.Band;
 import org.ellwand.measurement.Conditions;
 import org.ellwand.measurement.CurveReading;
 import org.ellwand.measurement.Session;
@@ -16,6 +17,7 @@ final class Material {
     private final List<Session> all;
     private final Once<List<CurveReading>> inPlace;
     private final Once<Map<Conditions, List<CurveReading>>> repeats;
+    private final Once<List<Slip>> slips;
     private final Attenuations attenuations;
     private final Once<Attenuations> attenuationsAsRead;
 
@@ -30,6 +32,7 @@ final class Material {
         this.all = List.copyOf(all);
         inPlace = new Once<>(() -> Sheets.inPlace(session));
         repeats = new Once<>(() -> Sheets.grouped(inPlace.get(), Sheets.REPEATS));
+        slips = new Once<>(() -> DecimalShift.in(asRead));
         attenuations = Attenuations.in(session);
         attenuationsAsRead = new Once<>(() -> isUnchanged() ? attenuations : Attenuations.in(asRead));
     }
@@ -63,6 +66,27 @@ final class Material {
     /** The same, those together that differ in insertion and take alone; not to be changed. */
     Map<Conditions, List<CurveReading>> repeats() {
         return repeats.get();
+    }
+
+    /** The numbers that were written down wrong. */
+    List<Slip> slips() {
+        return slips.get();
+    }
+
+    boolean isSlip(CurveReading reading, Band band) {
+        return slips().stream()
+                .anyMatch(slip ->
+                        slip.band().equals(band) && slip.reading().conditions().equals(reading.conditions()));
+    }
+
+    /** The measured levels of a reading, but for slips: one wrong number is not to make an insertion look odd. */
+    LevelCurve curve(CurveReading reading) {
+        LevelCurve curve = Sheets.curve(reading);
+        if (slips().isEmpty() || curve.bands().stream().noneMatch(band -> isSlip(reading, band))) {
+            return curve;
+        }
+        return curve.at(
+                curve.bands().stream().filter(band -> !isSlip(reading, band)).toList());
     }
 
     /** Of {@link #session}. */

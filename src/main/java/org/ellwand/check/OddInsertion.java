@@ -3,6 +3,7 @@ package org.ellwand.check;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
+import org.ellwand.acoustics.Band;
 import org.ellwand.check.Finding.Consequence;
 import org.ellwand.check.Finding.Errs;
 import org.ellwand.check.Finding.Measure;
@@ -50,16 +51,20 @@ final class OddInsertion implements DataCheck {
         Session session = material.session();
         Tally tally = new Tally(this, session);
         material.repeats().values().stream()
+                .map(Sheets::comparable)
                 .filter(group -> group.size() >= 2)
-                .forEach(group -> judge(tally, session, group));
+                .forEach(group -> judge(tally, material, group));
         return tally.done();
     }
 
-    private static void judge(Tally tally, Session session, List<CurveReading> group) {
+    private static void judge(Tally tally, Material material, List<CurveReading> group) {
+        List<LevelCurve> curves =
+                Curves.between(group.stream().map(material::curve).toList(), 125, 8000);
+        if (curves.get(0).isEmpty()) {
+            return;
+        }
         tally.looked();
-        List<Double> means = group.stream()
-                .map(r -> Curves.average(Curves.between(Sheets.curve(r), 125, 8000)))
-                .toList();
+        List<Double> means = curves.stream().map(Curves::average).toList();
         for (int i = 0; i < means.size(); i++) {
             List<Double> others = new ArrayList<>(means);
             others.remove(i);
@@ -67,7 +72,8 @@ final class OddInsertion implements DataCheck {
             // Of two, each is as far from the other: one finding serves.
             boolean apart = means.size() == 2 ? i == 0 : isApart(away, means.get(i), means, others);
             double threshold = apart && away > 0
-                    ? thresholdDb(session, means.size(), Sheets.curve(group.get(i)))
+                    ? thresholdDb(
+                            material.session(), means.size(), curves.get(i).bands())
                     : Double.POSITIVE_INFINITY;
             if (away > threshold) {
                 add(tally, group.get(i), away, threshold);
@@ -86,8 +92,7 @@ final class OddInsertion implements DataCheck {
         return all.size() < ENOUGH_FOR_MAD || TO_DEVIATION * Math.abs(one - median) > SPREAD * spread;
     }
 
-    private static double thresholdDb(Session session, int insertions, LevelCurve curve) {
-        var bands = Curves.between(curve, 125, 8000).bands();
+    private static double thresholdDb(Session session, int insertions, List<Band> bands) {
         double declared = Sheets.meanInsertionDb(session, bands);
         if (declared == 0) {
             return LIMIT * INSERTION_DB;

@@ -45,7 +45,12 @@ final class Overload implements DataCheck {
     public Checked check(Material material) {
         Session session = material.session();
         Tally tally = new Tally(this, session);
-        Sheets.grouped(Sheets.openEars(session), java.util.Set.of("stimulus", "insertion", "take"))
+        // A sound that changed meanwhile is told by the later takes ({@link FieldDrift}): the first ones stand beside
+        // each other.
+        List<CurveReading> firstTakes = Sheets.grouped(Sheets.openEars(session), Sheets.REPEATS).values().stream()
+                .map(takes -> takes.get(0))
+                .toList();
+        Sheets.grouped(firstTakes, Set.of("stimulus", "insertion", "take"))
                 .values()
                 .forEach(readings -> Levels.series(session, readings).forEach(series -> slope(tally, session, series)));
         session.chain()
@@ -100,6 +105,7 @@ final class Overload implements DataCheck {
 
     private static void peak(Tally tally, Session session, Stimulus sound, Amount most) {
         // Without a stated peak the level itself stands for it, which no peak lies below.
+        boolean stated = sound.peak().filter(p -> p.unit() == most.unit()).isPresent();
         Optional<Amount> peak = sound.peak()
                 .or(() -> sound.levels().stream()
                         .filter(l -> l.unit() == most.unit())
@@ -118,7 +124,9 @@ final class Overload implements DataCheck {
                             Errs.EITHER,
                             Consequence.UNUSABLE,
                             new Measure(db, most.value(), most.unit().symbol()),
-                            Remark.of("peak-too-high").with("peak", db).with("threshold", most.value())));
+                            Remark.of(stated ? "peak-too-high" : "level-too-high")
+                                    .with("peak", db)
+                                    .with("threshold", most.value())));
         }
     }
 

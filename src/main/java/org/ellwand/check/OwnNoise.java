@@ -8,11 +8,13 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.TreeSet;
+import java.util.stream.Stream;
 import org.ellwand.acoustics.Band;
 import org.ellwand.acoustics.Weighting;
 import org.ellwand.check.Finding.Consequence;
 import org.ellwand.check.Finding.Errs;
 import org.ellwand.check.Finding.Measure;
+import org.ellwand.claim.Product;
 import org.ellwand.measurement.Conditions;
 import org.ellwand.measurement.CurveReading;
 import org.ellwand.measurement.Session;
@@ -31,9 +33,16 @@ import org.ellwand.words.Remark;
  * <p>The noise hides attenuation, and flatters a gain. What is near it is corrected, widened or bounded like any background ({@link
  * BackgroundFloor}); this check says whose it is. (10 and 3 dB: common practice, no source.) The last
  * finding says what the readings can tell and accuses nobody of a fault: what makes no noise, as a plug without electronics, has it always, and a
- * noise of 5 dB or more above room and probe in fewer than 1 in 1000 sessions.
+ * noise of 5 dB or more above room and probe in fewer than 1 in 1000 sessions. It is told where a claim is about noise.
  */
 final class OwnNoise implements DataCheck {
+    /** Of a product whose noise the readings cannot tell from the room's. */
+    static final String NOT_TOLD_APART = "noise-not-told-apart";
+
+    /** Of a product under a sound that is hardly louder than its noise. */
+    static final String LIMITED = "noise-limited";
+
+    private static final String IN_NOISE = "equivalent input noise";
     private static final double LIMITED_DB = 10;
     private static final double TOLD_APART_DB = 3;
     private static final Set<String> STATE = Set.of("insertion", "take", "stimulus");
@@ -46,6 +55,15 @@ final class OwnNoise implements DataCheck {
     @Override
     public String needs() {
         return "the product in place and the open ear in quiet";
+    }
+
+    /** Whether a claim is about what a product reads in quiet: no other one asks whose noise that is. */
+    static boolean isAskedBy(List<Product> products) {
+        return products.stream()
+                .flatMap(product -> product.claims().stream())
+                .flatMap(claim -> Stream.concat(claim.rule().stream(), claim.otherwise().stream()))
+                .anyMatch(rule -> rule.quantity().equals(IN_NOISE)
+                        || rule.stimulus().filter("quiet"::equals).isPresent());
     }
 
     /** A product in quiet, held against the open ear. */
@@ -139,7 +157,7 @@ final class OwnNoise implements DataCheck {
                 Errs.HIDES_ATTENUATION,
                 Consequence.BOUNDED,
                 new Measure(silence.aboveDb(), TOLD_APART_DB, "dB"),
-                Remark.of("noise-not-told-apart")
+                Remark.of(NOT_TOLD_APART)
                         .with("own", silence.ownDb())
                         .with("above", silence.aboveDb())
                         .with("threshold", TOLD_APART_DB));
@@ -167,7 +185,7 @@ final class OwnNoise implements DataCheck {
                         Errs.HIDES_ATTENUATION,
                         bounded ? Consequence.BOUNDED : Consequence.WIDENED,
                         new Measure(least, LIMITED_DB, "dB"),
-                        Remark.of("noise-limited").with("above", least).with("threshold", LIMITED_DB));
+                        Remark.of(LIMITED).with("above", least).with("threshold", LIMITED_DB));
             }
         });
     }

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.TreeMap;
+import java.util.function.Function;
 import org.ellwand.acoustics.Band;
 import org.ellwand.measurement.Conditions;
 import org.ellwand.measurement.CurveReading;
@@ -27,14 +28,21 @@ record SettingGap(String first, String second, Conditions insertion, double db, 
     /** What gaps have in common that are held against each other. */
     record State(Conditions conditions, String first, String second) {}
 
-    /** Of every two settings that an insertion was read in. */
-    static List<SettingGap> of(Conditions insertion, List<CurveReading> readings) {
+    /**
+     * Of every two settings that an insertion was read in.
+     *
+     * @param curves of the readings
+     */
+    static List<SettingGap> of(
+            Conditions insertion, List<CurveReading> readings, Function<CurveReading, LevelCurve> curves) {
         Map<String, List<CurveReading>> settings = new TreeMap<>();
         readings.forEach(r -> r.get("setting")
                 .ifPresent(
                         s -> settings.computeIfAbsent(s, k -> new ArrayList<>()).add(r)));
         List<String> names = List.copyOf(settings.keySet());
-        List<LevelCurve> levels = settings.values().stream().map(Sheets::meanOf).toList();
+        List<LevelCurve> levels = settings.values().stream()
+                .map(alike -> Curves.mean(alike.stream().map(curves).toList()))
+                .toList();
         List<SettingGap> gaps = new ArrayList<>();
         for (int i = 0; i < names.size(); i++) {
             for (int j = i + 1; j < names.size(); j++) {

@@ -25,6 +25,12 @@ final class SettingOrder implements DataCheck {
     /** Of an insertion that lies the other way round than the others. */
     static final String SWAPPED = "settings-swapped";
 
+    /** Of a session that lies the other way round than another, its parameter {@code session}. */
+    static final String DIFFERENT = "settings-differ";
+
+    /** Of a session that lies the other way round than it says itself. */
+    static final String OUT_OF_ORDER = "settings-out-of-order";
+
     private static final int FEWEST = 3;
     private static final Set<String> SETTING = Set.of("setting", "take");
 
@@ -44,7 +50,7 @@ final class SettingOrder implements DataCheck {
         Tally tally = new Tally(this, session);
         Map<SettingGap.State, List<SettingGap>> gaps = new LinkedHashMap<>();
         Sheets.grouped(material.inPlace(), SETTING)
-                .forEach((insertion, readings) -> SettingGap.of(insertion, readings)
+                .forEach((insertion, readings) -> SettingGap.of(insertion, readings, material::curve)
                         .forEach(gap -> gaps.computeIfAbsent(gap.state(), k -> new ArrayList<>())
                                 .add(gap)));
         gaps.values().stream().filter(group -> group.size() >= FEWEST).forEach(group -> among(tally, session, group));
@@ -86,7 +92,7 @@ final class SettingOrder implements DataCheck {
                     Errs.EITHER,
                     Consequence.UNUSABLE,
                     new Measure(wrong, threshold, "dB"),
-                    Remark.of("settings-out-of-order")
+                    Remark.of(OUT_OF_ORDER)
                             .with("weaker", weaker)
                             .with("stronger", stronger)
                             .with("wrong", wrong)
@@ -111,7 +117,7 @@ final class SettingOrder implements DataCheck {
                         && Math.min(Math.abs(mean), Math.abs(there)) > any.thresholdDb(material.session());
                 if (turned) {
                     Conditions all = any.insertion().without(Set.of("insertion"));
-                    Remark remark = turned("settings-differ", any, mean, there).with("session", other.id());
+                    Remark remark = turned(DIFFERENT, any, mean, there).with("session", other.id());
                     add(tally, material.session(), any, all, remark);
                 }
             }
@@ -121,19 +127,13 @@ final class SettingOrder implements DataCheck {
     /** The mean difference of the same settings of the same product under the same kind of sound at the same level. */
     private static double meanGap(Session other, Session session, SettingGap like) {
         Optional<String> device = like.insertion().get("device");
-        var wanted = session.stimulusOf(like.insertion());
         List<Double> gaps = new ArrayList<>();
         Sheets.grouped(Sheets.inPlace(other), SETTING).forEach((insertion, readings) -> {
-            boolean sameSound = wanted.isPresent()
-                    && other.stimulusOf(insertion)
-                            .filter(s -> s.kind().equals(wanted.get().kind())
-                                    && s.levels().equals(wanted.get().levels()))
-                            .isPresent();
-            if (sameSound
+            if (Levels.isSameSound(session, like.insertion(), other, insertion)
                     && insertion.get("device").equals(device)
                     && insertion.get("firmware").equals(like.insertion().get("firmware"))
                     && insertion.get("fit").equals(like.insertion().get("fit"))) {
-                SettingGap.of(insertion, readings).stream()
+                SettingGap.of(insertion, readings, Sheets::curve).stream()
                         .filter(g ->
                                 g.first().equals(like.first()) && g.second().equals(like.second()))
                         .forEach(g -> gaps.add(g.db()));

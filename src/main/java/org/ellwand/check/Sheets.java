@@ -83,6 +83,17 @@ final class Sheets {
                 Arrays.stream(measured).mapToDouble(spectrum::levelDb).toArray());
     }
 
+    /**
+     * Readings whose means can be held against each other: those that have half of the bands of the fullest at least. Where a
+     * background left a reading hardly a band, its mean is of other bands than theirs.
+     */
+    static List<CurveReading> comparable(List<CurveReading> readings) {
+        int most = readings.stream().mapToInt(r -> curve(r).size()).max().orElse(0);
+        return readings.stream()
+                .filter(r -> 2 * curve(r).size() >= Math.max(1, most))
+                .toList();
+    }
+
     static LevelCurve meanOf(List<CurveReading> readings) {
         return Curves.mean(readings.stream().map(Sheets::curve).toList());
     }

@@ -23,6 +23,9 @@ import org.ellwand.words.Remark;
  * source.) Accuses fewer than 1 in 1000 sound sessions, but for sheets of products that amplify everything.
  */
 final class SignReversed implements DataCheck {
+    /** Of a product that adds to a loud sound. */
+    static final String WHEN_LOUD = "gains-when-loud";
+
     /** Mean attenuation below which the sign is in doubt, dB. */
     private static final double LEAST_DB = -3;
 
@@ -80,7 +83,7 @@ final class SignReversed implements DataCheck {
                     Errs.EITHER,
                     Consequence.UNUSABLE,
                     new Measure(least, -LEAST_DB, "dB"),
-                    Remark.of("gains-when-loud")
+                    Remark.of(WHEN_LOUD)
                             .with("gain", least)
                             .with("level", level.get())
                             .with("threshold", -LEAST_DB));

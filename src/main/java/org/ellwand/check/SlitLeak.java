@@ -29,6 +29,9 @@ import org.ellwand.words.Remark;
  * mass alone holds back has them; it is then a property. Accuses fewer than 1 in 1000 sound sessions.
  */
 final class SlitLeak implements DataCheck {
+    /** Of an insertion that takes less off at low notes than another one. */
+    static final String LESS_THAN_BEST = "less-than-best";
+
     /** Noted below this mean from 125 to 250 Hz together with {@link #STEEP}, dB (common practice, no source). */
     private static final double LOW_DB = 10;
 
@@ -137,7 +140,7 @@ final class SlitLeak implements DataCheck {
             slit(tally, seal, Consequence.NOTED, LOW_DB);
         } else if (bestDb - seal.lowDb() >= behind) {
             double figure = bestDb - seal.lowDb();
-            Remark remark = Remark.of("less-than-best")
+            Remark remark = Remark.of(LESS_THAN_BEST)
                     .with("low", seal.lowDb())
                     .with("behind", figure)
                     .with("threshold", behind);

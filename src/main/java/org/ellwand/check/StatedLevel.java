@@ -40,7 +40,9 @@ final class StatedLevel implements DataCheck {
     public Checked check(Material material) {
         Session session = material.session();
         Tally tally = new Tally(this, session);
-        Sheets.fields(session).forEach(reading -> {
+        // A later reading that differs from the first is a drift ({@link FieldDrift}).
+        Sheets.grouped(Sheets.fields(session), Sheets.REPEATS).values().forEach(takes -> {
+            CurveReading reading = takes.get(0);
             LevelCurve curve = Sheets.curve(reading);
             Optional<Double> stated = Sheets.levelDb(session, reading);
             if (Curves.at(curve, 125).isPresent() && Curves.at(curve, 8000).isPresent()) {

@@ -4,12 +4,10 @@ import java.io.PrintWriter;
 import java.nio.file.Path;
 import java.util.concurrent.Callable;
 import org.ellwand.audit.FolderContents;
-import org.ellwand.check.Finding;
 import org.ellwand.check.Inspection;
-import org.ellwand.check.NotChecked;
-import org.ellwand.measurement.Session;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 
@@ -35,6 +33,11 @@ final class InspectCommand implements Callable<Integer> {
             description = "Holds claims/ and measurements/ (default: here).")
     private Path folder = Path.of(".");
 
+    @Option(
+            names = "--all",
+            description = "Tells each finding in full; otherwise the worst of those alike, and where the others are.")
+    private boolean all;
+
     InspectCommand(Progress progress) {
         this.progress = progress;
     }
@@ -45,58 +48,10 @@ final class InspectCommand implements Callable<Integer> {
         FolderContents contents = progress.during("reading ...", () -> FolderContents.read(folder));
         Inspection inspection = Inspection.of(contents.sessions()).against(contents.products());
         PrintWriter out = spec.commandLine().getOut();
-        contents.sessions().forEach(session -> print(out, session, inspection));
-        out.println(counted(inspection.findings().size(), "finding", "findings") + " in "
-                + counted(contents.sessions().size(), "session", "sessions"));
+        new FindingsText(out, inspection, all).print(contents.sessions());
+        out.println(FindingsText.counted(inspection.findings().size(), "finding", "findings") + " in "
+                + FindingsText.counted(contents.sessions().size(), "session", "sessions"));
         out.flush();
         return ExitCode.DONE;
-    }
-
-    private static void print(PrintWriter out, Session session, Inspection inspection) {
-        line(out, "session " + session.id() + " (" + session.file() + ")");
-        inspection.findings().stream()
-                .filter(f -> f.session().equals(session.id()))
-                .forEach(f -> print(out, f));
-        inspection.notChecked().stream()
-                .filter(n -> n.session().equals(session.id()))
-                .forEach(n -> line(out, "  " + notChecked(n)));
-        out.println();
-    }
-
-    private static void print(PrintWriter out, Finding finding) {
-        line(out, "  " + finding.check() + ": " + finding.text());
-        String where = finding.reading().replace("=", " ") + bands(finding);
-        if (!where.isEmpty()) {
-            line(out, "    at " + where);
-        }
-        line(out, "    " + finding.errs().text() + "; " + finding.consequence().text());
-    }
-
-    private static String notChecked(NotChecked not) {
-        return "not checked, " + not.check() + ": " + not.because();
-    }
-
-    private static String bands(Finding finding) {
-        if (finding.bands().isEmpty()) {
-            return "";
-        }
-        double lowest = finding.bands().get(0);
-        double highest = finding.bands().get(finding.bands().size() - 1);
-        String range = lowest == highest ? hertz(lowest) : hertz(lowest) + " to " + hertz(highest);
-        return (finding.reading().isEmpty() ? "" : "; ") + range + " Hz ("
-                + counted(finding.bands().size(), "band", "bands") + ")";
-    }
-
-    private static String hertz(double hz) {
-        return hz == Math.rint(hz) ? Long.toString((long) hz) : Double.toString(hz);
-    }
-
-    private static String counted(int count, String one, String many) {
-        return count + " " + (count == 1 ? one : many);
-    }
-
-    /** What stands in a file is not to steer a terminal. */
-    private static void line(PrintWriter out, String text) {
-        out.println(Plain.line(text));
     }
 }

@@ -8,9 +8,9 @@ import java.util.concurrent.Executors;
 import java.util.concurrent.ScheduledExecutorService;
 import java.util.concurrent.TimeUnit;
 
-/** One line for work that takes over a second, on a terminal only, and gone when the work is done. */
+/** One line for work that takes over a second, with the seconds so far, on a terminal only; gone when the work is done or interrupted. */
 final class Progress {
-    private static final long PATIENCE_MS = 1000;
+    private static final long SECOND_MS = 1000;
     private static final String CLEAR = "\r\u001B[K";
 
     private final PrintWriter err;
@@ -37,19 +37,55 @@ final class Progress {
             return work.call();
         }
         ScheduledExecutorService clock = Executors.newSingleThreadScheduledExecutor(Progress::daemon);
-        var line = clock.schedule(() -> show(text), PATIENCE_MS, TimeUnit.MILLISECONDS);
+        Line line = new Line(text);
+        Thread interrupted = new Thread(line::clear, "progress ends");
+        Runtime.getRuntime().addShutdownHook(interrupted);
+        var each = clock.scheduleAtFixedRate(line::show, SECOND_MS, SECOND_MS, TimeUnit.MILLISECONDS);
         try {
             return work.call();
         } finally {
-            boolean shown = !line.cancel(false);
-            clock.shutdown();
-            if (shown) {
-                show(CLEAR);
-            }
+            each.cancel(false);
+            clock.shutdownNow();
+            line.clear();
+            forget(interrupted);
         }
     }
 
-    private void show(String text) {
+    private static void forget(Thread hook) {
+        try {
+            Runtime.getRuntime().removeShutdownHook(hook);
+        } catch (IllegalStateException e) {
+            // The program is ending: the hook runs, and finds nothing left to clear.
+        }
+    }
+
+    /** What stands on the terminal. */
+    private final class Line {
+        private final String text;
+        private int seconds;
+        private boolean over;
+
+        Line(String text) {
+            this.text = text;
+        }
+
+        synchronized void show() {
+            if (!over) {
+                seconds++;
+                print(CLEAR + text + " " + seconds + " s");
+            }
+        }
+
+        /** Once and for all. */
+        synchronized void clear() {
+            if (!over && seconds > 0) {
+                print(CLEAR);
+            }
+            over = true;
+        }
+    }
+
+    private void print(String text) {
         err.print(text);
         err.flush();
     }

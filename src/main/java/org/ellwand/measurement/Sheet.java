@@ -23,6 +23,9 @@ import org.ellwand.input.Place;
  */
 record Sheet(SheetText text, String file, int headerLine, Found problems) {
     private static final int LONGEST_HEADER = 1_000_000;
+
+    /** Characters of a cell. */
+    private static final int LONGEST_CELL = 1_000_000;
     /** A reader goes back over the header and its line end, and looks one character further. */
     private static final int MARK = LONGEST_HEADER + 3;
 
@@ -59,7 +62,10 @@ record Sheet(SheetText text, String file, int headerLine, Found problems) {
             readRows(rows(opened, separator, row), user, new SheetNumbers(separator != ','));
             user.end(row);
         } catch (CsvParseException e) {
-            problems.add(at(row.line()), "a quote opens here or stands in a cell and is not closed as it should be");
+            problems.add(
+                    at(row.line()),
+                    "a quote opens here or stands in a cell and is not closed as it should be, or a cell has over "
+                            + LONGEST_CELL + " characters");
         } catch (UncheckedIOException e) {
             throw e.getCause();
         }
@@ -123,6 +129,7 @@ record Sheet(SheetText text, String file, int headerLine, Found problems) {
                 .extraFieldStrategy(FieldMismatchStrategy.IGNORE)
                 .missingFieldStrategy(FieldMismatchStrategy.IGNORE)
                 .allowUnclosedQuote(false)
+                .maxBufferSize(LONGEST_CELL)
                 .build(row, opened)
                 .iterator();
     }

@@ -3,6 +3,7 @@ package org.ellwand.plan;
 import java.util.Arrays;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.Set;
 import java.util.TreeMap;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
@@ -23,6 +24,10 @@ final class Others {
     /** A panel that tells less often than this is not advised. */
     private static final double EVEN = 0.5;
 
+    /** A statement about all that was made from one. */
+    private static final Set<String> OF_ONE = Set.of(
+            "one-ear", "one-ear-undeclared", "one-head", "one-head-undeclared", "one-unit", "one-unit-undeclared");
+
     private final Trial trial;
 
     Others(Trial trial) {
@@ -31,8 +36,8 @@ final class Others {
 
     /**
      * A statement about people or products is settled by more of them: their mean is judged by the scatter that
-     * they show, and of a share the factor of a normal tolerance interval tells. Nothing where the rule speaks of those
-     * measured, or where one alone tells no scatter.
+     * they show, and of a share the factor of a normal tolerance interval tells. Where one alone was measured, a few are to show their
+     * scatter first. Nothing where the rule speaks of those measured.
      */
     Optional<Outlook> of(ClaimAudit audited, Rule rule, Judgement plain) throws InputException {
         boolean heads = rule.ears().filter(Population::isBeyondTheMeasured).isPresent();
@@ -56,6 +61,9 @@ final class Others {
                             found.wearers()));
         }
         Optional<Uncertain> seen = Uncertain.seen(plain, heads ? "heads" : "units");
+        if (seen.isEmpty() && measured == 1 && plain.reasons().stream().anyMatch(r -> OF_ONE.contains(r.key()))) {
+            return Optional.of(some(audited, advice));
+        }
         if (seen.isEmpty() || plain.standardUncertainty().isEmpty()) {
             return Optional.empty();
         }
@@ -75,6 +83,12 @@ final class Others {
             }
         }
         return Optional.empty();
+    }
+
+    /** One tells no scatter: the fewest by which it shows, as of insertions. */
+    private static Outlook some(ClaimAudit audited, Outlook.Advice advice) {
+        return new Outlook(
+                audited, advice, Outlooks.USUAL, OptionalDouble.empty(), "", OptionalDouble.empty(), Outlooks.USUAL);
     }
 
     /** How many, and how often they tell the share. */

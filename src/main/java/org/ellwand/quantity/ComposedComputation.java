@@ -95,12 +95,16 @@ final class ComposedComputation implements Computation {
     }
 
     private double composed(int i) {
-        double first = outs[0][i];
         return switch (way) {
-            case DIFFERENCE -> Double.isFinite(first) ? first - outs[1][i] : Double.NaN;
-            case RATIO -> Double.isFinite(first) ? first / outs[1][i] : Double.NaN;
+            case DIFFERENCE -> areTold(i) ? outs[0][i] - outs[1][i] : Double.NaN;
+            case RATIO -> areTold(i) ? outs[0][i] / outs[1][i] : Double.NaN;
             case MEAN -> mean(i);
         };
+    }
+
+    /** A number over one that lies beyond would seem to be 0. */
+    private boolean areTold(int i) {
+        return Double.isFinite(outs[0][i]) && Double.isFinite(outs[1][i]);
     }
 
     private double mean(int i) {

@@ -36,6 +36,9 @@ class QuantitiesByHandTest {
                 // (20 + 4 + 1 + 4 + 11) / 5
                 "attenuation, statistic: mean, level: 94 dB SPL, bands: all, limit: at least 1 dB|8",
                 "insertion gain, statistic: mean, level: 94 dB SPL, bands: all, limit: at most 1 dB|-8",
+                // (1 + 4 + 11) / 3 and (20 + 4) / 2
+                "attenuation, statistic: mean, level: 94 dB SPL, bands: at least 1 kHz, limit: at least 1 dB|5.3333333",
+                "attenuation, statistic: mean, level: 94 dB SPL, bands: at most 500 Hz, limit: at least 1 dB|12",
                 "attenuation, statistic: highest, level: 94 dB SPL, bands: all, limit: at most 30 dB|20",
                 "attenuation, statistic: lowest, level: 94 dB SPL, bands: all, limit: at least 0 dB|1",
                 "attenuation, statistic: median, level: 94 dB SPL, bands: all, limit: at least 1 dB|4",

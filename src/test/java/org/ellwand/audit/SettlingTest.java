@@ -1,12 +1,14 @@
 package org.ellwand.audit;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
 
 import java.util.OptionalDouble;
 import org.ellwand.acoustics.Bound;
 import org.ellwand.amount.Interval;
 import org.ellwand.amount.Unit;
 import org.ellwand.statistics.NormalErrors;
+import org.ellwand.words.Measure;
 import org.ellwand.words.Remark;
 import org.junit.jupiter.api.Test;
 
@@ -40,5 +42,63 @@ class SettlingTest {
     void theWorstOfManyPointsTakesMore() {
         assertThat(reason(20).text())
                 .isEqualTo("too few insertions: were the value to stay, 11 insertions instead of 3 would settle it");
+    }
+
+    private static Remark of(Interval limit, double value, double u, double insertionPart, int insertions) {
+        Points.One point = new Points.One(
+                0,
+                0,
+                1,
+                OptionalDouble.empty(),
+                OptionalDouble.empty(),
+                value,
+                new NormalErrors(u),
+                false,
+                Bound.MEASURED);
+        return new Settling(limit, 0.95).of(point, insertionPart, insertions);
+    }
+
+    /** 1 dB to either side needs u of at most 1/1.959964 = 0.5102 dB: even a value in the middle would not pass. */
+    @Test
+    void twoEndsMayBeTooNearForAnyValue() {
+        Interval limit = Interval.of(19, 21, Unit.DB);
+        Remark tooWide = of(limit, 20, 0.5103, 0, 1);
+        assertThat(tooWide.key()).isEqualTo("too-wide");
+        assertThat(((Measure) tooWide.figures().get("needed")).value()).isCloseTo(0.510213, within(1e-6));
+        assertThat(of(limit, 20.9, 0.5102, 0, 1).key()).isEqualTo("on-the-limit");
+        assertThat(of(LIMIT, 20, 50, 0, 1).key()).isEqualTo("on-the-limit");
+    }
+
+    /** 1.644854 · √(3/20) = 0.6370, and √(3/19) would take 0.6536: the twentieth is the last that is thought of. */
+    @Test
+    void noMoreThanTwentyInsertionsAreThoughtOf() {
+        Remark twenty = of(LIMIT, 19.362, 1, 1, 3);
+        assertThat(twenty.key()).isEqualTo("too-few-insertions");
+        assertThat(twenty.text()).contains("20 insertions instead of 3");
+        assertThat(of(LIMIT, 19.364, 1, 1, 3).key()).isEqualTo("on-the-limit-however-many");
+        assertThat(of(LIMIT, 20.638, 1, 1, 3).text()).contains("20 insertions instead of 3");
+    }
+
+    /** Of u² = 1 a part of 0.36 is divided: what is left at 20 insertions is √(0.64 + 0.36 · 3/20) = 0.8331 dB, 1.3703 dB to be settled. */
+    @Test
+    void onlyThePartOfTheInsertionsIsDivided() {
+        assertThat(of(LIMIT, 18.631, 1, 0.6, 3).key()).isEqualTo("on-the-limit-however-many");
+        assertThat(of(LIMIT, 18.629, 1, 0.6, 3).text()).contains("20 insertions instead of 3");
+    }
+
+    /** Beyond the upper end, and between two ends. */
+    @Test
+    void bothEndsAreLookedAt() {
+        assertThat(of(Interval.atMost(20, Unit.DB), 21.5, 1, 1, 3).text()).contains("4 insertions instead of 3");
+        assertThat(of(Interval.of(10, 20, Unit.DB), 21.5, 1, 1, 3).text()).contains("4 insertions instead of 3");
+        assertThat(of(Interval.of(10, 20, Unit.DB), 18.5, 1, 1, 3).text()).contains("4 insertions instead of 3");
+        assertThat(of(Interval.of(10, 20, Unit.DB), 8.5, 1, 1, 3).text()).contains("4 insertions instead of 3");
+    }
+
+    /** u = 2 dB, all of it from three insertions: 2 · 1.644854 · √(3/20) = 1.2741 dB, and with nineteen 1.3072 dB. */
+    @Test
+    void aLargerUncertaintyIsDividedTheSame() {
+        assertThat(of(LIMIT, 18.725, 2, 2, 3).text()).contains("20 insertions instead of 3");
+        assertThat(of(LIMIT, 18.727, 2, 2, 3).key()).isEqualTo("on-the-limit-however-many");
     }
 }

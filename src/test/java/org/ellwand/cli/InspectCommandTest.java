@@ -32,12 +32,17 @@ class InspectCommandTest {
                 .startsWith("session bench (measurements/bench.yaml)\n  not checked, A-weighted bands: needs");
         assertThat(run.out())
                 .contains("""
-                          slit leak: 4.8 dB from 125 to 250 Hz, rising by 5.4 dB per octave up to 1 kHz as past a slit; a sealed tip has more than 10 dB or rises less
-                            at device Skerry, ear crew-01-left, fit flange, head crew-01, insertion 4, side left, unit BW-0003; 100 to 1000 Hz (11 bands)
+                          slit leak: 4.5 dB from 125 to 250 Hz, rising by 5.9 dB per octave up to 1 kHz as past a slit; a sealed tip has more than 10 dB or rises less
+                            at device Skerry, ear crew-01-left, fit flange, head crew-01, insertion 5, side left, unit BW-0003; 100 to 1000 Hz (11 bands)
                             hides attenuation; noted
+                            also at insertion 4; insertion 6
                         """)
                 .contains("  not checked, background noise: no reading in quiet of field microphone\n")
-                .endsWith("13 findings in 5 sessions\n");
+                .contains("\nin every session\n  not checked, averaging time: needs")
+                .endsWith("11 findings in 5 sessions\n");
+        assertThat(run("inspect", ".", "--all").out())
+                .contains("slit leak: 4.8 dB")
+                .doesNotContain("also at");
     }
 
     @Test

@@ -10,7 +10,7 @@ import org.ellwand.check.Finding.Consequence;
  * Insertions whose settings were written down the wrong way round. They lie far from the others in both settings, which is no further
  * fault: what other checks say of that is left out, and the swap keeps their consequence.
  */
-final class Swaps {
+final class SwappedInsertions {
     private static final String SETTING = "setting=";
     private static final String INSERTION = "insertion=";
 
@@ -26,7 +26,7 @@ final class Swaps {
     private final Set<Set<String>> all;
 
     /** @param found of one session */
-    Swaps(List<Finding> found) {
+    SwappedInsertions(List<Finding> found) {
         insertions = found.stream()
                 .filter(f -> f.remark().key().equals(SettingOrder.SWAPPED) && f.consequence() == Consequence.UNUSABLE)
                 .map(f -> without(f, SETTING))

@@ -1,0 +1,87 @@
+package org.ellwand.audit;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import org.ellwand.acoustics.Resolution;
+import org.ellwand.measurement.Session;
+import org.ellwand.measurement.SharedBy;
+import org.ellwand.words.Remark;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+
+/** Numbers that lie beyond what was measured, compared with others or averaged; levels are invented. */
+class BeyondSeriesTest {
+    private static Bench bench() {
+        return new Bench("crew-01", Resolution.OCTAVE)
+                .cause("insertion", 0.5, SharedBy.INSERTION, false)
+                .cause("reading", 0.2, SharedBy.READING, true);
+    }
+
+    /** In ebb the response has fallen by 6 dB at 3 kHz, in flood it never does. */
+    private static Session twoSettings() {
+        return bench().reading("device=Skerry, setting=ebb, stimulus=n62, insertion=1", 250, 40, 60, 65, 65, 55)
+                .reading("device=Skerry, setting=flood, stimulus=n62, insertion=1", 250, 65, 65, 65, 65, 65)
+                .session();
+    }
+
+    /** Gains at 1 kHz of −5, −5 and −11 dB in two heads, in the third of −5 dB at every level. */
+    private static Session threeHeads() {
+        Bench bench = bench();
+        for (String who : new String[] {"head=a, ear=a1, ", "head=b, ear=b1, ", "head=c, ear=c1, "}) {
+            bench.reading("device=open ear, " + who + "stimulus=n62", 1000, 60)
+                    .reading("device=open ear, " + who + "stimulus=n78", 1000, 76)
+                    .reading("device=open ear, " + who + "stimulus=n94", 1000, 92)
+                    .reading("device=Skerry, insertion=1, " + who + "stimulus=n62", 1000, 55)
+                    .reading("device=Skerry, insertion=1, " + who + "stimulus=n78", 1000, 71)
+                    .reading("device=Skerry, insertion=1, " + who + "stimulus=n94", 1000, who.contains("c") ? 87 : 81);
+        }
+        return bench.session();
+    }
+
+    private static void isNotTold(Judgement judgement) {
+        assertThat(judgement.verdict()).isEqualTo(Verdict.UNTESTED);
+        assertThat(judgement.reasons()).extracting(Remark::key).containsExactly("part-beyond");
+        assertThat(judgement.value()).isEmpty();
+        assertThat(judgement.probability()).isEmpty();
+    }
+
+    /** Three thousand hertz over nobody knows what is no ratio, whichever stands first, and neither is the difference known. */
+    @ParameterizedTest
+    @ValueSource(
+            strings = {
+                "{setting: [ebb, flood]}, compared by: ratio, limit: at most 0.5",
+                "{setting: [ebb, flood]}, compared by: ratio, limit: at least 2",
+                "{setting: [flood, ebb]}, compared by: ratio, limit: at least 2",
+                "{setting: [ebb, flood]}, limit: at most -1 kHz",
+                "{setting: [flood, ebb]}, limit: at most 1 kHz"
+            })
+    void aComparisonWithWhatLiesBeyondIsNotTold(String comparison) {
+        isNotTold(Bench.judge(
+                "quantity: upper limiting frequency, drop: 6 dB, reference: 1 kHz, bands: all, level: 62 dB SPL,"
+                        + " between: " + comparison,
+                twoSettings()));
+    }
+
+    @ParameterizedTest
+    @ValueSource(
+            strings = {
+                "mean, limit: at least 80 dB SPL",
+                "mean, limit: at most 80 dB SPL",
+                "share of 50 %, limit: at least 80 dB SPL"
+            })
+    void aMeanOfWhatLiesBeyondIsNotTold(String ears) {
+        isNotTold(Bench.judge(
+                "quantity: onset level, statistic: mean, drop: 3 dB, bands: 1 kHz, ears: " + ears, threeHeads()));
+    }
+
+    /** Of each ear it is told on which side it lies: 86 dB twice, and above 94 dB. */
+    @Test
+    void eachByItselfIsTold() {
+        String each = "quantity: onset level, statistic: mean, drop: 3 dB, bands: 1 kHz, ears: each, limit: ";
+        assertThat(Bench.judge(each + "at least 80 dB SPL", threeHeads()).verdict())
+                .isEqualTo(Verdict.PASS);
+        assertThat(Bench.judge(each + "at most 90 dB SPL", threeHeads()).verdict())
+                .isEqualTo(Verdict.FAIL);
+    }
+}

@@ -1,0 +1,144 @@
+package org.ellwand.audit;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.List;
+import org.ellwand.acoustics.Resolution;
+import org.ellwand.measurement.SharedBy;
+import org.ellwand.words.Remark;
+import org.junit.jupiter.api.Test;
+
+/** What is missing for a firm verdict about 30 dB that are said to be at least 10 dB. */
+class CapsTest {
+    private static final String RULE =
+            "quantity: attenuation, level: 94 dB SPL, bands: 1 kHz, statistic: mean, limit: at least 10 dB";
+    private static final String DIFFERENCE = "quantity: attenuation, level: 94 dB SPL, bands: 1 kHz, statistic: mean,"
+            + " between: {setting: [flood, ebb]}, limit: at least 5 dB";
+
+    private final Bench bench = new Bench("yard", Resolution.OCTAVE);
+
+    private CapsTest declared(SharedBy sharedBy) {
+        bench.cause(sharedBy.name(), 0.1, sharedBy, false);
+        return this;
+    }
+
+    private CapsTest openEar(String which, double levelDb) {
+        bench.reading("device=open ear, stimulus=n94, " + which, 1000, levelDb);
+        return this;
+    }
+
+    private CapsTest worn(String which, double levelDb) {
+        bench.reading("device=Skerry, stimulus=n94, " + which, 1000, levelDb);
+        return this;
+    }
+
+    private List<String> missing(String rule) {
+        Judgement judgement = Bench.judge(rule, bench.session());
+        List<String> keys = judgement.reasons().stream().map(Remark::key).toList();
+        assertThat(judgement.verdict()).isEqualTo(keys.isEmpty() ? Verdict.PASS : Verdict.MARGINAL);
+        return keys;
+    }
+
+    @Test
+    void oneOfEverythingAndNothingDeclared() {
+        openEar("take=1", 80).worn("insertion=1", 50);
+        assertThat(missing(RULE)).containsExactly("one-insertion", "one-open-ear-take");
+    }
+
+    @Test
+    void declaredSizesServe() {
+        openEar("take=1", 80).worn("insertion=1", 50).declared(SharedBy.INSERTION);
+        assertThat(missing(RULE)).containsExactly("one-open-ear-take");
+        declared(SharedBy.READING);
+        assertThat(missing(RULE)).isEmpty();
+    }
+
+    @Test
+    void repeatsServe() {
+        openEar("take=1", 80).worn("insertion=1", 50).worn("insertion=2", 50.1);
+        assertThat(missing(RULE)).containsExactly("one-open-ear-take");
+        openEar("take=2", 80.1);
+        assertThat(missing(RULE)).isEmpty();
+    }
+
+    @Test
+    void anInsertionThatIsDeclaredDoesNotServeForTheReading() {
+        openEar("take=1", 80).worn("insertion=1", 50).declared(SharedBy.READING);
+        assertThat(missing(RULE)).containsExactly("one-insertion");
+    }
+
+    /** In one insertion both settings share it; two of them paired tell what readings scatter by. */
+    @Test
+    void ofTwoSettingsInsertionAndOpenEarMayCancel() {
+        openEar("take=1", 80).worn("setting=flood, insertion=1", 50).worn("setting=ebb, insertion=1", 60);
+        assertThat(missing(DIFFERENCE)).containsExactly("one-open-ear-take");
+        worn("setting=flood, insertion=2", 50.1).worn("setting=ebb, insertion=2", 60);
+        assertThat(missing(DIFFERENCE)).isEmpty();
+    }
+
+    @Test
+    void insertionsOfTheirOwnDoNotCancel() {
+        openEar("take=1", 80).worn("setting=flood, insertion=1", 50).worn("setting=ebb, insertion=2", 60);
+        assertThat(missing(DIFFERENCE)).containsExactly("one-insertion", "one-open-ear-take");
+    }
+
+    @Test
+    void oneEarTellsOfOthersWhereACauseIsDeclared() {
+        String mean = RULE + ", ears: mean";
+        openEar("head=a", 80)
+                .worn("head=a, insertion=1", 50)
+                .declared(SharedBy.INSERTION)
+                .declared(SharedBy.READING);
+        assertThat(missing(mean)).containsExactly("one-ear-undeclared");
+        declared(SharedBy.EAR);
+        assertThat(missing(mean)).isEmpty();
+        assertThat(missing(RULE + ", ears: share of 90 %")).containsExactly("one-ear");
+        assertThat(missing(RULE + ", ears: each")).isEmpty();
+    }
+
+    @Test
+    void oneUnitTellsOfOthersWhereACauseIsDeclared() {
+        String mean = RULE + ", units: mean";
+        openEar("take=1", 80)
+                .worn("unit=A, insertion=1", 50)
+                .declared(SharedBy.INSERTION)
+                .declared(SharedBy.READING);
+        assertThat(missing(mean)).containsExactly("one-unit-undeclared");
+        declared(SharedBy.UNIT);
+        assertThat(missing(mean)).isEmpty();
+        assertThat(missing(RULE + ", units: share of 90 %")).containsExactly("one-unit");
+    }
+
+    /** Units that were held against one open ear: its error is in all of them alike, and their scatter does not show it. */
+    @Test
+    void theOpenEarOfALotIsMissed() {
+        openEar("take=1", 80)
+                .worn("unit=A, insertion=1", 50)
+                .worn("unit=B, insertion=1", 51)
+                .worn("unit=C, insertion=1", 52);
+        assertThat(missing(RULE + ", units: mean")).containsExactly("one-open-ear-take");
+        openEar("take=2", 80.1);
+        assertThat(missing(RULE + ", units: mean")).isEmpty();
+    }
+
+    /** Heads have open ears of their own, whose errors scatter with them. */
+    @Test
+    void theOpenEarsOfHeadsAreSeen() {
+        for (String head : List.of("a", "b", "c", "d")) {
+            openEar("head=" + head + ", ear=" + head, 80)
+                    .worn("head=" + head + ", ear=" + head + ", insertion=1", 50 + (head.equals("a") ? 0.5 : 0));
+        }
+        assertThat(missing(RULE + ", ears: mean")).isEmpty();
+    }
+
+    /** Nothing tells how the sizes were found: no probability, whatever else is there. */
+    @Test
+    void unknownSizesTellTheSideOnly() {
+        bench.unknown();
+        openEar("take=1", 80).worn("insertion=1", 50);
+        Judgement judgement = Bench.judge(RULE, bench.session());
+        assertThat(judgement.reasons()).extracting(Remark::key).containsExactly("uncertainty-not-stated-inside");
+        assertThat(judgement.probability()).isEmpty();
+        assertThat(judgement.verdict()).isEqualTo(Verdict.MARGINAL);
+    }
+}

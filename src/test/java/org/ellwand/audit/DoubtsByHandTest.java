@@ -1,0 +1,276 @@
+package org.ellwand.audit;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import org.ellwand.acoustics.Band;
+import org.ellwand.acoustics.Bound;
+import org.ellwand.acoustics.Resolution;
+import org.ellwand.amount.Interval;
+import org.ellwand.amount.Unit;
+import org.ellwand.check.Finding;
+import org.ellwand.check.Finding.Errs;
+import org.ellwand.claim.Rule;
+import org.ellwand.measurement.CurveReading;
+import org.ellwand.measurement.Session;
+import org.ellwand.pairing.Cell;
+import org.ellwand.pairing.Insertion;
+import org.ellwand.quantity.Formula;
+import org.ellwand.statistics.NormalErrors;
+import org.ellwand.words.Remark;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+/** Which verdicts a finding about the data could have caused, from the way that its fault errs; findings are invented. */
+class DoubtsByHandTest {
+    private static final String ATTENUATION =
+            "quantity: attenuation, level: 94 dB SPL, bands: 1 kHz to 2 kHz, statistic: mean, limit: ";
+
+    private static Finding finding(Errs errs, Double... bands) {
+        return finding(errs, Finding.Consequence.UNUSABLE, bands);
+    }
+
+    private static Finding finding(Errs errs, Finding.Consequence consequence, Double... bands) {
+        return new Finding("leak", "yard", "", List.of(bands), Remark.of("odd-insertion"), errs, consequence);
+    }
+
+    private static Rule rule(String stated) {
+        return Bench.product(stated).claims().get(0).rule().orElseThrow();
+    }
+
+    private static boolean causes(
+            Finding finding, String stated, double sign, Verdict verdict, double value, double hz) {
+        Points.One point = new Points.One(
+                0,
+                0,
+                1,
+                hz == 0 ? OptionalDouble.empty() : OptionalDouble.of(hz),
+                OptionalDouble.empty(),
+                value,
+                new NormalErrors(1),
+                false,
+                Bound.MEASURED);
+        Doubts.Judged judged = new Doubts.Judged(rule(stated), List.of(), sign, true, 0.95);
+        return !Doubts.causing(List.of(finding), judged, new Decision(verdict, 0.5, point))
+                .isEmpty();
+    }
+
+    /** Attenuation falls with the level in place. What hides it makes it seem smaller than it is. */
+    @ParameterizedTest
+    @CsvSource({
+        "HIDES_ATTENUATION, at least 15 dB, PASS, 20, false",
+        "HIDES_ATTENUATION, at least 15 dB, FAIL, 10, true",
+        "HIDES_ATTENUATION, at most 15 dB, PASS, 10, true",
+        "HIDES_ATTENUATION, at most 15 dB, FAIL, 20, false",
+        "INVENTS_ATTENUATION, at least 15 dB, PASS, 20, true",
+        "INVENTS_ATTENUATION, at least 15 dB, FAIL, 10, false",
+        "INVENTS_ATTENUATION, at most 15 dB, PASS, 10, false",
+        "INVENTS_ATTENUATION, at most 15 dB, FAIL, 20, true",
+        "EITHER, at least 15 dB, PASS, 20, true",
+        "EITHER, at least 15 dB, FAIL, 10, true",
+        "EITHER, at most 15 dB, FAIL, 20, true",
+        "HIDES_ATTENUATION, 10 to 15 dB, PASS, 12, true",
+        "INVENTS_ATTENUATION, 10 to 15 dB, PASS, 12, true",
+        "HIDES_ATTENUATION, 10 to 15 dB, FAIL, 5, true",
+        "HIDES_ATTENUATION, 10 to 15 dB, FAIL, 20, false",
+        "INVENTS_ATTENUATION, 10 to 15 dB, FAIL, 5, false",
+        "INVENTS_ATTENUATION, 10 to 15 dB, FAIL, 20, true",
+        "READS_LOW, at least 15 dB, PASS, 20, false",
+        "READS_LOW, at least 15 dB, FAIL, 10, true",
+        "READS_LOW, at most 15 dB, PASS, 10, true",
+        "READS_HIGH, at least 15 dB, PASS, 20, true",
+        "READS_HIGH, at least 15 dB, FAIL, 10, false",
+        "READS_HIGH, at most 15 dB, PASS, 10, false",
+        "EITHER, at least 15 dB, MARGINAL, 15, false"
+    })
+    void whatAFaultCouldHaveCaused(Errs errs, String limit, Verdict verdict, double value, boolean expected) {
+        assertThat(causes(finding(errs), ATTENUATION + limit, -1, verdict, value, 0))
+                .isEqualTo(expected);
+    }
+
+    /** A gain grows with the level in place: what hides attenuation makes it seem larger. */
+    @Test
+    void aGainErrsTheOtherWay() {
+        Finding hides = finding(Errs.HIDES_ATTENUATION);
+        assertThat(causes(hides, ATTENUATION + "at least 15 dB", 1, Verdict.PASS, 20, 0))
+                .isTrue();
+        assertThat(causes(hides, ATTENUATION + "at least 15 dB", 1, Verdict.FAIL, 10, 0))
+                .isFalse();
+    }
+
+    /** Of differences, spreads and slopes, and of what is no sum of curves, no way is known. */
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = '|',
+            value = {
+                "statistic: spread, limit: at most 15 dB|-1",
+                "statistic: slope, limit: at most 15 dB/octave|-1",
+                "statistic: mean, between: {setting: [flood, ebb]}, limit: at most 15 dB|-1",
+                "statistic: mean, limit: at most 15 dB|0"
+            })
+    void eitherWay(String stated, double sign) {
+        String rule = "quantity: attenuation, level: 94 dB SPL, bands: 1 kHz to 2 kHz, " + stated;
+        assertThat(causes(finding(Errs.INVENTS_ATTENUATION), rule, sign, Verdict.PASS, 10, 0))
+                .isTrue();
+        assertThat(causes(finding(Errs.HIDES_ATTENUATION), rule, sign, Verdict.PASS, 10, 0))
+                .isTrue();
+    }
+
+    @Test
+    void whatIsComparedErrsEitherWay() {
+        String rule = "quantity: attenuation, level: 94 dB SPL, bands: 1 kHz to 2 kHz, statistic: mean,"
+                + " between: {setting: [flood, ebb]}, limit: at most 15 dB";
+        assertThat(causes(finding(Errs.READS_HIGH), rule, -1, Verdict.PASS, 10, 0))
+                .isTrue();
+        assertThat(causes(finding(Errs.READS_LOW), rule, -1, Verdict.FAIL, 20, 0))
+                .isTrue();
+    }
+
+    /** A fault at 1 kHz did not make 2 kHz fail; it may have made all of them pass. */
+    @Test
+    void aFailStandsWhereItIsInAnotherBand() {
+        Finding atOne = finding(Errs.HIDES_ATTENUATION, 1000.0);
+        String rule = ATTENUATION + "at least 15 dB";
+        assertThat(causes(atOne, rule, -1, Verdict.FAIL, 10, 2000)).isFalse();
+        assertThat(causes(atOne, rule, -1, Verdict.FAIL, 10, 1000)).isTrue();
+        assertThat(causes(atOne, rule, -1, Verdict.FAIL, 10, 0)).isTrue();
+        assertThat(causes(atOne, ATTENUATION + "at most 15 dB", -1, Verdict.PASS, 10, 2000))
+                .isTrue();
+    }
+
+    private static Doubts.Judged judged(String stated) {
+        CurveReading inPlace = reading("device=Skerry, stimulus=n94, insertion=1");
+        CurveReading open = reading("device=open ear, stimulus=n94");
+        Session session = new Bench("yard", Resolution.OCTAVE).session();
+        Cell cell = new Cell(
+                session,
+                inPlace.conditions(),
+                List.of(new Insertion("1", Optional.empty(), List.of(inPlace))),
+                inPlace.values(),
+                List.of(open),
+                List.of(),
+                0,
+                List.of());
+        Subject subject = new Subject(inPlace.conditions(), List.of(cell), 1, new Formula.Mean(List.of()), List.of());
+        List<Band> bands = List.of(new Band(Resolution.OCTAVE, 0), new Band(Resolution.OCTAVE, 1));
+        Rule rule = rule(stated);
+        boolean usesOpenEar = rule.quantity().equals("attenuation");
+        return new Doubts.Judged(
+                rule,
+                List.of(new Ready(subject, Resolution.OCTAVE, bands, List.of(), Map.of())),
+                -1,
+                usesOpenEar,
+                0.95);
+    }
+
+    private static CurveReading reading(String conditions) {
+        return new Bench("yard", Resolution.OCTAVE)
+                .reading(conditions, 1000, 60, 60)
+                .session()
+                .readings()
+                .get(0);
+    }
+
+    private static boolean touches(Finding finding, String stated) {
+        return !new Doubts(List.of(finding)).touching(judged(stated)).isEmpty();
+    }
+
+    private static Finding about(String reading, String session, Finding.About about, Double... bands) {
+        return new Finding(
+                "leak",
+                session,
+                reading,
+                List.of(bands),
+                Remark.of("odd-insertion"),
+                Errs.EITHER,
+                Finding.Consequence.UNUSABLE,
+                Optional.empty(),
+                about);
+    }
+
+    /** Of its session, its readings and its bands; what is noted or widened raises no doubt. */
+    @Test
+    void whatAFindingTouches() {
+        String attenuation = ATTENUATION + "at least 15 dB";
+        String output = "quantity: output level, referred to: eardrum, level: 94 dB SPL, bands: 1 kHz to 2 kHz,"
+                + " statistic: mean, limit: at most 80 dB SPL";
+        Finding.About everything = Finding.About.EVERYTHING;
+        assertThat(touches(about("", "yard", everything), attenuation)).isTrue();
+        assertThat(touches(about("", "other", everything), attenuation)).isFalse();
+        assertThat(touches(about("insertion=1", "yard", everything), attenuation))
+                .isTrue();
+        assertThat(touches(about("insertion=2", "yard", everything), attenuation))
+                .isFalse();
+        assertThat(touches(about("device=open ear", "yard", everything), attenuation))
+                .isTrue();
+        assertThat(touches(about("device=open ear", "yard", everything), output))
+                .isFalse();
+        assertThat(touches(about("", "yard", everything, 1000.0), attenuation)).isTrue();
+        // The octave of 1 kHz ends at 1412.5 Hz, that of 2 kHz at 2818.4 Hz and that of 500 Hz at 707.9 Hz.
+        assertThat(touches(about("", "yard", everything, 2800.0), attenuation)).isTrue();
+        assertThat(touches(about("", "yard", everything, 2830.0), attenuation)).isFalse();
+        assertThat(touches(about("", "yard", everything, 700.0), attenuation)).isFalse();
+        assertThat(touches(finding(Errs.EITHER, Finding.Consequence.WIDENED), attenuation))
+                .isFalse();
+        assertThat(touches(finding(Errs.EITHER, Finding.Consequence.BOUNDED), attenuation))
+                .isFalse();
+    }
+
+    /** Times do not move with levels, figures are no curves, and what all levels have cancels in differences. */
+    @Test
+    void whatKindOfNumberAFindingConcerns() {
+        String attenuation = ATTENUATION + "at least 15 dB";
+        String output = "quantity: output level, referred to: eardrum, level: 94 dB SPL, bands: 1 kHz to 2 kHz,"
+                + " statistic: mean, limit: at most 80 dB SPL";
+        String compared = output.replace("at most 80 dB SPL", "at most 3 dB") + ", between: {setting: [flood, ebb]}";
+        String duration = "quantity: permissible duration, exposure: 29 CFR 1910.95, bands: 1 kHz, level: 94 dB SPL,"
+                + " referred to: eardrum, limit: at least 1 h";
+        String dose = "quantity: noise dose, exposure: 29 CFR 1910.95, duration: 8 h, bands: 1 kHz, level: 94 dB SPL,"
+                + " referred to: eardrum, limit: at most 50 %";
+        Finding levels = about("", "yard", Finding.About.LEVELS);
+        assertThat(touches(levels, attenuation)).isTrue();
+        assertThat(touches(levels, output)).isTrue();
+        assertThat(touches(levels, duration)).isFalse();
+        assertThat(touches(levels, dose)).isFalse();
+        Finding absolute = about("", "yard", Finding.About.ABSOLUTE_LEVELS);
+        assertThat(touches(absolute, attenuation)).isFalse();
+        assertThat(touches(absolute, output)).isTrue();
+        assertThat(touches(absolute, compared)).isFalse();
+        assertThat(touches(absolute, duration)).isFalse();
+        assertThat(touches(absolute, dose)).isFalse();
+        assertThat(touches(about("", "yard", Finding.About.FIGURES), attenuation))
+                .isFalse();
+        assertThat(touches(about("", "yard", Finding.About.EVERYTHING), duration))
+                .isTrue();
+    }
+
+    @Test
+    void aRatingGrowsWithAttenuation() {
+        List<CurveReading> panel = List.of(reading("device=Skerry, insertion=1"));
+        Interval atLeast = Interval.atLeast(20, Unit.DB);
+        Doubts hides = new Doubts(List.of(finding(Errs.HIDES_ATTENUATION)));
+        Doubts invents = new Doubts(List.of(finding(Errs.INVENTS_ATTENUATION)));
+        assertThat(hides.causing(panel, atLeast, Verdict.PASS, 22)).isEmpty();
+        assertThat(hides.causing(panel, atLeast, Verdict.FAIL, 18)).hasSize(1);
+        assertThat(invents.causing(panel, atLeast, Verdict.PASS, 22)).hasSize(1);
+        assertThat(invents.causing(panel, atLeast, Verdict.FAIL, 18)).isEmpty();
+        Doubts elsewhere = new Doubts(List.of(finding(Errs.HIDES_ATTENUATION, 125.0)));
+        assertThat(elsewhere.causing(panel, atLeast, Verdict.FAIL, 18)).isEmpty();
+    }
+
+    @Test
+    void whatIsSaidOfThem() {
+        List<Finding> two = List.of(finding(Errs.EITHER), finding(Errs.EITHER));
+        assertThat(Doubts.reason(List.of(), Verdict.PASS)).isEmpty();
+        assertThat(Doubts.reason(two, Verdict.FAIL).orElseThrow().figures())
+                .containsEntry("checks", "leak in session yard")
+                .containsEntry("without", "fail");
+        assertThat(Doubts.note(two, List.of()).orElseThrow().key()).isEqualTo("independent-of-findings");
+        assertThat(Doubts.note(two, two)).isEmpty();
+        assertThat(Doubts.note(List.of(), List.of())).isEmpty();
+    }
+}
