@@ -2,9 +2,7 @@ package org.ellwand.check;
 
 import java.util.IdentityHashMap;
 import java.util.List;
-import java.util.NavigableMap;
 import java.util.Optional;
-import org.ellwand.acoustics.Band;
 import org.ellwand.measurement.CurveReading;
 import org.ellwand.measurement.Session;
 import org.ellwand.pairing.OpenEars;
@@ -38,14 +36,12 @@ final class Attenuations {
     }
 
     /** The attenuation of a reading in place, where its open ear was measured; not to be changed. */
-    Optional<NavigableMap<Band, Double>> of(CurveReading inPlace) {
-        return Optional.ofNullable(ofSounding.get(inPlace))
-                .or(() -> workedOut(inPlace))
-                .map(curve -> curve);
+    Optional<LevelCurve> of(CurveReading inPlace) {
+        return Optional.ofNullable(ofSounding.get(inPlace)).or(() -> workedOut(inPlace));
     }
 
     private Optional<LevelCurve> workedOut(CurveReading inPlace) {
-        return ears.of(inPlace).map(partner -> LevelCurve.of(Curves.less(mean(partner), Sheets.curve(inPlace))));
+        return ears.of(inPlace).map(partner -> Curves.less(mean(partner), Sheets.curve(inPlace)));
     }
 
     @SuppressWarnings("ReferenceEquality") // Readings of one ear are given the very same partner.
@@ -54,11 +50,10 @@ final class Attenuations {
         if (known.of().filter(p -> p == partner).isPresent()) {
             return known.meanDb();
         }
-        LevelCurve mean = LevelCurve.of(
-                Sheets.meanOf(partner.takes().stream().map(CurveReading::of).toList()));
-        if (partner.shiftDb() != 0) {
-            mean.replaceAll((band, level) -> level + partner.shiftDb());
-        }
+        LevelCurve open =
+                Sheets.meanOf(partner.takes().stream().map(CurveReading::of).toList());
+        double shiftDb = partner.shiftDb();
+        LevelCurve mean = shiftDb == 0 ? open : open.changed(level -> level + shiftDb);
         last = new Open(Optional.of(partner), mean);
         return mean;
     }

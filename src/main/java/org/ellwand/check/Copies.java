@@ -71,7 +71,7 @@ final class Copies implements DataCheck {
     }
 
     private static double[] numbers(CurveReading reading) {
-        return LevelCurve.of(Sheets.curve(reading)).numbers();
+        return Sheets.curve(reading).numbers();
     }
 
     /** Numbers that are looked up by their values. */

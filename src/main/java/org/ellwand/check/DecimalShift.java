@@ -67,7 +67,7 @@ final class DecimalShift implements DataCheck {
     static List<Slip> in(Session session) {
         List<Slip> slips = new ArrayList<>();
         for (CurveReading reading : session.readings()) {
-            LevelCurve curve = LevelCurve.of(Sheets.curve(reading));
+            LevelCurve curve = Sheets.curve(reading);
             for (int b = 0; b < curve.size(); b++) {
                 if (isUnlikely(reading, curve, b)) {
                     judged(session, reading, curve, b).ifPresent(slips::add);
@@ -105,7 +105,7 @@ final class DecimalShift implements DataCheck {
                         .filter(r -> !r.equals(reading)
                                 && r.values() == reading.values()
                                 && (r.get("stimulus").equals(reading.get("stimulus")) || isSameState(r, reading)))
-                        .map(r -> LevelCurve.of(Sheets.curve(r)))
+                        .map(r -> Sheets.curve(r))
                         .anyMatch(other -> Math.abs(jump(other, other.place(band))) > JUMP_DB / 2);
     }
 

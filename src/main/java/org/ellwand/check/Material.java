@@ -2,7 +2,6 @@ package org.ellwand.check;
 
 import java.util.List;
 import java.util.Map;
-import java.util.NavigableMap;
 import org.ellwand.acoustics.Band;
 import org.ellwand.measurement.Conditions;
 import org.ellwand.measurement.CurveReading;
@@ -81,15 +80,13 @@ final class Material {
     }
 
     /** The measured levels of a reading, but for slips: one wrong number is not to make an insertion look odd. */
-    NavigableMap<Band, Double> curve(CurveReading reading) {
-        NavigableMap<Band, Double> curve = Sheets.curve(reading);
-        if (slips().isEmpty() || curve.keySet().stream().noneMatch(band -> isSlip(reading, band))) {
+    LevelCurve curve(CurveReading reading) {
+        LevelCurve curve = Sheets.curve(reading);
+        if (slips().isEmpty() || curve.bands().stream().noneMatch(band -> isSlip(reading, band))) {
             return curve;
         }
-        return LevelCurve.of(curve)
-                .at(curve.keySet().stream()
-                        .filter(band -> !isSlip(reading, band))
-                        .toList());
+        return curve.at(
+                curve.bands().stream().filter(band -> !isSlip(reading, band)).toList());
     }
 
     /** Of {@link #session}. */

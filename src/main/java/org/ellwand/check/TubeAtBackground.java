@@ -1,8 +1,6 @@
 package org.ellwand.check;
 
 import java.util.List;
-import java.util.NavigableMap;
-import java.util.TreeMap;
 import org.ellwand.acoustics.Band;
 import org.ellwand.check.Finding.Consequence;
 import org.ellwand.check.Finding.Errs;
@@ -43,7 +41,7 @@ final class TubeAtBackground implements DataCheck {
     }
 
     /** A reading, and how far it lies above its background. */
-    private record Above(CurveReading reading, NavigableMap<Band, Double> aboveDb) {}
+    private record Above(CurveReading reading, LevelCurve aboveDb) {}
 
     @Override
     public Checked check(Material material) {
@@ -68,7 +66,7 @@ final class TubeAtBackground implements DataCheck {
         if (run.isEmpty()) {
             return;
         }
-        List<NavigableMap<Band, Double>> others =
+        List<LevelCurve> others =
                 all.stream().filter(o -> !o.equals(one)).map(Above::aboveDb).toList();
         double clearer =
                 others.isEmpty() ? 0 : Curves.average(Curves.less(Curves.medianOf(others), one.aboveDb()), run);
@@ -90,11 +88,8 @@ final class TubeAtBackground implements DataCheck {
     }
 
     private static double leastAttenuation(Attenuations ears, CurveReading reading, List<Band> run) {
-        NavigableMap<Band, Double> attenuation = ears.of(reading).orElse(new TreeMap<>());
-        return run.stream()
-                .mapToDouble(b -> attenuation.getOrDefault(b, 0.0))
-                .min()
-                .orElse(0);
+        LevelCurve attenuation = ears.of(reading).orElse(LevelCurve.EMPTY);
+        return run.stream().mapToDouble(b -> attenuation.levelOr(b, 0.0)).min().orElse(0);
     }
 
     /** What a tube lacks it lacks most at high frequencies. */
@@ -102,7 +97,7 @@ final class TubeAtBackground implements DataCheck {
         Conditions of = one.reading().conditions();
         tally.add(
                 of,
-                one.aboveDb().tailMap(run.get(0), true).keySet(),
+                one.aboveDb().bandsFrom(run.get(0)),
                 Errs.INVENTS_ATTENUATION,
                 Consequence.UNUSABLE,
                 measure,

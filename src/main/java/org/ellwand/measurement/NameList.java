@@ -22,6 +22,7 @@ final class NameList {
     private final String[] names;
     private final Set<String> asSet;
     private final int hash;
+    private final Places places = new Places();
     private final Rests rests = new Rests();
     private final Rests parts = new Rests();
     private final Map<String, NameList> longer = new ConcurrentHashMap<>();
@@ -108,12 +109,37 @@ final class NameList {
 
     /** The place of a name; negative where it is not there. */
     int place(String name) {
-        for (int i = 0; i < names.length; i++) {
-            if (names[i].equals(name)) {
-                return i;
+        return places.of(name);
+    }
+
+    /** The places of the names that were asked for first, found by identity: the same few are asked for millions of times. */
+    private final class Places {
+        private static final int MOST = 24;
+
+        private volatile List<String> asked = List.of();
+        private final int[] found = new int[MOST];
+
+        @SuppressWarnings("ReferenceEquality") // Another text of the same name is looked up by itself.
+        int of(String name) {
+            List<String> known = asked;
+            for (int i = 0; i < known.size(); i++) {
+                if (known.get(i) == name) {
+                    return found[i];
+                }
+            }
+            int place = Math.max(-1, Arrays.binarySearch(names, name));
+            keep(name, place);
+            return place;
+        }
+
+        private synchronized void keep(String name, int place) {
+            if (asked.size() < MOST) {
+                found[asked.size()] = place;
+                List<String> more = new ArrayList<>(asked);
+                more.add(name);
+                asked = List.copyOf(more);
             }
         }
-        return -1;
     }
 
     /** Where a name would stand that is not there. */
