@@ -14,10 +14,10 @@ A shift is the second value less the first. Its uncertainty is that of the diffe
 | No. | Claim | First | Second | Verdict | Shift | Uncertainty (k = 2) | Noise alone: probability | |
 | --: | --- | --: | --: | --- | --: | --: | --: | --- |
 <#list p.claims as c>
-| ${c.number} | ${c.id}<#if !c.sameWords> (words or rule differ)</#if> | ${amount(c.first.value, c.unit)} | ${amount(c.second.value, c.unit)} | ${c.first.verdict} → ${c.second.verdict} (${became(c.change)}) | <#if c.shift?has_content>${shifted(c.shift, c.unit)}<#else>–</#if> | <#if c.shift?has_content && c.shift.standardUncertainty?is_number>${expanded(c.shift, c.unit)}<#else>–</#if> | <#if c.shift?has_content>${chance(c.shift.chance)}</#if> | ${judged(c.shift, c.unit)} |
+| ${c.number} | ${c.id}<#if !c.sameWords> (words or rule differ)</#if> | ${before(c)} | ${after(c)} | ${c.first.verdict} → ${c.second.verdict} (${became(c.change)}) | <#if c.shift?has_content>${shifted(c.shift, c.unit)}<#else>–</#if> | <#if c.shift?has_content && c.shift.standardUncertainty?is_number>${expanded(c.shift, c.unit)}<#else>–</#if> | <#if c.shift?has_content>${chance(c.shift.chance)}</#if> | ${judged(c.shift, c.unit)}${decidedElse(c)}${othersMoved(c)} |
 </#list>
 
-<#list p.claims?filter(c -> c.cells?size gt 1 || !c.sameWords || (c.shift?has_content && c.shift.nothingShared)) as c>
+<#list p.claims?filter(c -> isDetailed(c) || !c.sameWords || (c.shift?has_content && c.shift.nothingShared)) as c>
 ### ${c.number}. ${c.id}
 
 <#if !c.sameWords>
@@ -27,7 +27,7 @@ A shift is the second value less the first. Its uncertainty is that of the diffe
 <#if c.shift?has_content && c.shift.nothingShared>
 - Decided at different bands (first${at(c.first)}, second${at(c.second)}): the uncertainties were added as if nothing were shared.
 </#if>
-<#if c.cells?size gt 1>
+<#if isDetailed(c)>
 <#list c.cells as s>
 - ${s.conditions}<#if s.units.first gt 0><#if s.conditions != "">, </#if>mean over the units</#if>: ${amount(s.first, c.unit)} → ${amount(s.second, c.unit)}, ${shifted(s, c.unit)} (${judged(s, c.unit)})
 </#list>

@@ -5,15 +5,12 @@ import java.util.Arrays;
 import java.util.BitSet;
 import java.util.Collections;
 import java.util.HashMap;
-import java.util.HashSet;
 import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.function.Supplier;
 import java.util.stream.Collectors;
-import java.util.stream.IntStream;
-import java.util.stream.Stream;
 import org.ellwand.measurement.Reading;
 import org.ellwand.measurement.SharedBy;
 import org.ellwand.pairing.Cell;
@@ -55,45 +52,42 @@ final class Estimator {
         return new Work(subject, computation, task).estimate();
     }
 
-    private static Factors factors(Moves moves, boolean commonOnly) {
-        return commonOnly ? moves.common() : moves.all();
+    private static Factors.Put put(Moves moves, boolean commonOnly, int[] readings) {
+        return (commonOnly ? moves.common() : moves.all()).of(readings);
     }
 
     /** The working of one subject. */
     private final class Work {
         private final Subject subject;
         private final Computation computation;
-        private final Formula.Task task;
-        private final List<Integer> readings;
+        private final int[] readings;
         private final Supplier<Sensitivity> sensitivity;
         private final double[] value;
-        private final boolean[] observed;
-        private final List<Set<Integer>> covered;
-        private final double[] centreShift;
+        private final RepeatNumbers repeated;
+        private final ObservedScatter seen;
         private final boolean commonOnly;
-        private final Supplier<List<Factor>> mine;
+        private final Supplier<Factors.Put> mine;
+        private final Supplier<Everybody> everybody;
         private final Declared declared;
         private Effects effect;
-        private final List<Group> groups = new ArrayList<>();
         private final List<Remark> notes = new ArrayList<>();
         private double[][] members = new double[0][];
 
         Work(Subject subject, Computation computation, Formula.Task task) {
             this.subject = subject;
             this.computation = computation;
-            this.task = task;
-            readings = positions(subject);
+            readings = index.positions(readings(subject));
             value = new double[computation.size()];
             computation.compute(levelsDb, value);
-            sensitivity = once(() -> Sensitivity.of(computation, levelsDb, readings));
-            observed = new boolean[value.length];
-            covered = IntStream.range(0, value.length)
-                    .<Set<Integer>>mapToObj(p -> new HashSet<>())
-                    .toList();
-            centreShift = new double[value.length];
+            sensitivity = once(() -> Sensitivity.of(
+                    computation, levelsDb, Arrays.stream(readings).boxed().toList()));
+            repeated = new RepeatNumbers(subject, task, index, levelsDb, value.length);
+            seen = new ObservedScatter(
+                    value, computation.isLinear() || subject.repeats().size() != 1);
             // Of a mean over people or products only what is common to all stays; see population.
             commonOnly = subject.isPopulation() && computation.isLinear();
-            mine = once(() -> factors(moves, commonOnly).of(readings));
+            mine = once(() -> put(moves, commonOnly, readings));
+            everybody = once(() -> Everybody.of(subject, index));
             declared = subject.isPopulation()
                     ? declared()
                     : Pattern.of(subject, computation, readings, index, moves.surroundings())
@@ -103,15 +97,14 @@ final class Estimator {
         }
 
         private Declared declared() {
-            Factors put = factors(moves, commonOnly);
-            List<Factor> factors = put.of(readings);
+            List<Factor> factors = mine.get().all();
             Effects effects = Effects.of(
                     value.length, factors.size(), f -> sensitivity.get().effects(factors.get(f)));
-            return new Declared(own(), effects, put.origins());
+            return new Declared(own(), effects, mine.get().origins());
         }
 
         private List<Reading> own() {
-            return readings.stream().map(index::at).toList();
+            return Arrays.stream(readings).mapToObj(index::at).toList();
         }
 
         Estimates estimate() {
@@ -133,9 +126,9 @@ final class Estimator {
                     originSource(),
                     effect,
                     declared.effects(),
-                    groups,
-                    observed,
-                    centreShift,
+                    seen.groups(),
+                    seen.observed(),
+                    seen.centreShift(),
                     members,
                     notes);
         }
@@ -143,12 +136,12 @@ final class Estimator {
         /** Holds on to no more than it needs to put the factors of one of many subjects together again. */
         private Supplier<List<Factor>> source() {
             if (!many) {
-                return mine;
+                return () -> mine.get().all();
             }
             Moves again = moves;
-            List<Integer> of = readings;
+            int[] of = readings;
             boolean common = commonOnly;
-            return () -> factors(again, common).of(of);
+            return () -> put(again, common, of).all();
         }
 
         private Supplier<Origins> originSource() {
@@ -161,12 +154,15 @@ final class Estimator {
             if (repeats.count() < 2) {
                 return;
             }
-            double[][] x = numbers(repeats);
-            boolean declared = subject.cells().stream()
-                    .filter(c -> repeats.members().stream().anyMatch(m -> owns(m, c)))
-                    .allMatch(c -> Surroundings.declares(c, SharedBy.INSERTION));
+            double[][] x = repeated.of(repeats);
+            boolean declared = true;
+            for (Cell cell : subject.cells()) {
+                declared &= Surroundings.declares(cell, SharedBy.INSERTION) || !isRepeatedIn(repeats, cell);
+            }
             double[][] variance = declared
-                    ? this.declared.variance(subject.repeats().indexOf(repeats), () -> declaredVariance(repeats))
+                    ? this.declared.variance(
+                            subject.repeats().indexOf(repeats),
+                            () -> repeated.declaredVariance(repeats, mine.get().all(), sensitivity.get()))
                     : new double[0][];
             boolean[] replaced = new boolean[value.length];
             int larger = 0;
@@ -179,6 +175,10 @@ final class Estimator {
                 notes.add(larger(repeats, larger));
             }
             replace(repeats, x, replaced);
+        }
+
+        private boolean isRepeatedIn(Repeats repeats, Cell cell) {
+            return repeats.members().stream().anyMatch(member -> owns(member, cell));
         }
 
         private boolean owns(Repeats.Member member, Cell cell) {
@@ -194,91 +194,22 @@ final class Estimator {
                             .with("insertions", repeats.count());
         }
 
-        /** The judged numbers of each repeat by itself. */
-        private double[][] numbers(Repeats repeats) {
-            double[][] x = new double[repeats.count()][value.length];
-            for (int i = 0; i < x.length; i++) {
-                Computation one = repeats.members().get(i).formula().computation(task, index);
-                judgedNumbers(one).compute(levelsDb, x[i]);
-            }
-            repeats.other().ifPresent(other -> {
-                double[] others = new double[value.length];
-                judgedNumbers(other.formula().computation(task, index)).compute(levelsDb, others);
-                Arrays.stream(x).forEach(numbers -> other.hold(numbers, others));
-            });
-            return x;
-        }
-
-        private Computation judgedNumbers(Computation of) {
-            return subject.isPopulation() ? of : of.inner();
-        }
-
-        /** What insertion and reading causes let the numbers of each repeat scatter, by repeat and point. */
-        private double[][] declaredVariance(Repeats repeats) {
-            double scale = repeats.count() / repeats.weight();
-            double[][] variance = new double[repeats.count()][value.length];
-            for (int i = 0; i < variance.length; i++) {
-                Set<Integer> own = positions(repeats.members().get(i).readings());
-                for (Factor factor : mine.get()) {
-                    if (scatters(factor)) {
-                        addSquares(variance[i], factor.only(own), scale);
-                    }
-                }
-            }
-            return variance;
-        }
-
-        private void addSquares(double[] variance, Factor factor, double scale) {
-            if (!factor.entries().isEmpty()) {
-                double[] effects = sensitivity.get().effects(factor);
-                for (int p = 0; p < variance.length; p++) {
-                    variance[p] += effects[p] * effects[p] * scale * scale;
-                }
-            }
-        }
-
-        private boolean scatters(Factor factor) {
-            return factor.sharedBy() == SharedBy.INSERTION || factor.sharedBy() == SharedBy.READING;
-        }
-
         /** Puts the observed scatter in the place of the insertion and reading causes of the readings in place. */
         private void replace(Repeats repeats, double[][] x, boolean[] replaced) {
-            if (IntStream.range(0, replaced.length).noneMatch(p -> replaced[p])) {
+            boolean any = false;
+            for (boolean one : replaced) {
+                any |= one;
+            }
+            if (!any) {
                 return;
             }
-            Set<Integer> own = new HashSet<>();
-            repeats.members().forEach(m -> own.addAll(positions(m.readings())));
-            int n = x.length;
-            double[][] effects = new double[value.length][n];
-            for (int p = 0; p < value.length; p++) {
-                if (replaced[p]) {
-                    observed[p] = true;
-                    covered.get(p).addAll(own);
-                    scatter(repeats, x, p, effects[p]);
-                }
-            }
-            List<Factor> factors = mine.get();
-            effect =
-                    effect.only((p, f) -> !replaced[p] || !scatters(factors.get(f)) || !movesOnly(factors.get(f), own));
-            groups.add(new Group(repeats.key(), n - 1, effects));
-        }
-
-        private void scatter(Repeats repeats, double[][] x, int p, double[] effects) {
-            int n = x.length;
-            double mean = Arrays.stream(x).mapToDouble(row -> row[p]).average().orElse(0);
-            for (int i = 0; i < n; i++) {
-                effects[i] = repeats.weight() * (x[i][p] - mean) / Math.sqrt((double) n * (n - 1));
-            }
-            // The draws centre on the mean of the repeats' numbers, moved by n/(n−1) of its distance from the number of
-            // their mean curve; as seen from that number, by 1/(n−1) of the distance.
-            if (!computation.isLinear() && subject.repeats().size() == 1) {
-                centreShift[p] -= (mean - value[p]) / (n - 1);
-            }
-        }
-
-        /** Whether a draw, as far as it touches this subject, touches no reading but these. */
-        private boolean movesOnly(Factor factor, Set<Integer> own) {
-            return factor.entries().stream().map(Factor.Entry::reading).allMatch(own::contains);
+            BitSet own = new BitSet();
+            repeats.members().forEach(m -> own.or(index.set(m.readings())));
+            seen.take(repeats, x, replaced, own);
+            List<Factor> factors = mine.get().all();
+            effect = effect.only((p, f) -> !replaced[p]
+                    || !RepeatNumbers.scatters(factors.get(f))
+                    || !factors.get(f).entries().areOf(own));
         }
 
         /** Scatter between heads (or units) holds what insertions and readings add; what is common to all stays. */
@@ -286,18 +217,19 @@ final class Estimator {
             if (repeats.count() < 2) {
                 return;
             }
-            double[][] x = numbers(repeats);
+            double[][] x = repeated.of(repeats);
             members = x;
-            double[][] effects = new double[value.length][x.length];
-            for (int p = 0; p < value.length; p++) {
-                observed[p] = true;
-                scatter(repeats, x, p, effects[p]);
+            BitSet own = new BitSet();
+            for (Repeats.Member member : repeats.members()) {
+                for (Reading reading : member.readings()) {
+                    if (reading.isInPlace()) {
+                        own.set(index.of(reading));
+                    }
+                }
             }
-            Set<Integer> own = new HashSet<>();
-            repeats.members().forEach(m -> own.addAll(positions(m.readings())));
-            own.removeIf(r -> !index.at(r).isInPlace());
-            covered.forEach(c -> c.addAll(own));
-            groups.add(new Group(repeats.key(), x.length - 1, effects));
+            boolean[] all = new boolean[value.length];
+            Arrays.fill(all, true);
+            seen.take(repeats, x, all, own);
         }
 
         /**
@@ -305,32 +237,27 @@ final class Estimator {
          * error of an open ear that all of them are held against.
          */
         private void keepCommon() {
-            Everybody everybody = everybody();
-            List<Factor> factors = mine.get();
+            List<Factor> factors = mine.get().all();
             Set<Factor> common = factors.stream()
                     .filter(f -> f.sharedBy() == SharedBy.SESSION || f.sharedBy() == SharedBy.READING)
-                    .filter(f -> everybody.shares(f.readings()))
+                    .filter(f -> everybody.get().shares(f.readings()))
                     .collect(Collectors.toCollection(() -> Collections.newSetFromMap(new IdentityHashMap<>())));
             effect = effect.only((p, f) -> common.contains(factors.get(f)));
         }
 
         private void openEarTakes() {
-            OpenEarScatter scatter = new OpenEarScatter(index, levelsDb, subject, covered, sensitivity);
+            OpenEarScatter scatter = new OpenEarScatter(index, levelsDb, subject, seen.covered(), sensitivity);
             OpenEarScatter.takes(subject).stream()
                     .filter(this::isOfAll)
                     .map(scatter::of)
-                    .forEach(groups::add);
+                    .forEach(seen::add);
         }
 
         /** The open ears of people are their own, and how they scatter is seen; that of a simulator serves all units. */
         private boolean isOfAll(OpenEarScatter.Takes open) {
             BitSet takes = new BitSet();
             open.readings().forEach(take -> takes.set(index.of(take)));
-            return !subject.isPopulation() || everybody().shares(takes);
-        }
-
-        private Everybody everybody() {
-            return Everybody.of(subject, Estimator.this::positions);
+            return !subject.isPopulation() || everybody.get().shares(takes);
         }
     }
 
@@ -345,20 +272,13 @@ final class Estimator {
         };
     }
 
-    private List<Integer> positions(Subject subject) {
-        return subject.cells().stream()
-                .flatMap(c -> Stream.of(
-                                c.insertions().stream().flatMap(i -> i.takes().stream()),
-                                c.openEar().stream(),
-                                c.field().stream())
-                        .flatMap(s -> s))
-                .map(index::of)
-                .distinct()
-                .sorted()
-                .toList();
-    }
-
-    private Set<Integer> positions(Set<Reading> readings) {
-        return readings.stream().map(index::of).collect(Collectors.toSet());
+    private static List<Reading> readings(Subject subject) {
+        List<Reading> readings = new ArrayList<>();
+        for (Cell cell : subject.cells()) {
+            cell.insertions().forEach(insertion -> readings.addAll(insertion.takes()));
+            readings.addAll(cell.openEar());
+            readings.addAll(cell.field());
+        }
+        return readings;
     }
 }

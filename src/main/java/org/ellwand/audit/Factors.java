@@ -28,7 +28,7 @@ final class Factors {
     private final ReadingIndex index;
     private final Map<Factor.Name, Draft> drafts = new LinkedHashMap<>();
 
-    private record Draft(Origin origin, SharedBy sharedBy, List<Factor.Entry> entries) {}
+    private record Draft(Origin origin, SharedBy sharedBy, Entries entries) {}
 
     private Factors(ReadingIndex index, Surroundings surroundings, Set<SharedBy> included, Set<SharedBy> ofOpenEars) {
         this.index = index;
@@ -50,23 +50,25 @@ final class Factors {
         return (reading.isInPlace() ? included : ofOpenEars).contains(sharedBy);
     }
 
+    /** Draws that were put together, and where they come from. */
+    record Put(List<Factor> all, Origins origins) {}
+
     /** The draws that move some readings of the index, given by their positions. */
-    List<Factor> of(List<Integer> positions) {
+    Put of(int[] positions) {
         drafts.clear();
-        positions.forEach(r -> addReading(r, index.at(r)));
-        IdentityHashMap<Origin, String> labels = new IdentityHashMap<>();
+        for (int r : positions) {
+            addReading(r, index.at(r));
+        }
+        return new Put(factors(), origins());
+    }
+
+    private List<Factor> factors() {
         List<Factor> factors = new ArrayList<>(drafts.size());
-        drafts.forEach((name, draft) -> factors.add(
-                new Factor(name, label(draft.origin(), labels), draft.sharedBy(), List.copyOf(draft.entries()))));
+        drafts.forEach((name, draft) -> factors.add(new Factor(name, draft.sharedBy(), draft.entries())));
         return factors;
     }
 
-    private String label(Origin origin, IdentityHashMap<Origin, String> known) {
-        return known.computeIfAbsent(origin, o -> o.label(surroundings));
-    }
-
-    /** Where the draws come from that were put together last. */
-    Origins origins() {
+    private Origins origins() {
         IdentityHashMap<Origin, Integer> places = new IdentityHashMap<>();
         List<Origin> each = new ArrayList<>();
         int[] ofFactor = drafts.values().stream()
@@ -91,14 +93,14 @@ final class Factors {
     }
 
     private void addCause(int position, Reading reading, Cause cause, String instance) {
-        int numbers = reading.numbers().length;
+        int numbers = reading.size();
         Drafting drafting = new Drafting(cause, reading, instance, cause.sharedBy());
         for (int n = 0; n < numbers; n++) {
             double hz = reading.nominalHz(n);
             double size = cause.sizeAt(hz);
             if (size != 0) {
                 double grown = size * growth(cause, reading, n);
-                drafting.at(hz).entries().add(new Factor.Entry(position, n, grown));
+                drafting.at(hz).entries().add(position, n, grown);
             }
         }
     }
@@ -116,13 +118,13 @@ final class Factors {
                 continue;
             }
             Drafting drafting = new Drafting(cause, quiet, quiet.conditions().toString(), sharing);
-            for (int n = 0; n < reading.numbers().length; n++) {
+            for (int n = 0; n < reading.size(); n++) {
                 Band band = reading.spectrum().bandList().get(n);
                 double size = -background.entering(band)
                         * cause.sizeAt(band.nominalHz())
                         / background.readings().size();
                 if (size != 0) {
-                    drafting.at(band.nominalHz()).entries().add(new Factor.Entry(position, n, size));
+                    drafting.at(band.nominalHz()).entries().add(position, n, size);
                 }
             }
         }
@@ -165,7 +167,7 @@ final class Factors {
         private Draft named(double band) {
             return drafts.computeIfAbsent(
                     new Factor.Name(session, cause.name(), instance, band),
-                    n -> new Draft(origin, sharedBy, new ArrayList<>(1)));
+                    n -> new Draft(origin, sharedBy, new Entries()));
         }
     }
 

@@ -45,7 +45,8 @@ public record FolderContents(List<Product> products, List<Session> sessions, Lis
      * @throws IOException where a file cannot be read
      */
     public static FolderContents read(Path folder) throws InputException, IOException {
-        List<Session> sessions = SessionReader.readAll(folder);
+        Hashing hashing = new Hashing(folder);
+        List<Session> sessions = SessionReader.readAll(folder, hashing::begin);
         Set<String> declared = sessions.stream()
                 .flatMap(session -> session.declaredConditions().stream())
                 .collect(Collectors.toUnmodifiableSet());
@@ -54,7 +55,7 @@ public record FolderContents(List<Product> products, List<Session> sessions, Lis
         products.forEach(product -> files.add(product.file()));
         sessions.forEach(session -> files.add(session.file()));
         sessions.forEach(session -> files.addAll(session.dataFiles()));
-        return new FolderContents(products, sessions, Inputs.hash(folder, files));
+        return new FolderContents(products, sessions, hashing.of(files));
     }
 
     /** The curve sheets that rules name. */

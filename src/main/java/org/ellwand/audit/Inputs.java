@@ -6,12 +6,9 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.security.MessageDigest;
 import java.security.NoSuchAlgorithmException;
-import java.util.ArrayList;
 import java.util.Collection;
 import java.util.HexFormat;
 import java.util.List;
-import java.util.SortedSet;
-import java.util.TreeSet;
 
 /** The files an audit rests on, by the SHA-256 of their bytes (FIPS 180-4), so that anybody can see what was judged. */
 public final class Inputs {
@@ -27,15 +24,10 @@ public final class Inputs {
      * @throws IOException where one of them cannot be read
      */
     public static List<Audit.Input> hash(Path folder, Collection<String> relativeFiles) throws IOException {
-        SortedSet<String> sorted = new TreeSet<>(relativeFiles);
-        List<Audit.Input> inputs = new ArrayList<>();
-        for (String file : sorted) {
-            inputs.add(new Audit.Input(file, sha256(folder.resolve(file))));
-        }
-        return List.copyOf(inputs);
+        return new Hashing(folder).of(relativeFiles);
     }
 
-    private static String sha256(Path file) throws IOException {
+    static String sha256(Path file) throws IOException {
         MessageDigest digest = newDigest();
         byte[] buffer = new byte[BUFFER_BYTES];
         try (InputStream in = Files.newInputStream(file)) {

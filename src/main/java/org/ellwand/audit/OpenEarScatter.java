@@ -1,8 +1,8 @@
 package org.ellwand.audit;
 
+import java.util.BitSet;
 import java.util.List;
 import java.util.Map;
-import java.util.Set;
 import java.util.function.Supplier;
 import org.ellwand.measurement.Reading;
 import org.ellwand.measurement.Session;
@@ -14,7 +14,7 @@ final class OpenEarScatter {
     private final ReadingIndex index;
     private final double[][] levelsDb;
     private final Subject subject;
-    private final List<Set<Integer>> covered;
+    private final List<BitSet> covered;
     private final Supplier<Sensitivity> sensitivity;
 
     /** @param covered by point, the readings whose errors are in other scatter already */
@@ -22,7 +22,7 @@ final class OpenEarScatter {
             ReadingIndex index,
             double[][] levelsDb,
             Subject subject,
-            List<Set<Integer>> covered,
+            List<BitSet> covered,
             Supplier<Sensitivity> sensitivity) {
         this.index = index;
         this.levelsDb = levelsDb;
@@ -79,7 +79,7 @@ final class OpenEarScatter {
         for (int b = 0; b < levelsDb[reading].length; b++) {
             double error = scale * deviation.getOrDefault(index.at(reading).nominalHz(b), 0.0);
             for (int p = 0; p < effects.length; p++) {
-                if (!covered.get(p).contains(reading)) {
+                if (!covered.get(p).get(reading)) {
                     effects[p][column] += error * sensitivity.get().at(reading, b, p);
                 }
             }

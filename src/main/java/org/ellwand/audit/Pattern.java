@@ -7,6 +7,7 @@ import java.util.Optional;
 import java.util.function.Function;
 import org.ellwand.measurement.CurveReading;
 import org.ellwand.measurement.Reading;
+import org.ellwand.pairing.Insertion;
 import org.ellwand.quantity.Computation;
 import org.ellwand.quantity.ReadingIndex;
 
@@ -15,13 +16,21 @@ import org.ellwand.quantity.ReadingIndex;
  * in names alone: what the declared causes do to the numbers of one they do to those of every other of the same pattern.
  */
 final class Pattern {
+    private final int[] readings;
+    private final List<Reading> own;
     private final List<Object> same = new ArrayList<>();
-    private int[] structure = new int[256];
+    private int[] structure = new int[64];
     private int size;
-    private double[] slopes = new double[64];
-    private int slopeCount;
+    private double[] numbers = new double[32];
+    private int count;
 
-    private Pattern() {}
+    private Pattern(int[] readings, ReadingIndex index) {
+        this.readings = readings;
+        own = new ArrayList<>(readings.length);
+        for (int reading : readings) {
+            own.add(index.at(reading));
+        }
+    }
 
     /**
      * The pattern of a subject; absent where its numbers are not linear in levels in closed form, or where what was
@@ -30,33 +39,42 @@ final class Pattern {
      * @param readings their positions, ascending
      */
     static Optional<Pattern> of(
-            Subject subject,
-            Computation computation,
-            List<Integer> readings,
-            ReadingIndex index,
-            Surroundings surroundings) {
-        Pattern pattern = new Pattern();
-        List<Reading> own = readings.stream().map(index::at).toList();
-        boolean told = own.stream()
-                .allMatch(r ->
-                        r instanceof CurveReading curve && curve.subtracted().isEmpty());
+            Subject subject, Computation computation, int[] readings, ReadingIndex index, Surroundings surroundings) {
+        Pattern pattern = new Pattern(readings, index);
+        boolean told = true;
+        for (Reading reading : pattern.own) {
+            told &= reading instanceof CurveReading curve && curve.subtracted().isEmpty();
+        }
         pattern.put(computation.size());
-        boolean closed = told
-                && computation.addSlopes(1, (reading, band, point, slope) -> {
-                    pattern.put(readings.indexOf(reading));
-                    pattern.put(band);
-                    pattern.put(point);
-                    pattern.put(slope);
-                });
-        if (!closed) {
+        if (!told || !computation.addShape(pattern.new Shaped())) {
             return Optional.empty();
         }
-        own.forEach(r -> pattern.add(CurveReading.of(r), surroundings));
-        pattern.putShares(own, r -> surroundings.insertion(r).map(i -> i.key()).orElse(""));
-        pattern.putShares(own, r -> surroundings.wearer(r));
-        pattern.putShares(own, r -> r.get("unit").orElse(""));
-        subject.repeats().forEach(repeats -> pattern.add(repeats, own));
+        for (Reading reading : pattern.own) {
+            pattern.add(CurveReading.of(reading), surroundings);
+        }
+        pattern.putShares(r -> surroundings.insertion(r).map(Insertion::key).orElse(""));
+        pattern.putShares(surroundings::wearer);
+        pattern.putShares(r -> r.get("unit").orElse(""));
+        subject.repeats().forEach(pattern::add);
         return Optional.of(pattern);
+    }
+
+    /** Takes in how the numbers hang on levels. */
+    private final class Shaped implements Computation.Shape {
+        @Override
+        public void reading(int position) {
+            put(Arrays.binarySearch(readings, position));
+        }
+
+        @Override
+        public void number(double factor) {
+            put(factor);
+        }
+
+        @Override
+        public void same(Object shared) {
+            same.add(shared);
+        }
     }
 
     private void add(CurveReading reading, Surroundings surroundings) {
@@ -67,17 +85,21 @@ final class Pattern {
     }
 
     /** For each reading, the first one that shares something with it. */
-    private void putShares(List<Reading> readings, Function<Reading, String> shared) {
-        List<String> names = readings.stream().map(shared).toList();
-        names.forEach(name -> put(name.isEmpty() ? -1 : names.indexOf(name)));
+    private void putShares(Function<Reading, String> shared) {
+        List<String> names = new ArrayList<>(own.size());
+        for (Reading reading : own) {
+            String name = shared.apply(reading);
+            names.add(name);
+            put(name.isEmpty() ? -1 : names.indexOf(name));
+        }
     }
 
-    private void add(Repeats repeats, List<Reading> readings) {
+    private void add(Repeats repeats) {
         put(repeats.count());
         put(repeats.weight());
         for (Repeats.Member member : repeats.members()) {
-            for (int r = 0; r < readings.size(); r++) {
-                put(member.readings().contains(readings.get(r)) ? 1 : 0);
+            for (Reading reading : own) {
+                put(member.readings().contains(reading) ? 1 : 0);
             }
         }
     }
@@ -90,10 +112,10 @@ final class Pattern {
     }
 
     private void put(double number) {
-        if (slopeCount == slopes.length) {
-            slopes = Arrays.copyOf(slopes, 2 * slopeCount);
+        if (count == numbers.length) {
+            numbers = Arrays.copyOf(numbers, 2 * count);
         }
-        slopes[slopeCount++] = number;
+        numbers[count++] = number;
     }
 
     @Override
@@ -108,12 +130,12 @@ final class Pattern {
             }
         }
         return Arrays.equals(structure, 0, size, that.structure, 0, that.size)
-                && Arrays.equals(slopes, 0, slopeCount, that.slopes, 0, that.slopeCount);
+                && Arrays.equals(numbers, 0, count, that.numbers, 0, that.count);
     }
 
     @Override
     public int hashCode() {
-        int hash = 31 * size + slopeCount;
+        int hash = 31 * size + count;
         for (int i = 0; i < size; i++) {
             hash = 31 * hash + structure[i];
         }

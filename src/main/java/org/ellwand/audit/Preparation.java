@@ -6,10 +6,9 @@ import java.util.HashSet;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
+import java.util.NavigableSet;
 import java.util.Set;
 import java.util.TreeSet;
-import java.util.stream.Collectors;
 import org.ellwand.acoustics.Band;
 import org.ellwand.acoustics.Bound;
 import org.ellwand.acoustics.Resolution;
@@ -22,6 +21,7 @@ import org.ellwand.measurement.CurveReading;
 import org.ellwand.measurement.Reading;
 import org.ellwand.measurement.SharedBy;
 import org.ellwand.pairing.Cell;
+import org.ellwand.pairing.Insertion;
 import org.ellwand.quantity.Bandwidth;
 import org.ellwand.quantity.CellQuantity;
 import org.ellwand.quantity.CurvePart;
@@ -33,6 +33,9 @@ import org.ellwand.words.Remark;
 final class Preparation {
     private static final Set<Statistic> OF_BANDS = Set.of(Statistic.EVERY_BAND, Statistic.LOWEST, Statistic.HIGHEST);
 
+    /** Lots have few layouts; of more, those that came first are kept. */
+    private static final int MOST_LAYOUTS = 16;
+
     private final Rule rule;
     private final CellQuantity quantity;
     private final ReadingIndex index = new ReadingIndex();
@@ -42,7 +45,7 @@ final class Preparation {
     private final Set<Remark> dropped;
     private final List<Remark> notes;
     private double[][] levelsDb = new double[0][];
-    private Optional<LaidOut> last = Optional.empty();
+    private final List<LaidOut> laidOut = new ArrayList<>();
 
     /** What was made ready of a layout. */
     private record LaidOut(BandLayout layout, Ready ready) {}
@@ -118,11 +121,14 @@ final class Preparation {
     }
 
     private void prepare(Subject subject, SpectralQuantity spectral) throws InputException {
-        TreeSet<Resolution> measured = subject.cells().stream()
-                .flatMap(c -> c.insertions().stream())
-                .flatMap(i -> i.takes().stream())
-                .map(t -> CurveReading.of(t).spectrum().resolution())
-                .collect(Collectors.toCollection(TreeSet::new));
+        NavigableSet<Resolution> measured = new TreeSet<>();
+        for (Cell cell : subject.cells()) {
+            for (Insertion insertion : cell.insertions()) {
+                for (Reading take : insertion.takes()) {
+                    measured.add(CurveReading.of(take).spectrum().resolution());
+                }
+            }
+        }
         refuseFiner(subject, measured.first());
         if (rule.resolution().isEmpty() && measured.size() > 1) {
             dropped.add(Remark.of("unlike-resolutions"));
@@ -160,10 +166,15 @@ final class Preparation {
     /** Subjects whose readings hold the same bands, all of them measured, are made ready alike. */
     private Ready bands(Subject subject, Resolution resolution, SpectralQuantity spectral) {
         BandLayout layout = BandLayout.of(subject.cells(), resolution);
-        Optional<Ready> alike = last.filter(l -> layout.isMeasuredLike(l.layout()))
-                .map(l -> l.ready().of(subject));
-        Ready made = alike.orElseGet(() -> sorted(subject, layout, resolution, spectral));
-        last = Optional.of(new LaidOut(layout, made));
+        for (LaidOut known : laidOut) {
+            if (layout.isMeasuredLike(known.layout())) {
+                return known.ready().of(subject);
+            }
+        }
+        Ready made = sorted(subject, layout, resolution, spectral);
+        if (laidOut.size() < MOST_LAYOUTS) {
+            laidOut.add(new LaidOut(layout, made));
+        }
         return made;
     }
 

@@ -102,12 +102,14 @@ final class Sensitivity {
     double[] effects(Factor factor) {
         double[] sum = new double[points];
         double[] largest = new double[points];
-        for (Factor.Entry entry : factor.entries()) {
-            double[][] found = byReading.get(entry.reading());
+        Entries entries = factor.entries();
+        for (int e = 0; e < entries.size(); e++) {
+            double[][] found = byReading.get(entries.reading(e));
             if (found != null) {
-                double[] sensitivity = found[entry.band()];
+                double[] sensitivity = found[entries.band(e)];
+                double sizeDb = entries.sizeDb(e);
                 for (int p = 0; p < sensitivity.length; p++) {
-                    double one = entry.sizeDb() * sensitivity[p];
+                    double one = sizeDb * sensitivity[p];
                     sum[p] += one;
                     largest[p] = Math.max(largest[p], Math.abs(one));
                 }

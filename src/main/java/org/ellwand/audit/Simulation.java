@@ -152,10 +152,11 @@ final class Simulation {
         Map<Moved, List<Integer>> drawn = new LinkedHashMap<>();
         Map<Moved, List<Double>> sizes = new LinkedHashMap<>();
         for (int f = 0; f < moving.length; f++) {
-            for (Factor.Entry entry : factors.get(moving[f]).entries()) {
-                Moved number = new Moved(entry.reading(), entry.band());
+            Entries entries = factors.get(moving[f]).entries();
+            for (int e = 0; e < entries.size(); e++) {
+                Moved number = new Moved(entries.reading(e), entries.band(e));
                 drawn.computeIfAbsent(number, n -> new ArrayList<>()).add(f);
-                sizes.computeIfAbsent(number, n -> new ArrayList<>()).add(entry.sizeDb());
+                sizes.computeIfAbsent(number, n -> new ArrayList<>()).add(entries.sizeDb(e));
             }
         }
         List<Slot> slots = new ArrayList<>();

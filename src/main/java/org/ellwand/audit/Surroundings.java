@@ -1,5 +1,6 @@
 package org.ellwand.audit;
 
+import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.IdentityHashMap;
 import java.util.List;
@@ -45,19 +46,25 @@ final class Surroundings {
 
     /** The declared causes of one unit. */
     static List<Cause> causes(Session session, Optional<Unit> unit) {
-        return session.uncertainty() instanceof Uncertainty.Declared declared
-                ? declared.causes().stream()
-                        .filter(c -> unit.filter(u -> u == c.unit()).isPresent())
-                        .toList()
-                : List.of();
+        List<Cause> causes = new ArrayList<>();
+        if (unit.isPresent() && session.uncertainty() instanceof Uncertainty.Declared declared) {
+            for (Cause cause : declared.causes()) {
+                if (cause.unit() == unit.get()) {
+                    causes.add(cause);
+                }
+            }
+        }
+        return causes;
     }
 
     /** Whether a cause that moves the readings of a cell is declared for each instance of something. */
     static boolean declares(Cell cell, SharedBy sharedBy) {
-        Optional<Unit> unit = cell.movedBy();
-        return cell.session().uncertainty() instanceof Uncertainty.Declared declared
-                && unit.isPresent()
-                && declared.causes().stream().anyMatch(c -> c.sharedBy() == sharedBy && c.unit() == unit.get());
+        for (Cause cause : causes(cell.session(), cell.movedBy())) {
+            if (cause.sharedBy() == sharedBy) {
+                return true;
+            }
+        }
+        return false;
     }
 
     static boolean isUnknown(Session session) {

@@ -1,58 +1,60 @@
 package org.ellwand.check;
 
+import java.util.IdentityHashMap;
 import java.util.List;
-import java.util.NavigableMap;
 import java.util.Optional;
-import org.ellwand.acoustics.Band;
 import org.ellwand.measurement.CurveReading;
-import org.ellwand.measurement.Reading;
 import org.ellwand.measurement.Session;
 import org.ellwand.pairing.OpenEars;
 
 /**
- * The attenuation of readings in place against their open ear. The mean of an open ear is kept until another one is asked for:
- * readings of one ear stand together, and of a lot all are of one. Belongs to one check at a time.
+ * The attenuation of readings in place against their open ear. Half of the checks ask for those of all levels under a sound:
+ * they are worked out once, side by side. Checks may ask at the same time.
  */
 final class Attenuations {
     private final OpenEars ears;
-    private List<Reading> takes = List.of();
-    private NavigableMap<Band, Double> openDb = LevelCurve.EMPTY;
+    private final IdentityHashMap<CurveReading, LevelCurve> ofSounding = new IdentityHashMap<>();
+    private volatile Open last = new Open(Optional.empty(), LevelCurve.EMPTY);
+
+    /** The mean of an open ear as shifted. Of a lot all readings have the same one. */
+    private record Open(Optional<OpenEars.Partner> of, LevelCurve meanDb) {}
 
     private Attenuations(OpenEars ears) {
         this.ears = ears;
     }
 
     static Attenuations in(Session session) {
-        return new Attenuations(OpenEars.in(session));
-    }
-
-    /** The attenuation of a reading in place, where its open ear was measured; a new map. */
-    Optional<NavigableMap<Band, Double>> of(CurveReading inPlace) {
-        return ears.of(inPlace).map(partner -> {
-            NavigableMap<Band, Double> open = mean(partner.takes());
-            if (partner.shiftDb() != 0) {
-                open = LevelCurve.of(open).copy();
-                open.replaceAll((band, level) -> level + partner.shiftDb());
-            }
-            return Curves.less(open, Sheets.curve(inPlace));
-        });
-    }
-
-    private NavigableMap<Band, Double> mean(List<Reading> of) {
-        if (!isSame(of)) {
-            takes = of;
-            openDb = Sheets.meanOf(of.stream().map(CurveReading::of).toList());
+        Attenuations attenuations = new Attenuations(OpenEars.in(session));
+        List<CurveReading> inPlace = Sheets.inPlace(session);
+        List<Optional<LevelCurve>> curves =
+                inPlace.parallelStream().map(attenuations::workedOut).toList();
+        for (int r = 0; r < curves.size(); r++) {
+            CurveReading reading = inPlace.get(r);
+            curves.get(r).ifPresent(curve -> attenuations.ofSounding.put(reading, curve));
         }
-        return openDb;
+        return attenuations;
     }
 
-    /** The same readings, not merely equal ones. */
-    @SuppressWarnings("ReferenceEquality")
-    private boolean isSame(List<Reading> of) {
-        boolean same = of.size() == takes.size();
-        for (int t = 0; same && t < of.size(); t++) {
-            same = of.get(t) == takes.get(t);
+    /** The attenuation of a reading in place, where its open ear was measured; not to be changed. */
+    Optional<LevelCurve> of(CurveReading inPlace) {
+        return Optional.ofNullable(ofSounding.get(inPlace)).or(() -> workedOut(inPlace));
+    }
+
+    private Optional<LevelCurve> workedOut(CurveReading inPlace) {
+        return ears.of(inPlace).map(partner -> Curves.less(mean(partner), Sheets.curve(inPlace)));
+    }
+
+    @SuppressWarnings("ReferenceEquality") // Readings of one ear are given the very same partner.
+    private LevelCurve mean(OpenEars.Partner partner) {
+        Open known = last;
+        if (known.of().filter(p -> p == partner).isPresent()) {
+            return known.meanDb();
         }
-        return same;
+        LevelCurve open =
+                Sheets.meanOf(partner.takes().stream().map(CurveReading::of).toList());
+        double shiftDb = partner.shiftDb();
+        LevelCurve mean = shiftDb == 0 ? open : open.changed(level -> level + shiftDb);
+        last = new Open(Optional.of(partner), mean);
+        return mean;
     }
 }

@@ -3,7 +3,6 @@ package org.ellwand.check;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
-import java.util.NavigableMap;
 import java.util.Optional;
 import java.util.Set;
 import java.util.SortedSet;
@@ -131,7 +130,7 @@ public final class BackgroundFloor {
     private final class Correction {
         private final CurveReading reading;
         private final List<CurveReading> quiet;
-        private final NavigableMap<Band, Double> backgroundDb;
+        private final LevelCurve backgroundDb;
         private final Map<Band, Spectrum.Level> levels = new TreeMap<>();
         private final Map<Band, Double> shares = new TreeMap<>();
 
@@ -143,15 +142,16 @@ public final class BackgroundFloor {
 
         CurveReading made() {
             reading.spectrum().levels().forEach((band, level) -> {
-                Optional<Double> background = Optional.ofNullable(backgroundDb.get(band));
-                if (background.isEmpty()) {
+                int background = backgroundDb.place(band);
+                if (background < 0) {
                     levels.put(band, level);
                 } else {
-                    band(band, level.levelDb(), level.levelDb() - background.get());
+                    band(band, level.levelDb(), level.levelDb() - backgroundDb.numbers()[background]);
                 }
             });
             return reading.with(
-                    new Spectrum(reading.spectrum().resolution(), levels), new Subtracted(quiet, backgroundDb, shares));
+                    new Spectrum(reading.spectrum().resolution(), levels),
+                    new Subtracted(quiet, backgroundDb.asMap(), shares));
         }
 
         private void band(Band band, double levelDb, double aboveDb) {

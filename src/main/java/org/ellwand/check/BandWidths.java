@@ -2,7 +2,6 @@ package org.ellwand.check;
 
 import java.util.List;
 import java.util.Map;
-import java.util.NavigableMap;
 import java.util.Optional;
 import java.util.stream.IntStream;
 import org.ellwand.acoustics.Band;
@@ -84,7 +83,7 @@ final class BandWidths implements DataCheck {
     }
 
     private static void sum(Tally tally, Session session, CurveReading reading) {
-        NavigableMap<Band, Double> curve = Sheets.curve(reading);
+        LevelCurve curve = Sheets.curve(reading);
         Optional<Double> stated = Sheets.levelDb(session, reading);
         if (stated.isEmpty() || curve.size() < FEWEST) {
             return;

@@ -4,8 +4,6 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.NavigableMap;
-import org.ellwand.acoustics.Band;
 import org.ellwand.acoustics.Resolution;
 import org.ellwand.check.Finding.Consequence;
 import org.ellwand.check.Finding.Errs;
@@ -40,8 +38,8 @@ final class CombRipple implements DataCheck {
     public Checked check(Material material) {
         Session session = material.session();
         Tally tally = new Tally(this, session);
-        Attenuations ears = Attenuations.in(session);
-        Map<Conditions, List<NavigableMap<Band, Double>>> curves = new LinkedHashMap<>();
+        Attenuations ears = material.attenuations();
+        Map<Conditions, List<LevelCurve>> curves = new LinkedHashMap<>();
         for (CurveReading reading : material.inPlace()) {
             ears.of(reading)
                     .filter(curve -> Curves.isAsFineAs(Resolution.TWELFTH_OCTAVE, curve))

@@ -56,17 +56,22 @@ final class Copies implements DataCheck {
 
     /** Whether there are enough different numbers among some. */
     private static boolean isOfMany(double[] numbers) {
-        double[] sorted = numbers.clone();
-        Arrays.sort(sorted);
-        int different = Math.min(sorted.length, 1);
-        for (int i = 1; i < sorted.length; i++) {
-            different += sorted[i] == sorted[i - 1] ? 0 : 1;
+        double[] different = new double[BANDS / 2];
+        int count = 0;
+        for (int i = 0; i < numbers.length && count < different.length; i++) {
+            boolean known = false;
+            for (int k = 0; k < count; k++) {
+                known |= different[k] == numbers[i];
+            }
+            if (!known) {
+                different[count++] = numbers[i];
+            }
         }
-        return different >= BANDS / 2;
+        return count == different.length;
     }
 
     private static double[] numbers(CurveReading reading) {
-        return LevelCurve.of(Sheets.curve(reading)).numbers();
+        return Sheets.curve(reading).numbers();
     }
 
     /** Numbers that are looked up by their values. */

@@ -5,9 +5,7 @@ import java.util.Arrays;
 import java.util.Collection;
 import java.util.DoubleSummaryStatistics;
 import java.util.List;
-import java.util.NavigableMap;
 import java.util.Optional;
-import java.util.function.BiPredicate;
 import java.util.function.ToDoubleFunction;
 import org.ellwand.acoustics.Band;
 import org.ellwand.acoustics.Energy;
@@ -19,10 +17,8 @@ final class Curves {
     private Curves() {}
 
     /** The mean in dB of curves at the bands that they all have. */
-    static NavigableMap<Band, Double> mean(List<NavigableMap<Band, Double>> curves) {
-        return curves.size() == 1
-                ? LevelCurve.of(curves.get(0)).copy()
-                : combined(curves.stream().map(LevelCurve::of).toList(), Curves::average);
+    static LevelCurve mean(List<LevelCurve> curves) {
+        return curves.size() == 1 ? curves.get(0) : combined(curves, Curves::average);
     }
 
     /** What some make of the numbers of several curves, band by band, at the bands that they all have. */
@@ -43,11 +39,9 @@ final class Curves {
     }
 
     /** The parts of curves between two frequencies in Hz, at the bands that they all have. */
-    static List<NavigableMap<Band, Double>> between(
-            List<NavigableMap<Band, Double>> curves, double fromHz, double toHz) {
-        return List.copyOf(onCommonBands(curves.stream()
-                .map(curve -> LevelCurve.of(between(curve, fromHz, toHz)))
-                .toList()));
+    static List<LevelCurve> between(List<LevelCurve> curves, double fromHz, double toHz) {
+        return List.copyOf(onCommonBands(
+                curves.stream().map(curve -> between(curve, fromHz, toHz)).toList()));
     }
 
     private static List<LevelCurve> onCommonBands(List<LevelCurve> curves) {
@@ -65,8 +59,8 @@ final class Curves {
     }
 
     /** One curve less another, at the bands that both have. */
-    static NavigableMap<Band, Double> less(NavigableMap<Band, Double> one, NavigableMap<Band, Double> other) {
-        List<LevelCurve> both = onCommonBands(List.of(LevelCurve.of(one), LevelCurve.of(other)));
+    static LevelCurve less(LevelCurve one, LevelCurve other) {
+        List<LevelCurve> both = onCommonBands(List.of(one, other));
         double[] difference = both.get(0).numbers().clone();
         double[] subtrahend = both.get(1).numbers();
         for (int b = 0; b < difference.length; b++) {
@@ -76,21 +70,12 @@ final class Curves {
     }
 
     /** The part of a curve between two frequencies in Hz, both included. */
-    static NavigableMap<Band, Double> between(NavigableMap<Band, Double> curve, double fromHz, double toHz) {
-        LevelCurve whole = LevelCurve.of(curve);
-        int from = 0;
-        while (from < whole.size() && whole.bands().get(from).nominalHz() < fromHz) {
-            from++;
-        }
-        int to = whole.size();
-        while (to > from && whole.bands().get(to - 1).nominalHz() > toHz) {
-            to--;
-        }
-        return whole.part(from, to);
+    static LevelCurve between(LevelCurve curve, double fromHz, double toHz) {
+        return curve.part(BandPart.of(curve.bands(), fromHz, toHz));
     }
 
-    static double average(NavigableMap<Band, Double> curve) {
-        return average(LevelCurve.of(curve).numbers());
+    static double average(LevelCurve curve) {
+        return average(curve.numbers());
     }
 
     private static double average(double[] numbers) {
@@ -101,8 +86,8 @@ final class Curves {
         return sum.getAverage();
     }
 
-    static double rootMeanSquare(NavigableMap<Band, Double> curve) {
-        double[] squares = LevelCurve.of(curve).numbers().clone();
+    static double rootMeanSquare(LevelCurve curve) {
+        double[] squares = curve.numbers().clone();
         for (int b = 0; b < squares.length; b++) {
             squares[b] *= squares[b];
         }
@@ -110,26 +95,24 @@ final class Curves {
     }
 
     /** Standard deviation over the bands. */
-    static double deviation(NavigableMap<Band, Double> curve) {
+    static double deviation(LevelCurve curve) {
         double mean = average(curve);
-        double squares = Arrays.stream(LevelCurve.of(curve).numbers())
-                .map(d -> (d - mean) * (d - mean))
-                .sum();
+        double squares =
+                Arrays.stream(curve.numbers()).map(d -> (d - mean) * (d - mean)).sum();
         return curve.size() < 2 ? 0 : Math.sqrt(squares / (curve.size() - 1));
     }
 
-    static double overallDb(NavigableMap<Band, Double> curve, Weighting weighting) {
-        LevelCurve levels = LevelCurve.of(curve);
-        double[] weighted = levels.numbers().clone();
+    static double overallDb(LevelCurve curve, Weighting weighting) {
+        double[] weighted = curve.numbers().clone();
         for (int b = 0; b < weighted.length && weighting != Weighting.Z; b++) {
-            weighted[b] += Weights.db(weighting, levels.bands().get(b));
+            weighted[b] += Weights.db(weighting, curve.bands().get(b));
         }
         return Energy.sumDb(weighted);
     }
 
     /** Whether the bands are as narrow as a resolution, or narrower. */
-    static boolean isAsFineAs(Resolution resolution, NavigableMap<Band, Double> curve) {
-        return !curve.isEmpty() && !curve.firstKey().resolution().isCoarserThan(resolution);
+    static boolean isAsFineAs(Resolution resolution, LevelCurve curve) {
+        return !curve.isEmpty() && !curve.lowest().resolution().isCoarserThan(resolution);
     }
 
     /** The median of numbers of which there is at least one. */
@@ -144,8 +127,8 @@ final class Curves {
     }
 
     /** The median of curves, band by band, at the bands that they all have. */
-    static NavigableMap<Band, Double> medianOf(List<NavigableMap<Band, Double>> curves) {
-        return combined(curves.stream().map(LevelCurve::of).toList(), Curves::median);
+    static LevelCurve medianOf(List<LevelCurve> curves) {
+        return combined(curves, Curves::median);
     }
 
     /** The longest run of neighbouring bands among some, lowest first; the lowest of equals. */
@@ -162,11 +145,16 @@ final class Curves {
         return longest;
     }
 
+    /** What may hold of a number in a band. */
+    interface BandPredicate {
+        boolean isSo(Band band, double number);
+    }
+
     /** The longest run where a curve meets a condition, if it is as wide as five third octaves; else nothing. */
-    static List<Band> wideRun(NavigableMap<Band, Double> curve, BiPredicate<Band, Double> wanted) {
+    static List<Band> wideRun(LevelCurve curve, BandPredicate wanted) {
         List<Band> found = new ArrayList<>();
         curve.forEach((band, level) -> {
-            if (wanted.test(band, level)) {
+            if (wanted.isSo(band, level)) {
                 found.add(band);
             }
         });
@@ -177,22 +165,14 @@ final class Curves {
     }
 
     /** The mean of a curve over some of its bands. */
-    static double average(NavigableMap<Band, Double> curve, List<Band> bands) {
-        return bands.stream()
-                .mapToDouble(b -> curve.getOrDefault(b, 0.0))
-                .average()
-                .orElse(0);
+    static double average(LevelCurve curve, List<Band> bands) {
+        return bands.stream().mapToDouble(b -> curve.levelOr(b, 0.0)).average().orElse(0);
     }
 
     /** The level at a nominal frequency in Hz. */
-    static Optional<Double> at(NavigableMap<Band, Double> curve, double nominalHz) {
-        LevelCurve levels = LevelCurve.of(curve);
-        for (int b = 0; b < levels.size(); b++) {
-            if (levels.bands().get(b).nominalHz() == nominalHz) {
-                return Optional.of(levels.numbers()[b]);
-            }
-        }
-        return Optional.empty();
+    static Optional<Double> at(LevelCurve curve, double nominalHz) {
+        BandPart at = BandPart.of(curve.bands(), nominalHz, nominalHz);
+        return at.from() < at.to() ? Optional.of(curve.numbers()[at.from()]) : Optional.empty();
     }
 
     /** Nominal frequencies in Hz, for a finding. */

@@ -67,12 +67,33 @@ final class DecimalShift implements DataCheck {
     static List<Slip> in(Session session) {
         List<Slip> slips = new ArrayList<>();
         for (CurveReading reading : session.readings()) {
-            LevelCurve curve = LevelCurve.of(Sheets.curve(reading));
+            LevelCurve curve = Sheets.curve(reading);
             for (int b = 0; b < curve.size(); b++) {
-                judged(session, reading, curve, b).ifPresent(slips::add);
+                if (isUnlikely(reading, curve, b)) {
+                    judged(session, reading, curve, b).ifPresent(slips::add);
+                }
             }
         }
         return List.copyOf(slips);
+    }
+
+    /** Whether a level is out of range, or lies far from one of those beside it: no median of others is farther. */
+    private static boolean isUnlikely(CurveReading reading, LevelCurve curve, int place) {
+        double[] levels = curve.numbers();
+        double level = levels[place];
+        boolean unlikely = level < lowestDb(reading) || level > highestDb(reading);
+        for (int b = Math.max(0, place - 2); b < Math.min(levels.length, place + 3); b++) {
+            unlikely |= Math.abs(level - levels[b]) > JUMP_DB;
+        }
+        return unlikely;
+    }
+
+    private static double lowestDb(CurveReading reading) {
+        return reading.values() == Reading.Values.LEVELS ? LOWEST_DB : -MOST_DIFFERENCE_DB;
+    }
+
+    private static double highestDb(CurveReading reading) {
+        return reading.values() == Reading.Values.LEVELS ? HIGHEST_DB : MOST_DIFFERENCE_DB;
     }
 
     /** Whether a tone is why a band stands out: in quiet, or where other readings under the same sound or of the same insertion show it too. */
@@ -84,7 +105,7 @@ final class DecimalShift implements DataCheck {
                         .filter(r -> !r.equals(reading)
                                 && r.values() == reading.values()
                                 && (r.get("stimulus").equals(reading.get("stimulus")) || isSameState(r, reading)))
-                        .map(r -> LevelCurve.of(Sheets.curve(r)))
+                        .map(r -> Sheets.curve(r))
                         .anyMatch(other -> Math.abs(jump(other, other.place(band))) > JUMP_DB / 2);
     }
 
@@ -109,8 +130,8 @@ final class DecimalShift implements DataCheck {
         Band band = curve.bands().get(place);
         double level = curve.numbers()[place];
         boolean levels = reading.values() == Reading.Values.LEVELS;
-        double lowest = levels ? LOWEST_DB : -MOST_DIFFERENCE_DB;
-        double highest = levels ? HIGHEST_DB : MOST_DIFFERENCE_DB;
+        double lowest = lowestDb(reading);
+        double highest = highestDb(reading);
         if (level < lowest || level > highest) {
             Measure measure = new Measure(level, level < lowest ? lowest : highest, "dB");
             Remark remark = Remark.of(levels ? "out-of-range" : "difference-out-of-range")

@@ -3,7 +3,6 @@ package org.ellwand.check;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.List;
-import java.util.NavigableMap;
 import org.ellwand.acoustics.Band;
 import org.ellwand.check.Finding.Consequence;
 import org.ellwand.check.Finding.Errs;
@@ -44,23 +43,17 @@ final class EarSwap implements DataCheck {
 
     /** The shape of an open ear under one sound. */
     private record Shape(
-            String session,
-            Conditions whose,
-            String head,
-            String kind,
-            String stimulus,
-            NavigableMap<Band, Double> curve) {
+            String session, Conditions whose, String head, String kind, String stimulus, LevelCurve curve) {
         boolean isSameEar(Shape other) {
             return whose.equals(other.whose);
         }
     }
 
-    /** The part of a curve by which an ear is known, less its own mean; a new curve. */
-    static NavigableMap<Band, Double> shape(NavigableMap<Band, Double> curve) {
-        NavigableMap<Band, Double> part = Curves.between(curve, 1000, 8000);
+    /** The part of a curve by which an ear is known, less its own mean. */
+    static LevelCurve shape(LevelCurve curve) {
+        LevelCurve part = Curves.between(curve, 1000, 8000);
         double mean = Curves.average(part);
-        part.replaceAll((band, db) -> db - mean);
-        return part;
+        return part.changed(db -> db - mean);
     }
 
     @Override
@@ -78,7 +71,7 @@ final class EarSwap implements DataCheck {
     private static List<Shape> shapes(Session session) {
         List<Shape> shapes = new ArrayList<>();
         Sheets.grouped(Sheets.openEars(session), Sheets.REPEATS).forEach((conditions, takes) -> {
-            NavigableMap<Band, Double> curve = shape(Sheets.meanOf(takes));
+            LevelCurve curve = shape(Sheets.meanOf(takes));
             CurveReading first = takes.get(0);
             Owner.of(conditions)
                     .filter(owner -> curve.size() >= FEWEST_BANDS)
@@ -108,9 +101,9 @@ final class EarSwap implements DataCheck {
                 : alike.stream()
                         .filter(s -> !s.stimulus().equals(one.stimulus()))
                         .toList();
-        List<NavigableMap<Band, Double>> same =
+        List<LevelCurve> same =
                 others.stream().filter(s -> s.isSameEar(one)).map(Shape::curve).toList();
-        List<NavigableMap<Band, Double>> other =
+        List<LevelCurve> other =
                 others.stream().filter(s -> !s.isSameEar(one)).map(Shape::curve).toList();
         if (!same.isEmpty() && !other.isEmpty()) {
             tally.looked();
@@ -118,15 +111,10 @@ final class EarSwap implements DataCheck {
         }
     }
 
-    private static void compare(
-            Tally tally,
-            Session session,
-            Shape one,
-            NavigableMap<Band, Double> same,
-            NavigableMap<Band, Double> other) {
+    private static void compare(Tally tally, Session session, Shape one, LevelCurve same, LevelCurve other) {
         double toSame = distance(one.curve(), same);
         double toOther = distance(one.curve(), other);
-        double apart = apartDb(session, one.curve().keySet());
+        double apart = apartDb(session, one.curve().bands());
         if (distance(same, other) > apart && toOther < toSame) {
             double nearer = toSame - toOther;
             Consequence consequence = nearerDb().of(nearer).orElse(Consequence.NOTED);
@@ -157,7 +145,7 @@ final class EarSwap implements DataCheck {
         return new Grade(0, UNUSABLE_DB);
     }
 
-    private static double distance(NavigableMap<Band, Double> one, NavigableMap<Band, Double> other) {
+    private static double distance(LevelCurve one, LevelCurve other) {
         return Curves.rootMeanSquare(Curves.less(one, other));
     }
 }

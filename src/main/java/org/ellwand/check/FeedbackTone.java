@@ -1,7 +1,6 @@
 package org.ellwand.check;
 
 import java.util.List;
-import java.util.NavigableMap;
 import org.ellwand.acoustics.Band;
 import org.ellwand.acoustics.Resolution;
 import org.ellwand.check.Finding.Consequence;
@@ -41,8 +40,7 @@ final class FeedbackTone implements DataCheck {
         Sheets.grouped(Sheets.levels(session, r -> r.isInPlace() && Sheets.isQuiet(session, r)), Sheets.REPEATS)
                 .values()
                 .forEach(group -> group.forEach(reading -> quiet(tally, reading, group)));
-        Session sounding = material.session();
-        Attenuations ears = Attenuations.in(sounding);
+        Attenuations ears = material.attenuations();
         for (CurveReading reading : material.inPlace()) {
             ears.of(reading)
                     .filter(curve -> Curves.isAsFineAs(Resolution.THIRD_OCTAVE, curve))
@@ -53,13 +51,13 @@ final class FeedbackTone implements DataCheck {
 
     private static void quiet(Tally tally, CurveReading reading, List<CurveReading> group) {
         tally.looked();
-        LevelCurve curve = LevelCurve.of(Sheets.curve(reading));
+        LevelCurve curve = Sheets.curve(reading);
         for (int b = 0; b < curve.size(); b++) {
             Band band = curve.bands().get(b);
             double above = aboveNeighboursDb(curve, b);
             if (above > ABOVE_DB) {
                 long howling = group.stream()
-                        .map(r -> LevelCurve.of(Sheets.curve(r)))
+                        .map(r -> Sheets.curve(r))
                         .filter(other -> aboveNeighboursDb(other, other.place(band)) > ABOVE_DB)
                         .count();
                 add(tally, reading, band, above, howling > 1 && howling == group.size());
@@ -68,12 +66,10 @@ final class FeedbackTone implements DataCheck {
     }
 
     /** A band that gains more than both its neighbours, and stands out of the level too, so that no notch of the open ear made it. */
-    private static void gain(
-            Tally tally, Material material, CurveReading reading, NavigableMap<Band, Double> attenuation) {
+    private static void gain(Tally tally, Material material, CurveReading reading, LevelCurve attenuation) {
         tally.looked();
-        LevelCurve gain = LevelCurve.of(attenuation).copy();
-        gain.negate();
-        LevelCurve level = LevelCurve.of(Sheets.curve(reading));
+        LevelCurve gain = attenuation.negated();
+        LevelCurve level = Sheets.curve(reading);
         for (int b = 0; b < gain.size(); b++) {
             Band band = gain.bands().get(b);
             double above = aboveNeighboursDb(gain, b);

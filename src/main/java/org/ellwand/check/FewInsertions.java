@@ -1,8 +1,6 @@
 package org.ellwand.check;
 
 import java.util.List;
-import java.util.NavigableMap;
-import org.ellwand.acoustics.Band;
 import org.ellwand.check.Finding.Consequence;
 import org.ellwand.check.Finding.Errs;
 import org.ellwand.check.Finding.Measure;
@@ -83,12 +81,12 @@ final class FewInsertions implements DataCheck {
     }
 
     private static double declaredDb(Session session, List<CurveReading> group) {
-        var bands = Curves.between(Sheets.meanOf(group), 250, 4000).keySet();
+        var bands = Curves.between(Sheets.meanOf(group), 250, 4000).bands();
         return Math.hypot(Sheets.meanInsertionDb(session, bands), Sheets.meanReadingDb(session, bands));
     }
 
     private static double scatterDb(Material material, List<CurveReading> group) {
-        List<NavigableMap<Band, Double>> curves =
+        List<LevelCurve> curves =
                 Curves.between(group.stream().map(material::curve).toList(), 250, 4000);
         if (curves.size() < 2 || curves.get(0).isEmpty()) {
             return 0;

@@ -1,8 +1,7 @@
 package org.ellwand.check;
 
+import java.util.Arrays;
 import java.util.List;
-import java.util.NavigableMap;
-import org.ellwand.acoustics.Band;
 import org.ellwand.acoustics.Weighting;
 import org.ellwand.check.Finding.About;
 import org.ellwand.check.Finding.Errs;
@@ -67,28 +66,27 @@ final class FieldDrift implements DataCheck {
 
     /** Where no field microphone tells, the open ear before and after does, at frequencies where the tube's place matters least. */
     private static void bracket(Tally tally, Session session, CurveReading first, CurveReading last) {
-        NavigableMap<Band, Double> change =
-                Curves.between(Curves.less(Sheets.curve(last), Sheets.curve(first)), 500, 2000);
+        LevelCurve change = Curves.between(Curves.less(Sheets.curve(last), Sheets.curve(first)), 500, 2000);
         if (change.isEmpty()) {
             return;
         }
         tally.looked();
-        Grade grade = BRACKET_DB.orAtLeast(4.5 * Math.sqrt(2) * Sheets.meanReadingDb(session, change.keySet()));
+        Grade grade = BRACKET_DB.orAtLeast(4.5 * Math.sqrt(2) * Sheets.meanReadingDb(session, change.bands()));
         judge(tally, last, Math.abs(Curves.average(change)), grade, "open-ear-level");
     }
 
     private static void compare(Tally tally, Session session, CurveReading first, CurveReading later) {
         tally.looked();
-        NavigableMap<Band, Double> change = Curves.less(Sheets.curve(later), Sheets.curve(first));
+        LevelCurve change = Curves.less(Sheets.curve(later), Sheets.curve(first));
         double scatter = SCATTER
-                * change.keySet().stream()
+                * change.bands().stream()
                         .mapToDouble(b -> Sheets.readingDb(session, b))
                         .max()
                         .orElse(0);
         double drift = Math.abs(Curves.overallDb(Sheets.curve(later), Weighting.Z)
                 - Curves.overallDb(Sheets.curve(first), Weighting.Z));
         judge(tally, later, drift, LEVEL_DB.orAtLeast(scatter), "field-level");
-        double widest = change.values().stream().mapToDouble(Math::abs).max().orElse(0);
+        double widest = Arrays.stream(change.numbers()).map(Math::abs).max().orElse(0);
         double most = Math.max(BAND_DB, 4.5 * scatter / SCATTER * Math.sqrt(2));
         judge(tally, later, widest, new Grade(most, most), "field-band");
         judge(tally, later, Curves.deviation(change), SHAPE_DB.orAtLeast(scatter), "field-shape");

@@ -7,7 +7,6 @@ import java.util.NavigableMap;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
-import org.ellwand.acoustics.Band;
 import org.ellwand.amount.Unit;
 import org.ellwand.check.Finding.Consequence;
 import org.ellwand.check.Finding.Errs;
@@ -77,7 +76,7 @@ final class HarmonicFloor implements DataCheck {
         if (quiet.isEmpty() || toneHz.isEmpty()) {
             return Map.of();
         }
-        NavigableMap<Band, Double> floor = Sheets.meanOf(quiet);
+        LevelCurve floor = Sheets.meanOf(quiet);
         Map<Integer, Double> noise = new TreeMap<>();
         harmonics
                 .keySet()

@@ -1,35 +1,33 @@
 package org.ellwand.check;
 
-import java.util.AbstractCollection;
-import java.util.AbstractSet;
 import java.util.Arrays;
-import java.util.Collection;
 import java.util.Collections;
-import java.util.Iterator;
 import java.util.List;
 import java.util.Map;
 import java.util.NavigableMap;
-import java.util.NoSuchElementException;
-import java.util.Set;
-import java.util.Spliterator;
 import java.util.TreeMap;
-import java.util.function.BiConsumer;
-import java.util.function.BiFunction;
-import java.util.function.IntFunction;
-import java.util.stream.IntStream;
+import java.util.function.DoubleUnaryOperator;
 import org.ellwand.acoustics.Band;
-import org.jspecify.annotations.Nullable;
 
 /**
  * Numbers by band, lowest band first: a list of bands, which all curves of a sheet may share, and an array beside it. A lot
- * has a hundred thousand curves, and every check looks at each of them. The bands stay, the numbers may be
- * replaced.
+ * has a hundred thousand curves, and every check looks at each of them. Not to be changed.
  */
-final class LevelCurve extends ViewedByCopy {
+final class LevelCurve {
     static final LevelCurve EMPTY = new LevelCurve(List.of(), new double[0]);
 
     private final List<Band> bands;
     private final double[] numbers;
+
+    /** Makes one number of another, knowing its band. */
+    interface Change {
+        double of(Band band, double number);
+    }
+
+    /** Takes in a number with its band. */
+    interface Use {
+        void take(Band band, double number);
+    }
 
     /**
      * @param bands ascending, not changed later
@@ -40,15 +38,18 @@ final class LevelCurve extends ViewedByCopy {
         this.numbers = numbers;
     }
 
-    /** A map as a curve: itself where it is one. */
     static LevelCurve of(Map<Band, Double> map) {
-        if (map instanceof LevelCurve curve) {
-            return curve;
-        }
         NavigableMap<Band, Double> sorted = new TreeMap<>(map);
         return new LevelCurve(
                 List.copyOf(sorted.keySet()),
                 sorted.values().stream().mapToDouble(d -> d).toArray());
+    }
+
+    /** Its numbers by band; a new map. */
+    Map<Band, Double> asMap() {
+        Map<Band, Double> map = new TreeMap<>();
+        forEach(map::put);
+        return map;
     }
 
     List<Band> bands() {
@@ -58,6 +59,45 @@ final class LevelCurve extends ViewedByCopy {
     /** The numbers, lowest band first; not to be changed. */
     double[] numbers() {
         return numbers;
+    }
+
+    int size() {
+        return numbers.length;
+    }
+
+    boolean isEmpty() {
+        return numbers.length == 0;
+    }
+
+    /** The lowest of the bands, of which there is at least one. */
+    Band lowest() {
+        return bands.get(0);
+    }
+
+    /** The place of the highest number, the first of equals; there is at least one. */
+    int highest() {
+        int highest = 0;
+        for (int b = 1; b < numbers.length; b++) {
+            highest = numbers[b] > numbers[highest] ? b : highest;
+        }
+        return highest;
+    }
+
+    /** The bands from one of them on. */
+    List<Band> bandsFrom(Band band) {
+        return bands.subList(place(band), bands.size());
+    }
+
+    void forEach(Use use) {
+        for (int b = 0; b < numbers.length; b++) {
+            use.take(bands.get(b), numbers[b]);
+        }
+    }
+
+    /** The number of a band, or another where the band is not there. */
+    double levelOr(Band band, double other) {
+        int at = place(band);
+        return at < 0 ? other : numbers[at];
     }
 
     /** The place of a band among the bands; negative where it is not there. */
@@ -73,15 +113,9 @@ final class LevelCurve extends ViewedByCopy {
     }
 
     /** Whether the bands are the same. */
-    @SuppressWarnings("ReferenceEquality") // Mostly they are one list, or parts of one.
+    @SuppressWarnings("ReferenceEquality") // Mostly they are one list.
     boolean hasBandsOf(LevelCurve other) {
-        boolean same = bands.size() == other.bands.size();
-        for (int b = 0; bands != other.bands && same && b < bands.size(); b++) {
-            Band here = bands.get(b);
-            Band there = other.bands.get(b);
-            same = here == there || here.equals(there);
-        }
-        return same;
+        return bands == other.bands || bands.equals(other.bands);
     }
 
     /**
@@ -98,6 +132,10 @@ final class LevelCurve extends ViewedByCopy {
         return place(new Band(bands.get(place).resolution(), index));
     }
 
+    LevelCurve part(BandPart part) {
+        return new LevelCurve(part.bands(), Arrays.copyOfRange(numbers, part.from(), part.to()));
+    }
+
     /** The part from one place to before another. */
     LevelCurve part(int from, int to) {
         return new LevelCurve(bands.subList(from, to), Arrays.copyOfRange(numbers, from, to));
@@ -109,122 +147,26 @@ final class LevelCurve extends ViewedByCopy {
                 some, some.stream().mapToDouble(b -> numbers[place(b)]).toArray());
     }
 
-    /** Turns every number round. */
-    void negate() {
-        for (int b = 0; b < numbers.length; b++) {
-            numbers[b] = -numbers[b];
+    /** Every number changed. */
+    LevelCurve changed(DoubleUnaryOperator change) {
+        double[] changed = new double[numbers.length];
+        for (int b = 0; b < changed.length; b++) {
+            changed[b] = change.applyAsDouble(numbers[b]);
         }
+        return new LevelCurve(bands, changed);
     }
 
-    LevelCurve copy() {
-        return new LevelCurve(bands, numbers.clone());
-    }
-
-    @Override
-    public int size() {
-        return numbers.length;
-    }
-
-    @Override
-    public boolean containsKey(@Nullable Object band) {
-        return band instanceof Band b && place(b) >= 0;
-    }
-
-    @Override
-    public @Nullable Double get(@Nullable Object band) {
-        int at = band instanceof Band b ? place(b) : -1;
-        return at < 0 ? null : (Double) numbers[at];
-    }
-
-    @Override
-    public void forEach(BiConsumer<? super Band, ? super Double> use) {
-        for (int i = 0; i < numbers.length; i++) {
-            use.accept(bands.get(i), numbers[i]);
+    /** Every number changed by what its band is. */
+    LevelCurve changed(Change change) {
+        double[] changed = new double[numbers.length];
+        for (int b = 0; b < changed.length; b++) {
+            changed[b] = change.of(bands.get(b), numbers[b]);
         }
+        return new LevelCurve(bands, changed);
     }
 
-    @Override
-    public void replaceAll(BiFunction<? super Band, ? super Double, ? extends Double> by) {
-        for (int i = 0; i < numbers.length; i++) {
-            numbers[i] = by.apply(bands.get(i), numbers[i]);
-        }
-    }
-
-    @Override
-    public Band firstKey() {
-        return key(0);
-    }
-
-    @Override
-    public Band lastKey() {
-        return key(numbers.length - 1);
-    }
-
-    private Band key(int place) {
-        if (numbers.length == 0) {
-            throw new NoSuchElementException();
-        }
-        return bands.get(place);
-    }
-
-    @Override
-    public Set<Band> keySet() {
-        return new AbstractSet<>() {
-            @Override
-            public int size() {
-                return numbers.length;
-            }
-
-            @Override
-            public boolean contains(@Nullable Object band) {
-                return containsKey(band);
-            }
-
-            @Override
-            public Iterator<Band> iterator() {
-                return bands.iterator();
-            }
-
-            @Override
-            public Spliterator<Band> spliterator() {
-                return bands.spliterator();
-            }
-        };
-    }
-
-    @Override
-    public Collection<Double> values() {
-        return new AbstractCollection<>() {
-            @Override
-            public int size() {
-                return numbers.length;
-            }
-
-            @Override
-            public Iterator<Double> iterator() {
-                return Arrays.stream(numbers).iterator();
-            }
-
-            @Override
-            public Spliterator<Double> spliterator() {
-                return Arrays.stream(numbers).boxed().spliterator();
-            }
-        };
-    }
-
-    @Override
-    public Set<Map.Entry<Band, Double>> entrySet() {
-        IntFunction<Map.Entry<Band, Double>> entry = i -> Map.entry(bands.get(i), numbers[i]);
-        return new AbstractSet<>() {
-            @Override
-            public int size() {
-                return numbers.length;
-            }
-
-            @Override
-            public Iterator<Map.Entry<Band, Double>> iterator() {
-                return IntStream.range(0, numbers.length).mapToObj(entry).iterator();
-            }
-        };
+    /** Every number turned round. */
+    LevelCurve negated() {
+        return changed(number -> -number);
     }
 }

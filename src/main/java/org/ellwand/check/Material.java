@@ -2,7 +2,6 @@ package org.ellwand.check;
 
 import java.util.List;
 import java.util.Map;
-import java.util.NavigableMap;
 import org.ellwand.acoustics.Band;
 import org.ellwand.measurement.Conditions;
 import org.ellwand.measurement.CurveReading;
@@ -19,6 +18,8 @@ final class Material {
     private final Once<List<CurveReading>> inPlace;
     private final Once<Map<Conditions, List<CurveReading>>> repeats;
     private final Once<List<Slip>> slips;
+    private final Attenuations attenuations;
+    private final Once<Attenuations> attenuationsAsRead;
 
     /**
      * @param session with its backgrounds subtracted; bounds are no measured levels
@@ -32,6 +33,17 @@ final class Material {
         inPlace = new Once<>(() -> Sheets.inPlace(session));
         repeats = new Once<>(() -> Sheets.grouped(inPlace.get(), Sheets.REPEATS));
         slips = new Once<>(() -> DecimalShift.in(asRead));
+        attenuations = Attenuations.in(session);
+        attenuationsAsRead = new Once<>(() -> isUnchanged() ? attenuations : Attenuations.in(asRead));
+    }
+
+    @SuppressWarnings("ReferenceEquality") // What has no background is the very same reading.
+    private boolean isUnchanged() {
+        boolean same = session.readings().size() == asRead.readings().size();
+        for (int r = 0; same && r < session.readings().size(); r++) {
+            same = session.readings().get(r) == asRead.readings().get(r);
+        }
+        return same;
     }
 
     Session session() {
@@ -68,14 +80,22 @@ final class Material {
     }
 
     /** The measured levels of a reading, but for slips: one wrong number is not to make an insertion look odd. */
-    NavigableMap<Band, Double> curve(CurveReading reading) {
-        NavigableMap<Band, Double> curve = Sheets.curve(reading);
-        if (slips().isEmpty() || curve.keySet().stream().noneMatch(band -> isSlip(reading, band))) {
+    LevelCurve curve(CurveReading reading) {
+        LevelCurve curve = Sheets.curve(reading);
+        if (slips().isEmpty() || curve.bands().stream().noneMatch(band -> isSlip(reading, band))) {
             return curve;
         }
-        return LevelCurve.of(curve)
-                .at(curve.keySet().stream()
-                        .filter(band -> !isSlip(reading, band))
-                        .toList());
+        return curve.at(
+                curve.bands().stream().filter(band -> !isSlip(reading, band)).toList());
+    }
+
+    /** Of {@link #session}. */
+    Attenuations attenuations() {
+        return attenuations;
+    }
+
+    /** Of {@link #asRead}. */
+    Attenuations attenuationsAsRead() {
+        return attenuationsAsRead.get();
     }
 }

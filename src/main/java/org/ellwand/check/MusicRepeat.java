@@ -2,10 +2,8 @@ package org.ellwand.check;
 
 import java.util.Comparator;
 import java.util.List;
-import java.util.NavigableMap;
 import java.util.Optional;
 import java.util.Set;
-import org.ellwand.acoustics.Band;
 import org.ellwand.check.Finding.Errs;
 import org.ellwand.check.Finding.Measure;
 import org.ellwand.measurement.CurveReading;
@@ -53,13 +51,13 @@ final class MusicRepeat implements DataCheck {
 
     private static void compare(Tally tally, Session session, Outside outside, CurveReading first, CurveReading take) {
         tally.looked();
-        NavigableMap<Band, Double> music = outside.rest(first, take);
+        LevelCurve music = outside.rest(first, take);
         // What noise did may excuse, and never accuse.
         double figure = underNoise(session, outside, first, take)
                 .map(noise -> Curves.rootMeanSquare(Curves.less(music, noise)))
                 .filter(left -> left < Curves.rootMeanSquare(music))
                 .orElseGet(() -> Curves.rootMeanSquare(music));
-        double reading = Sheets.curve(take).keySet().stream()
+        double reading = Sheets.curve(take).bands().stream()
                 .mapToDouble(b -> Sheets.readingDb(session, b))
                 .max()
                 .orElse(0);
@@ -77,7 +75,7 @@ final class MusicRepeat implements DataCheck {
     }
 
     /** What the same ear changed by from take to take under the loudest noise. */
-    private static Optional<NavigableMap<Band, Double>> underNoise(
+    private static Optional<LevelCurve> underNoise(
             Session session, Outside outside, CurveReading first, CurveReading take) {
         return takes(session, first).stream()
                 .flatMap(before -> takes(session, take).stream()

@@ -1,7 +1,6 @@
 package org.ellwand.check;
 
 import java.util.Comparator;
-import java.util.NavigableMap;
 import java.util.Optional;
 import java.util.stream.IntStream;
 import org.ellwand.acoustics.Band;
@@ -23,11 +22,11 @@ record Notch(Band band, double depthDb) {
     private static final double SPEED_OF_SOUND = 350;
 
     /** From 4 to 8 kHz; none where the bands are wider than third octaves. */
-    static Optional<Notch> deepest(NavigableMap<Band, Double> gain) {
+    static Optional<Notch> deepest(LevelCurve gain) {
         if (!Curves.isAsFineAs(Resolution.THIRD_OCTAVE, gain)) {
             return Optional.empty();
         }
-        return Curves.between(gain, LOWEST_HZ, HIGHEST_HZ).keySet().stream()
+        return Curves.between(gain, LOWEST_HZ, HIGHEST_HZ).bands().stream()
                 .flatMap(band -> depthDb(gain, band).map(db -> new Notch(band, db)).stream())
                 .max(Comparator.comparingDouble(Notch::depthDb));
     }
@@ -43,7 +42,7 @@ record Notch(Band band, double depthDb) {
     }
 
     /** How far the gain lies below the mean of those one, or two, third octaves beside it, whichever is more. */
-    private static Optional<Double> depthDb(NavigableMap<Band, Double> gain, Band band) {
+    private static Optional<Double> depthDb(LevelCurve gain, Band band) {
         // Two bands hold a notch that lies between them; below, the ear's own curve is as deep.
         return IntStream.rangeClosed(1, band.nominalHz() < TWO_BANDS_HZ ? 1 : 2)
                 .boxed()
@@ -51,14 +50,15 @@ record Notch(Band band, double depthDb) {
                 .max(Comparator.naturalOrder());
     }
 
-    private static Optional<Double> depthDb(NavigableMap<Band, Double> gain, Band band, int thirds) {
+    private static Optional<Double> depthDb(LevelCurve gain, Band band, int thirds) {
         int step = thirds * band.resolution().bandsPerOctave() / 3;
-        Double at = gain.get(band);
-        Double below = gain.get(new Band(band.resolution(), band.index() - step));
-        Double above = gain.get(new Band(band.resolution(), band.index() + step));
+        int at = gain.place(band);
+        int below = gain.place(new Band(band.resolution(), band.index() - step));
+        int above = gain.place(new Band(band.resolution(), band.index() + step));
         double own = thirds == 1 ? 0 : OWN_DB;
-        return at == null || below == null || above == null
+        double[] db = gain.numbers();
+        return at < 0 || below < 0 || above < 0
                 ? Optional.empty()
-                : Optional.of((below + above) / 2 - at - own);
+                : Optional.of((db[below] + db[above]) / 2 - db[at] - own);
     }
 }

@@ -3,8 +3,6 @@ package org.ellwand.check;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
-import java.util.NavigableMap;
-import java.util.Set;
 import org.ellwand.acoustics.Band;
 import org.ellwand.check.Finding.Consequence;
 import org.ellwand.check.Finding.Errs;
@@ -60,7 +58,7 @@ final class OddInsertion implements DataCheck {
     }
 
     private static void judge(Tally tally, Material material, List<CurveReading> group) {
-        List<NavigableMap<Band, Double>> curves =
+        List<LevelCurve> curves =
                 Curves.between(group.stream().map(material::curve).toList(), 125, 8000);
         if (curves.get(0).isEmpty()) {
             return;
@@ -75,7 +73,7 @@ final class OddInsertion implements DataCheck {
             boolean apart = means.size() == 2 ? i == 0 : isApart(away, means.get(i), means, others);
             double threshold = apart && away > 0
                     ? thresholdDb(
-                            material.session(), means.size(), curves.get(i).keySet())
+                            material.session(), means.size(), curves.get(i).bands())
                     : Double.POSITIVE_INFINITY;
             if (away > threshold) {
                 add(tally, group.get(i), away, threshold);
@@ -94,7 +92,7 @@ final class OddInsertion implements DataCheck {
         return all.size() < ENOUGH_FOR_MAD || TO_DEVIATION * Math.abs(one - median) > SPREAD * spread;
     }
 
-    private static double thresholdDb(Session session, int insertions, Set<Band> bands) {
+    private static double thresholdDb(Session session, int insertions, List<Band> bands) {
         double declared = Sheets.meanInsertionDb(session, bands);
         if (declared == 0) {
             return LIMIT * INSERTION_DB;

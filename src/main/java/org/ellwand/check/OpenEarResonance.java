@@ -1,9 +1,6 @@
 package org.ellwand.check;
 
 import java.util.List;
-import java.util.Map;
-import java.util.NavigableMap;
-import org.ellwand.acoustics.Band;
 import org.ellwand.acoustics.Resolution;
 import org.ellwand.check.Finding.Consequence;
 import org.ellwand.check.Finding.Errs;
@@ -45,7 +42,7 @@ final class OpenEarResonance implements DataCheck {
         Session session = material.session();
         Tally tally = new Tally(this, session);
         Sheets.openEarGains(session).forEach((conditions, gain) -> {
-            boolean fine = !gain.firstKey().resolution().isCoarserThan(Resolution.THIRD_OCTAVE);
+            boolean fine = !gain.lowest().resolution().isCoarserThan(Resolution.THIRD_OCTAVE);
             if (fine
                     && Curves.at(gain, 250).isPresent()
                     && Curves.at(gain, 6300).isPresent()) {
@@ -57,12 +54,11 @@ final class OpenEarResonance implements DataCheck {
         return tally.done();
     }
 
-    private static void peak(Tally tally, Conditions open, NavigableMap<Band, Double> gain) {
-        Map.Entry<Band, Double> peak = Curves.between(gain, 1000, 8000).entrySet().stream()
-                .max(Map.Entry.comparingByValue())
-                .orElseThrow();
-        double hz = peak.getKey().nominalHz();
-        double db = peak.getValue();
+    private static void peak(Tally tally, Conditions open, LevelCurve gain) {
+        LevelCurve middle = Curves.between(gain, 1000, 8000);
+        int peak = middle.highest();
+        double hz = middle.bands().get(peak).nominalHz();
+        double db = middle.numbers()[peak];
         if (db < LOW_PEAK_DB || db > HIGH_PEAK_DB) {
             Consequence consequence = db < NO_PEAK_DB ? Consequence.UNUSABLE : Consequence.NOTED;
             double threshold = db > HIGH_PEAK_DB ? HIGH_PEAK_DB : db < NO_PEAK_DB ? NO_PEAK_DB : LOW_PEAK_DB;
@@ -81,7 +77,7 @@ final class OpenEarResonance implements DataCheck {
         }
     }
 
-    private static void offset(Tally tally, Conditions open, NavigableMap<Band, Double> gain) {
+    private static void offset(Tally tally, Conditions open, LevelCurve gain) {
         double offset = Curves.average(Curves.between(gain, 250, 500));
         OFFSET_DB
                 .of(Math.abs(offset))

@@ -1,9 +1,7 @@
 package org.ellwand.check;
 
 import java.util.List;
-import java.util.NavigableMap;
 import java.util.Optional;
-import org.ellwand.acoustics.Band;
 import org.ellwand.measurement.CurveReading;
 import org.ellwand.measurement.Session;
 
@@ -26,8 +24,8 @@ final class Outside {
      * What two takes of the open ear under one sound differ by, the later less the earlier, without what the sound outside did
      * where that was read.
      */
-    NavigableMap<Band, Double> rest(CurveReading first, CurveReading later) {
-        NavigableMap<Band, Double> change = Curves.less(Sheets.curve(later), Sheets.curve(first));
+    LevelCurve rest(CurveReading first, CurveReading later) {
+        LevelCurve change = Curves.less(Sheets.curve(later), Sheets.curve(first));
         return at(first)
                 .flatMap(before -> at(later).map(after -> Curves.less(after, before)))
                 .map(outside -> excused(change, outside))
@@ -35,16 +33,14 @@ final class Outside {
     }
 
     /** A change less another one, in the bands in which that leaves less of it: what explains may excuse and never accuse. */
-    static NavigableMap<Band, Double> excused(NavigableMap<Band, Double> change, NavigableMap<Band, Double> by) {
-        NavigableMap<Band, Double> rest = LevelCurve.of(change).copy();
-        rest.replaceAll((band, db) -> {
-            double less = db - by.getOrDefault(band, 0.0);
+    static LevelCurve excused(LevelCurve change, LevelCurve by) {
+        return change.changed((band, db) -> {
+            double less = db - by.levelOr(band, 0.0);
             return Math.abs(less) < Math.abs(db) ? less : db;
         });
-        return rest;
     }
 
-    private Optional<NavigableMap<Band, Double>> at(CurveReading open) {
+    private Optional<LevelCurve> at(CurveReading open) {
         return fields.stream()
                 .filter(f -> take(f).equals(take(open)))
                 .filter(f -> f.get("stimulus").equals(open.get("stimulus")))

@@ -2,7 +2,6 @@ package org.ellwand.check;
 
 import java.util.LinkedHashSet;
 import java.util.List;
-import java.util.NavigableMap;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
@@ -65,8 +64,8 @@ final class Overload implements DataCheck {
         CurveReading softest = series.get(0);
         CurveReading loudest = series.get(series.size() - 1);
         double rise = Levels.db(session, loudest) - Levels.db(session, softest);
-        NavigableMap<Band, Double> lack = Curves.less(Sheets.curve(softest), Sheets.curve(loudest));
-        lack.replaceAll((band, db) -> db + rise);
+        LevelCurve lack =
+                Curves.less(Sheets.curve(softest), Sheets.curve(loudest)).changed(db -> db + rise);
         excess(tally, session, loudest, rise, lack);
         List<Band> run = Curves.wideRun(
                 lack, (band, db) -> db > Math.max((1 - SHARE) * rise, SCATTER * Sheets.readingDb(session, band)));
@@ -86,8 +85,7 @@ final class Overload implements DataCheck {
     }
 
     /** An ear cannot rise by more than the sound: the sound was another than was written down. */
-    private static void excess(
-            Tally tally, Session session, CurveReading loudest, double rise, NavigableMap<Band, Double> lack) {
+    private static void excess(Tally tally, Session session, CurveReading loudest, double rise, LevelCurve lack) {
         List<Band> run = Curves.wideRun(
                 lack, (band, db) -> -db > Math.max((MOST - 1) * rise, SCATTER * Sheets.readingDb(session, band)));
         if (!run.isEmpty()) {

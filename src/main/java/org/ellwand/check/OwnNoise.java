@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
-import java.util.NavigableMap;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
@@ -83,7 +82,7 @@ final class OwnNoise implements DataCheck {
             return tally.done();
         }
         OpenEars ears = OpenEars.in(session);
-        Map<Conditions, NavigableMap<Band, Double>> gains = gains(session);
+        Map<Conditions, LevelCurve> gains = gains(session, material.attenuationsAsRead());
         List<Silence> silences = new ArrayList<>();
         Sheets.grouped(inQuiet, Sheets.REPEATS)
                 .forEach((of, quiet) -> silence(ears, of, quiet, gains).ifPresent(silence -> {
@@ -101,44 +100,40 @@ final class OwnNoise implements DataCheck {
     }
 
     /** By state of the product: what it amplifies of the softest sound it was read under. */
-    private static Map<Conditions, NavigableMap<Band, Double>> gains(Session session) {
-        Attenuations attenuations = Attenuations.in(session);
-        Map<Conditions, NavigableMap<Band, Double>> gains = new TreeMap<>(Comparator.comparing(Conditions::toString));
+    private static Map<Conditions, LevelCurve> gains(Session session, Attenuations attenuations) {
+        Map<Conditions, LevelCurve> gains = new TreeMap<>(Comparator.comparing(Conditions::toString));
         Sheets.grouped(Sheets.inPlace(session), STATE).forEach((state, readings) -> {
             double softest = readings.stream()
                     .mapToDouble(r -> Levels.db(session, r))
                     .min()
                     .orElse(0);
-            List<NavigableMap<Band, Double>> some = readings.stream()
+            List<LevelCurve> some = readings.stream()
                     .filter(r -> Levels.db(session, r) == softest)
                     .flatMap(r -> attenuations.of(r).stream())
                     .toList();
             if (!some.isEmpty()) {
-                NavigableMap<Band, Double> gain = new TreeMap<>(Curves.mean(some));
-                gain.replaceAll((band, attenuation) -> Math.max(0, -attenuation));
-                gains.put(state, gain);
+                gains.put(state, Curves.mean(some).changed(attenuation -> Math.max(0, -attenuation)));
             }
         });
         return gains;
     }
 
     private static Optional<Silence> silence(
-            OpenEars ears, Conditions of, List<CurveReading> quiet, Map<Conditions, NavigableMap<Band, Double>> gains) {
-        NavigableMap<Band, Double> own = Sheets.meanOf(quiet);
-        NavigableMap<Band, Double> room = ears.of(quiet.get(0))
+            OpenEars ears, Conditions of, List<CurveReading> quiet, Map<Conditions, LevelCurve> gains) {
+        LevelCurve own = Sheets.meanOf(quiet);
+        LevelCurve room = ears.of(quiet.get(0))
                 .map(p -> Sheets.meanOf(p.takes().stream().map(CurveReading::of).toList()))
-                .orElse(new TreeMap<>());
-        NavigableMap<Band, Double> around = new TreeMap<>(room);
-        NavigableMap<Band, Double> gain = gains.getOrDefault(of.without(Set.of("stimulus")), new TreeMap<>());
-        around.replaceAll((band, level) -> level + gain.getOrDefault(band, 0.0));
-        NavigableMap<Band, Double> above = Curves.less(own, around);
+                .orElse(LevelCurve.EMPTY);
+        LevelCurve gain = gains.getOrDefault(of.without(Set.of("stimulus")), LevelCurve.EMPTY);
+        LevelCurve around = room.changed((band, level) -> level + gain.levelOr(band, 0.0));
+        LevelCurve above = Curves.less(own, around);
         if (above.isEmpty()) {
             return Optional.empty();
         }
-        List<Band> near = above.keySet().stream()
-                .filter(b -> above.getOrDefault(b, 0.0) < TOLD_APART_DB)
+        List<Band> near = above.bands().stream()
+                .filter(b -> above.levelOr(b, 0.0) < TOLD_APART_DB)
                 .toList();
-        List<Band> apart = new ArrayList<>(above.keySet());
+        List<Band> apart = new ArrayList<>(above.bands());
         apart.removeAll(near);
         double ownDb = Curves.overallDb(own, Weighting.A);
         return Optional.of(new Silence(of, ownDb, ownDb - Curves.overallDb(around, Weighting.A), near, apart));
@@ -168,20 +163,19 @@ final class OwnNoise implements DataCheck {
                         .with("threshold", TOLD_APART_DB));
     }
 
-    private static void limited(
-            Tally tally, Session session, Conditions of, NavigableMap<Band, Double> own, List<Band> apart) {
+    private static void limited(Tally tally, Session session, Conditions of, LevelCurve own, List<Band> apart) {
         Conditions state = of.without(Set.of("stimulus"));
         Sheets.grouped(Sheets.inPlace(session), Sheets.REPEATS).forEach((sounding, readings) -> {
             if (!sounding.without(Set.of("stimulus")).equals(state)) {
                 return;
             }
-            NavigableMap<Band, Double> above = Curves.less(Sheets.meanOf(readings), own);
+            LevelCurve above = Curves.less(Sheets.meanOf(readings), own);
             List<Band> limited = apart.stream()
-                    .filter(b -> above.getOrDefault(b, LIMITED_DB) < LIMITED_DB)
+                    .filter(b -> above.levelOr(b, LIMITED_DB) < LIMITED_DB)
                     .toList();
             if (!limited.isEmpty()) {
                 double least = limited.stream()
-                        .mapToDouble(b -> above.getOrDefault(b, LIMITED_DB))
+                        .mapToDouble(b -> above.levelOr(b, LIMITED_DB))
                         .min()
                         .orElse(LIMITED_DB);
                 boolean bounded = least < BackgroundFloor.LOWEST_DB;

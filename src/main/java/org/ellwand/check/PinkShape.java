@@ -1,7 +1,7 @@
 package org.ellwand.check;
 
+import java.util.Arrays;
 import java.util.List;
-import java.util.NavigableMap;
 import org.ellwand.acoustics.Band;
 import org.ellwand.acoustics.Resolution;
 import org.ellwand.check.Finding.Consequence;
@@ -41,7 +41,7 @@ final class PinkShape implements DataCheck {
         Session session = material.session();
         Tally tally = new Tally(this, session);
         Sheets.grouped(Sheets.fields(session), Sheets.REPEATS).values().forEach(readings -> {
-            NavigableMap<Band, Double> curve = Curves.between(Sheets.meanOf(readings), 125, 8000);
+            LevelCurve curve = Curves.between(Sheets.meanOf(readings), 125, 8000);
             if (Sheets.isPink(session, readings.get(0))
                     && Curves.isAsFineAs(Resolution.THIRD_OCTAVE, curve)
                     && curve.size() >= FEWEST) {
@@ -52,13 +52,13 @@ final class PinkShape implements DataCheck {
         return tally.done();
     }
 
-    private static void judge(Tally tally, Session session, CurveReading of, NavigableMap<Band, Double> curve) {
+    private static void judge(Tally tally, Session session, CurveReading of, LevelCurve curve) {
         double mean = Curves.average(curve);
-        List<Band> off = curve.keySet().stream()
-                .filter(b -> Math.abs(curve.getOrDefault(b, mean) - mean) > thresholdDb(session, b))
+        List<Band> off = curve.bands().stream()
+                .filter(b -> Math.abs(curve.levelOr(b, mean) - mean) > thresholdDb(session, b))
                 .toList();
         double slope = slope(curve);
-        double reading = curve.keySet().stream()
+        double reading = curve.bands().stream()
                 .mapToDouble(b -> Sheets.readingDb(session, b))
                 .max()
                 .orElse(0);
@@ -66,7 +66,7 @@ final class PinkShape implements DataCheck {
         double slopeLimit = Math.max(LEVEL_DB_PER_OCTAVE, SCATTER * reading / Math.sqrt(spread(curve)));
         if (!off.isEmpty()) {
             double worst = off.stream()
-                    .mapToDouble(b -> Math.abs(curve.getOrDefault(b, mean) - mean))
+                    .mapToDouble(b -> Math.abs(curve.levelOr(b, mean) - mean))
                     .max()
                     .orElse(0);
             Remark remark = Remark.of("pink-not-flat").with("off", worst).with("threshold", FLAT_DB);
@@ -89,23 +89,23 @@ final class PinkShape implements DataCheck {
         return Math.log(band.exactHz() / 1000) / Math.log(2);
     }
 
-    private static double centre(NavigableMap<Band, Double> curve) {
-        return curve.keySet().stream().mapToDouble(PinkShape::octave).average().orElse(0);
+    private static double centre(LevelCurve curve) {
+        return curve.bands().stream().mapToDouble(PinkShape::octave).average().orElse(0);
     }
 
     /** Sum of the squared distances in octaves from the middle of the bands. */
-    private static double spread(NavigableMap<Band, Double> curve) {
+    private static double spread(LevelCurve curve) {
         double centre = centre(curve);
-        return curve.keySet().stream()
+        return curve.bands().stream()
                 .mapToDouble(b -> Math.pow(octave(b) - centre, 2))
                 .sum();
     }
 
     /** Least squares, dB per octave. */
-    private static double slope(NavigableMap<Band, Double> curve) {
+    private static double slope(LevelCurve curve) {
         double centre = centre(curve);
-        return curve.entrySet().stream()
-                        .mapToDouble(e -> (octave(e.getKey()) - centre) * e.getValue())
+        return Arrays.stream(curve.changed((band, level) -> (octave(band) - centre) * level)
+                                .numbers())
                         .sum()
                 / spread(curve);
     }

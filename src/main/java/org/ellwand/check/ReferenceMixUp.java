@@ -6,7 +6,6 @@ import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.NavigableMap;
 import java.util.Optional;
 import java.util.TreeMap;
 import org.ellwand.acoustics.Band;
@@ -77,19 +76,21 @@ final class ReferenceMixUp implements DataCheck {
     public Checked check(Material material) {
         Session session = material.session();
         Tally tally = new Tally(this, session);
-        Attenuations ears = Attenuations.in(session);
+        Attenuations ears = material.attenuations();
         List<CurveReading> quiet = BackgroundFloor.quiet(material.asRead());
-        Map<Conditions, List<NavigableMap<Band, Double>>> gains = new LinkedHashMap<>();
+        Map<Conditions, List<LevelCurve>> gains = new LinkedHashMap<>();
         session.readings()
                 .forEach(reading -> gain(session, ears, reading)
                         .ifPresent(gain -> gains.computeIfAbsent(
                                         reading.conditions().without(Sheets.REPEATS), k -> new ArrayList<>())
                                 .add(gain)));
-        Map<Conditions, NavigableMap<Band, Double>> ownEars = Sheets.openEarGains(session);
+        Map<Conditions, LevelCurve> ownEars = Sheets.openEarGains(session);
         Map<Optional<String>, LevelCurve> own = new HashMap<>();
+        Average average = new Average();
         gains.forEach((of, curves) -> {
             LevelCurve ear = own.computeIfAbsent(of.get("ear"), name -> ownGain(ownEars, name));
-            follows(tally, ear, of, LevelCurve.of(Curves.mean(curves)));
+            LevelCurve gain = Curves.mean(curves);
+            follows(tally, earGain(ear, average, gain), of, gain);
         });
         Sheets.sounding(material.asRead(), r -> !r.isFieldMicrophone())
                 .forEach(reading -> level(tally, material.asRead(), quiet, reading));
@@ -97,25 +98,18 @@ final class ReferenceMixUp implements DataCheck {
     }
 
     /** The insertion gain of a reading in place; nothing where its open ear is missing. */
-    private static Optional<NavigableMap<Band, Double>> gain(Session session, Attenuations ears, CurveReading reading) {
+    private static Optional<LevelCurve> gain(Session session, Attenuations ears, CurveReading reading) {
         if (!reading.isInPlace() || Sheets.isQuiet(session, reading)) {
             return Optional.empty();
         }
-        Optional<NavigableMap<Band, Double>> curve =
+        Optional<LevelCurve> curve =
                 reading.values() == Reading.Values.LEVELS ? ears.of(reading) : Optional.of(Sheets.curve(reading));
         boolean isGain = reading.values() == Reading.Values.INSERTION_GAIN;
-        return curve.map(differences -> {
-            LevelCurve gain = LevelCurve.of(Curves.between(differences, LOWEST_HZ, HIGHEST_HZ));
-            if (isGain) {
-                return gain;
-            }
-            gain.negate();
-            return gain;
-        });
+        return curve.map(differences -> Curves.between(differences, LOWEST_HZ, HIGHEST_HZ))
+                .map(differences -> isGain ? differences : differences.negated());
     }
 
-    private static void follows(Tally tally, LevelCurve ownEar, Conditions of, LevelCurve gain) {
-        LevelCurve ear = earGain(ownEar, gain);
+    private static void follows(Tally tally, LevelCurve ear, Conditions of, LevelCurve gain) {
         if (ear.size() < FEWEST) {
             return;
         }
@@ -128,7 +122,7 @@ final class ReferenceMixUp implements DataCheck {
         if (correlation > CORRELATION && share > SHARE) {
             tally.add(
                     of,
-                    common.keySet(),
+                    common.bands(),
                     Errs.HIDES_ATTENUATION,
                     Consequence.NOTED,
                     new Measure(correlation, CORRELATION, "correlation"),
@@ -139,23 +133,40 @@ final class ReferenceMixUp implements DataCheck {
     }
 
     /** The gain of the session's own ear of a name, where it was measured. */
-    private static LevelCurve ownGain(Map<Conditions, NavigableMap<Band, Double>> ownEars, Optional<String> ear) {
-        NavigableMap<Band, Double> own = new TreeMap<>();
+    private static LevelCurve ownGain(Map<Conditions, LevelCurve> ownEars, Optional<String> ear) {
+        Map<Band, Double> own = new TreeMap<>();
         ownEars.forEach((open, gain) -> {
             if (open.get("ear").equals(ear)) {
-                own.putAll(Curves.between(gain, LOWEST_HZ, HIGHEST_HZ));
+                Curves.between(gain, LOWEST_HZ, HIGHEST_HZ).forEach(own::put);
             }
         });
         return LevelCurve.of(own);
     }
 
     /** Of the session's own ear, where it sounds like one; else of the average ear; at bands that a curve has. */
-    private static LevelCurve earGain(LevelCurve own, LevelCurve like) {
+    private static LevelCurve earGain(LevelCurve own, Average average, LevelCurve like) {
         boolean soundsLikeOne = Arrays.stream(own.numbers()).anyMatch(db -> db > LEAST_PEAK_DB);
-        LevelCurve ear = soundsLikeOne ? own : averageAt(like.bands());
+        LevelCurve ear = soundsLikeOne ? own : average.at(like.bands());
         return ear.hasBandsOf(like)
                 ? ear
-                : ear.at(like.bands().stream().filter(ear::containsKey).toList());
+                : ear.at(like.bands().stream()
+                        .filter(band -> ear.place(band) >= 0)
+                        .toList());
+    }
+
+    /** The gain of the average ear at some bands; of the bands that were asked for last it is kept. */
+    private static final class Average {
+        private List<Band> last = List.of();
+        private LevelCurve gain = LevelCurve.EMPTY;
+
+        @SuppressWarnings("ReferenceEquality") // Curves of a sheet share the list of their bands.
+        LevelCurve at(List<Band> bands) {
+            if (bands != last) {
+                last = bands;
+                gain = averageAt(bands);
+            }
+            return gain;
+        }
     }
 
     private static LevelCurve averageAt(List<Band> bands) {
@@ -181,20 +192,23 @@ final class ReferenceMixUp implements DataCheck {
 
     private static void level(Tally tally, Session session, List<CurveReading> hush, CurveReading reading) {
         Optional<Double> stated = Sheets.levelDb(session, reading).filter(db -> db >= LOUD_DB);
-        NavigableMap<Band, Double> curve = Sheets.curve(reading);
+        LevelCurve curve = Sheets.curve(reading);
         if (stated.isEmpty() || curve.size() < FEWEST) {
             return;
         }
         tally.looked();
         // The sum lies above its loudest band.
-        double loudest = Arrays.stream(LevelCurve.of(curve).numbers()).max().orElseThrow();
+        double loudest = Double.NEGATIVE_INFINITY;
+        for (double level : curve.numbers()) {
+            loudest = Math.max(loudest, level);
+        }
         if (stated.get() - loudest <= BEYOND_BONE_DB) {
             return;
         }
         double sum = Curves.overallDb(curve, Weighting.Z);
         double below = stated.get() - sum;
         // A tube that hears nothing reads its background; that is another fault.
-        NavigableMap<Band, Double> quiet = Sheets.meanOf(BackgroundFloor.quiet(session, hush, reading));
+        LevelCurve quiet = Sheets.meanOf(BackgroundFloor.quiet(session, hush, reading));
         boolean heard = !quiet.isEmpty() && sum > Curves.overallDb(quiet, Weighting.Z) - OFF_BACKGROUND_DB;
         if (below > BEYOND_BONE_DB && !heard) {
             tally.add(

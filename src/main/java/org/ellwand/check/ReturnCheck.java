@@ -1,7 +1,6 @@
 package org.ellwand.check;
 
 import java.util.List;
-import java.util.NavigableMap;
 import java.util.Optional;
 import org.ellwand.acoustics.Band;
 import org.ellwand.check.Finding.Consequence;
@@ -61,15 +60,13 @@ final class ReturnCheck implements DataCheck {
         return Levels.kind(session, takes.get(0)).equals(Levels.MUSIC);
     }
 
-    private static void compare(Tally tally, Session session, CurveReading take, NavigableMap<Band, Double> change) {
+    private static void compare(Tally tally, Session session, CurveReading take, LevelCurve change) {
         tally.looked();
-        NavigableMap<Band, Double> difference = LevelCurve.of(change).copy();
-        difference.replaceAll((band, db) -> Math.abs(db));
+        LevelCurve difference = change.changed(Math::abs);
         for (Consequence consequence : List.of(Consequence.UNUSABLE, Consequence.NOTED)) {
-            List<Band> bands = difference.keySet().stream()
-                    .filter(b -> grade(session, b)
-                            .of(difference.getOrDefault(b, 0.0))
-                            .equals(Optional.of(consequence)))
+            List<Band> bands = difference.bands().stream()
+                    .filter(b ->
+                            grade(session, b).of(difference.levelOr(b, 0.0)).equals(Optional.of(consequence)))
                     .toList();
             if (!bands.isEmpty()) {
                 add(tally, session, take, difference, bands, consequence);
@@ -86,13 +83,13 @@ final class ReturnCheck implements DataCheck {
             Tally tally,
             Session session,
             CurveReading take,
-            NavigableMap<Band, Double> difference,
+            LevelCurve difference,
             List<Band> bands,
             Consequence consequence) {
         Band worst = bands.stream()
-                .max(java.util.Comparator.comparingDouble(b -> difference.getOrDefault(b, 0.0)))
+                .max(java.util.Comparator.comparingDouble(b -> difference.levelOr(b, 0.0)))
                 .orElseThrow();
-        double figure = difference.getOrDefault(worst, 0.0);
+        double figure = difference.levelOr(worst, 0.0);
         double threshold = grade(session, worst).passed(consequence);
         tally.add(
                 take.conditions(),

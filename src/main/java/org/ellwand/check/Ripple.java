@@ -3,7 +3,6 @@ package org.ellwand.check;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
-import java.util.NavigableMap;
 import java.util.Optional;
 import java.util.TreeMap;
 import org.ellwand.acoustics.Band;
@@ -26,8 +25,8 @@ record Ripple(double delayMs, double depthDb, double share) {
     private static final double LOWEST_HZ = 200;
 
     /** The ripple of a curve that explains most of it; nothing where there are too few bands. */
-    static Optional<Ripple> of(NavigableMap<Band, Double> curve) {
-        NavigableMap<Band, Double> rest = beyondAverage(curve);
+    static Optional<Ripple> of(LevelCurve curve) {
+        LevelCurve rest = beyondAverage(curve);
         Optional<Ripple> best = Optional.empty();
         for (double ms = SHORTEST_MS; ms <= LONGEST_MS; ms *= STEP) {
             Optional<Ripple> one = fit(rest, ms);
@@ -39,27 +38,24 @@ record Ripple(double delayMs, double depthDb, double share) {
         return best;
     }
 
-    private static NavigableMap<Band, Double> beyondAverage(NavigableMap<Band, Double> curve) {
-        NavigableMap<Band, Double> rest = new TreeMap<>();
-        for (Map.Entry<Band, Double> at : curve.entrySet()) {
-            Band band = at.getKey();
+    private static LevelCurve beyondAverage(LevelCurve curve) {
+        Map<Band, Double> rest = new TreeMap<>();
+        for (int b = 0; b < curve.size(); b++) {
+            Band band = curve.bands().get(b);
             int half = band.resolution().bandsPerOctave() / 2;
-            NavigableMap<Band, Double> around = curve.subMap(
-                    new Band(band.resolution(), band.index() - half),
-                    true,
-                    new Band(band.resolution(), band.index() + half),
-                    true);
+            int from = curve.beside(b, -half);
+            int to = curve.beside(b, half);
             // At the ends the average would lie to one side.
-            if (around.size() == 2 * half + 1 && band.exactHz() >= LOWEST_HZ) {
-                rest.put(band, at.getValue() - Curves.average(around));
+            if (from >= 0 && to - from == 2 * half && band.exactHz() >= LOWEST_HZ) {
+                rest.put(band, curve.numbers()[b] - Curves.average(curve.part(from, to + 1)));
             }
         }
-        return rest;
+        return LevelCurve.of(rest);
     }
 
-    private static Optional<Ripple> fit(NavigableMap<Band, Double> rest, double ms) {
+    private static Optional<Ripple> fit(LevelCurve rest, double ms) {
         List<Band> bands = new ArrayList<>();
-        for (Band band : rest.keySet()) {
+        for (Band band : rest.bands()) {
             double width = band.upperEdgeHz() - band.lowerEdgeHz();
             if (BANDS_PER_PERIOD * width <= 1000 / ms && band.exactHz() >= 500 / ms) {
                 bands.add(band);
@@ -76,7 +72,7 @@ record Ripple(double delayMs, double depthDb, double share) {
         double yy = 0;
         for (Band band : bands) {
             double phase = 2 * Math.PI * band.exactHz() * ms / 1000;
-            double y = rest.getOrDefault(band, 0.0);
+            double y = rest.levelOr(band, 0.0);
             cc += Math.cos(phase) * Math.cos(phase);
             ss += Math.sin(phase) * Math.sin(phase);
             cs += Math.cos(phase) * Math.sin(phase);

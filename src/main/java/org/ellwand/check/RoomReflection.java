@@ -1,8 +1,6 @@
 package org.ellwand.check;
 
 import java.util.List;
-import java.util.NavigableMap;
-import org.ellwand.acoustics.Band;
 import org.ellwand.acoustics.Resolution;
 import org.ellwand.check.Finding.Consequence;
 import org.ellwand.check.Finding.Errs;
@@ -36,7 +34,7 @@ final class RoomReflection implements DataCheck {
         Session session = material.session();
         Tally tally = new Tally(this, session);
         Sheets.grouped(Sheets.fields(session), Sheets.REPEATS).forEach((of, readings) -> {
-            NavigableMap<Band, Double> curve = Sheets.meanOf(readings);
+            LevelCurve curve = Sheets.meanOf(readings);
             if (Curves.isAsFineAs(Resolution.TWELFTH_OCTAVE, curve)) {
                 Ripple.of(curve).ifPresent(ripple -> {
                     tally.looked();

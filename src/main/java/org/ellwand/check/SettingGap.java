@@ -3,7 +3,6 @@ package org.ellwand.check;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
-import java.util.NavigableMap;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.function.Function;
@@ -19,7 +18,7 @@ import org.ellwand.measurement.Session;
  * @param db mean over the bands
  * @param bands from 125 Hz to 8 kHz, as far as both were read
  */
-record SettingGap(String first, String second, Conditions insertion, double db, Set<Band> bands) {
+record SettingGap(String first, String second, Conditions insertion, double db, List<Band> bands) {
     /** Differences of two settings below this say nothing of their order, dB. */
     private static final double LEAST_DB = 1;
 
@@ -35,15 +34,13 @@ record SettingGap(String first, String second, Conditions insertion, double db, 
      * @param curves of the readings
      */
     static List<SettingGap> of(
-            Conditions insertion,
-            List<CurveReading> readings,
-            Function<CurveReading, NavigableMap<Band, Double>> curves) {
+            Conditions insertion, List<CurveReading> readings, Function<CurveReading, LevelCurve> curves) {
         Map<String, List<CurveReading>> settings = new TreeMap<>();
         readings.forEach(r -> r.get("setting")
                 .ifPresent(
                         s -> settings.computeIfAbsent(s, k -> new ArrayList<>()).add(r)));
         List<String> names = List.copyOf(settings.keySet());
-        List<NavigableMap<Band, Double>> levels = settings.values().stream()
+        List<LevelCurve> levels = settings.values().stream()
                 .map(alike -> Curves.mean(alike.stream().map(curves).toList()))
                 .toList();
         List<SettingGap> gaps = new ArrayList<>();
@@ -52,7 +49,7 @@ record SettingGap(String first, String second, Conditions insertion, double db, 
                 var difference = Curves.between(Curves.less(levels.get(i), levels.get(j)), 125, 8000);
                 if (!difference.isEmpty()) {
                     double db = Curves.average(difference);
-                    gaps.add(new SettingGap(names.get(i), names.get(j), insertion, db, difference.keySet()));
+                    gaps.add(new SettingGap(names.get(i), names.get(j), insertion, db, difference.bands()));
                 }
             }
         }

@@ -7,7 +7,6 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
-import java.util.NavigableMap;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Predicate;
@@ -71,7 +70,7 @@ final class Sheets {
     }
 
     /** The measured levels of a reading; bounds are left out. */
-    static NavigableMap<Band, Double> curve(CurveReading reading) {
+    static LevelCurve curve(CurveReading reading) {
         Spectrum spectrum = reading.spectrum();
         if (spectrum.isMeasured()) {
             return new LevelCurve(spectrum.bandList(), spectrum.levelsDb());
@@ -95,7 +94,7 @@ final class Sheets {
                 .toList();
     }
 
-    static NavigableMap<Band, Double> meanOf(List<CurveReading> readings) {
+    static LevelCurve meanOf(List<CurveReading> readings) {
         return Curves.mean(readings.stream().map(Sheets::curve).toList());
     }
 
@@ -161,14 +160,14 @@ final class Sheets {
     }
 
     /** The gain of the open ear over the field, by stimulus, where both were measured. */
-    static Map<Conditions, NavigableMap<Band, Double>> openEarGains(Session session) {
-        Map<Conditions, NavigableMap<Band, Double>> gains = new LinkedHashMap<>();
+    static Map<Conditions, LevelCurve> openEarGains(Session session) {
+        Map<Conditions, LevelCurve> gains = new LinkedHashMap<>();
         List<CurveReading> fields = fields(session);
         grouped(openEars(session), REPEATS).forEach((conditions, takes) -> {
             List<CurveReading> field = fields.stream()
                     .filter(f -> f.get("stimulus").equals(conditions.get("stimulus")))
                     .toList();
-            NavigableMap<Band, Double> gain = Curves.less(meanOf(takes), meanOf(field));
+            LevelCurve gain = Curves.less(meanOf(takes), meanOf(field));
             if (!gain.isEmpty()) {
                 gains.put(conditions, gain);
             }

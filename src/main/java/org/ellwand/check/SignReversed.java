@@ -4,10 +4,8 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.NavigableMap;
 import java.util.Optional;
 import java.util.Set;
-import org.ellwand.acoustics.Band;
 import org.ellwand.amount.Unit;
 import org.ellwand.check.Finding.Consequence;
 import org.ellwand.check.Finding.Errs;
@@ -50,9 +48,9 @@ final class SignReversed implements DataCheck {
     public Checked check(Material material) {
         Session session = material.asRead();
         Tally tally = new Tally(this, session);
-        Attenuations ears = Attenuations.in(session);
+        Attenuations ears = material.attenuationsAsRead();
         session.readings().stream().filter(SignReversed::isAttenuation).forEach(r -> judge(tally, r));
-        Map<Conditions, List<NavigableMap<Band, Double>>> gains = new LinkedHashMap<>();
+        Map<Conditions, List<LevelCurve>> gains = new LinkedHashMap<>();
         for (CurveReading reading : session.readings()) {
             gain(session, ears, reading)
                     .ifPresent(
@@ -64,19 +62,17 @@ final class SignReversed implements DataCheck {
     }
 
     /** The insertion gain of a sheet of gains, or of levels whose open ear was read. */
-    private static Optional<NavigableMap<Band, Double>> gain(Session session, Attenuations ears, CurveReading reading) {
+    private static Optional<LevelCurve> gain(Session session, Attenuations ears, CurveReading reading) {
         if (reading.values() == Reading.Values.INSERTION_GAIN) {
             return Optional.of(Sheets.curve(reading));
         }
         boolean levels =
                 reading.values() == Reading.Values.LEVELS && reading.isInPlace() && !Sheets.isQuiet(session, reading);
-        Optional<NavigableMap<Band, Double>> attenuation = levels ? ears.of(reading) : Optional.empty();
-        attenuation.ifPresent(curve -> LevelCurve.of(curve).negate());
-        return attenuation;
+        return levels ? ears.of(reading).map(LevelCurve::negated) : Optional.empty();
     }
 
     /** The setting that gains least still gains, where it is loud already. */
-    private static void judge(Tally tally, Session session, Conditions of, List<NavigableMap<Band, Double>> curves) {
+    private static void judge(Tally tally, Session session, Conditions of, List<LevelCurve> curves) {
         tally.looked();
         double least = curves.stream().mapToDouble(Curves::average).min().orElse(0);
         Optional<Double> level = session.stimulusOf(of).flatMap(s -> s.levelIn(Unit.DB_SPL));
@@ -100,12 +96,12 @@ final class SignReversed implements DataCheck {
 
     private static void judge(Tally tally, CurveReading reading) {
         tally.looked();
-        NavigableMap<Band, Double> curve = Sheets.curve(reading);
+        LevelCurve curve = Sheets.curve(reading);
         double mean = Curves.average(curve);
         if (mean < LEAST_DB) {
             tally.add(
                     reading.conditions(),
-                    curve.keySet(),
+                    curve.bands(),
                     Errs.EITHER,
                     Consequence.UNUSABLE,
                     new Measure(mean, LEAST_DB, "dB"),

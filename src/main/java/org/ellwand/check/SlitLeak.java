@@ -1,11 +1,11 @@
 package org.ellwand.check;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.NavigableMap;
 import java.util.Optional;
 import java.util.Set;
 import org.ellwand.acoustics.Band;
@@ -72,13 +72,13 @@ final class SlitLeak implements DataCheck {
     }
 
     /** One insertion at its strongest setting. */
-    private record Seal(Conditions insertion, NavigableMap<Band, Double> attenuation, double lowDb, double slope) {
+    private record Seal(Conditions insertion, LevelCurve attenuation, double lowDb, double slope) {
         Conditions state() {
             return insertion.without(INSERTION);
         }
 
-        Set<Band> bands() {
-            return Curves.between(attenuation, 0, HIGHEST_HZ).keySet();
+        List<Band> bands() {
+            return Curves.between(attenuation, 0, HIGHEST_HZ).bands();
         }
     }
 
@@ -87,7 +87,7 @@ final class SlitLeak implements DataCheck {
         Session session = material.session();
         Tally tally = new Tally(this, session);
         List<Seal> seals = new ArrayList<>();
-        Attenuations ears = Attenuations.in(session);
+        Attenuations ears = material.attenuations();
         Sheets.grouped(material.inPlace(), SWITCHED)
                 .forEach((insertion, readings) ->
                         strongest(ears, insertion, readings).ifPresent(seals::add));
@@ -110,7 +110,7 @@ final class SlitLeak implements DataCheck {
                 .max(Comparator.comparingDouble(Seal::lowDb));
     }
 
-    private static Optional<Seal> seal(Conditions insertion, NavigableMap<Band, Double> curve) {
+    private static Optional<Seal> seal(Conditions insertion, LevelCurve curve) {
         Optional<Double> lowest = Curves.at(curve, 125);
         Optional<Double> upper = Curves.at(curve, HIGHEST_HZ);
         if (lowest.isEmpty() || upper.isEmpty() || Curves.at(curve, 250).isEmpty()) {
@@ -121,7 +121,7 @@ final class SlitLeak implements DataCheck {
     }
 
     private static void judge(Tally tally, Session session, Seal seal, double bestDb) {
-        Band lowest = seal.attenuation().firstKey();
+        Band lowest = seal.attenuation().lowest();
         double behind = Math.max(BEHIND_BEST_DB, SCATTER * Sheets.insertionDb(session, lowest));
         double boost = boostDb(seal);
         if (seal.lowDb() < VERY_LOW_DB && seal.slope() >= VERY_STEEP) {
@@ -152,8 +152,8 @@ final class SlitLeak implements DataCheck {
     private static double boostDb(Seal seal) {
         boolean holdsBack = Curves.average(Curves.between(seal.attenuation(), 2000, 4000)) > HELD_BACK_DB;
         return holdsBack
-                ? Curves.between(seal.attenuation(), 160, HIGHEST_HZ).values().stream()
-                        .mapToDouble(db -> db)
+                ? Arrays.stream(Curves.between(seal.attenuation(), 160, HIGHEST_HZ)
+                                .numbers())
                         .min()
                         .orElse(0)
                 : 0;

@@ -3,7 +3,6 @@ package org.ellwand.check;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.NavigableMap;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.IntStream;
@@ -54,7 +53,7 @@ final class StandingWave implements DataCheck {
     public Checked check(Material material) {
         Session session = material.session();
         Tally tally = new Tally(this, session);
-        Map<Conditions, NavigableMap<Band, Double>> gains = Sheets.openEarGains(session);
+        Map<Conditions, LevelCurve> gains = Sheets.openEarGains(session);
         Map<Conditions, Notch> far = new LinkedHashMap<>();
         gains.forEach((conditions, gain) -> {
             if (!notch(tally, session, conditions, gain, far)) {
@@ -74,14 +73,14 @@ final class StandingWave implements DataCheck {
 
     /** Looks at the deepest notch of a curve; whether it makes levels unusable. */
     private static boolean notch(
-            Tally tally, Session session, Conditions of, NavigableMap<Band, Double> gain, Map<Conditions, Notch> far) {
+            Tally tally, Session session, Conditions of, LevelCurve gain, Map<Conditions, Notch> far) {
         Optional<Notch> unusable = Notch.deepest(gain).filter(notch -> judge(tally, session, of, notch));
         unusable.ifPresent(notch -> far.merge(of.without(Set.of("device", "stimulus")), notch, Notch::lower));
         return unusable.isPresent();
     }
 
     /** What is left of the ear's gain at 5 and 6.3 kHz. */
-    private static void drop(Tally tally, Conditions of, NavigableMap<Band, Double> gain) {
+    private static void drop(Tally tally, Conditions of, LevelCurve gain) {
         if (!Curves.isAsFineAs(Resolution.THIRD_OCTAVE, gain)
                 || Curves.at(gain, 6300).isEmpty()) {
             return;
@@ -94,7 +93,7 @@ final class StandingWave implements DataCheck {
             double threshold = unusable ? NO_GAIN_DB : LITTLE_GAIN_DB;
             tally.add(
                     of,
-                    Curves.between(gain, 5000, HIGHEST_HZ).keySet(),
+                    Curves.between(gain, 5000, HIGHEST_HZ).bands(),
                     Errs.EITHER,
                     unusable ? Consequence.UNUSABLE : Consequence.NOTED,
                     new Measure(least, threshold, "dB"),

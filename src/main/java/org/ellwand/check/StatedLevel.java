@@ -2,9 +2,7 @@ package org.ellwand.check;
 
 import java.util.List;
 import java.util.Map;
-import java.util.NavigableMap;
 import java.util.Optional;
-import org.ellwand.acoustics.Band;
 import org.ellwand.acoustics.Weighting;
 import org.ellwand.amount.Unit;
 import org.ellwand.check.Finding.Consequence;
@@ -45,7 +43,7 @@ final class StatedLevel implements DataCheck {
         // A later reading that differs from the first is a drift ({@link FieldDrift}).
         Sheets.grouped(Sheets.fields(session), Sheets.REPEATS).values().forEach(takes -> {
             CurveReading reading = takes.get(0);
-            NavigableMap<Band, Double> curve = Sheets.curve(reading);
+            LevelCurve curve = Sheets.curve(reading);
             Optional<Double> stated = Sheets.levelDb(session, reading);
             if (Curves.at(curve, 125).isPresent() && Curves.at(curve, 8000).isPresent()) {
                 stated.ifPresent(db -> {
@@ -59,7 +57,7 @@ final class StatedLevel implements DataCheck {
     }
 
     /** The level in dB(A), where it is none in dB SPL; the other way round the same slip. */
-    private static void weighted(Tally tally, Session session, CurveReading reading, NavigableMap<Band, Double> curve) {
+    private static void weighted(Tally tally, Session session, CurveReading reading, LevelCurve curve) {
         Optional<Double> stated = session.stimulusOf(reading.conditions()).flatMap(s -> s.levelIn(Unit.DB_A));
         if (stated.isEmpty()) {
             return;
@@ -73,16 +71,15 @@ final class StatedLevel implements DataCheck {
         }
     }
 
-    private static double farDb(Session session, NavigableMap<Band, Double> curve) {
-        double reading = curve.keySet().stream()
+    private static double farDb(Session session, LevelCurve curve) {
+        double reading = curve.bands().stream()
                 .mapToDouble(b -> Sheets.readingDb(session, b))
                 .max()
                 .orElse(0);
         return Math.max(FAR_DB, SCATTER * reading);
     }
 
-    private static void judge(
-            Tally tally, Session session, CurveReading reading, NavigableMap<Band, Double> curve, double stated) {
+    private static void judge(Tally tally, Session session, CurveReading reading, LevelCurve curve, double stated) {
         double plain = Curves.overallDb(curve, Weighting.Z);
         double weighted = Curves.overallDb(curve, Weighting.A);
         double off = Math.abs(stated - plain);

@@ -3,9 +3,7 @@ package org.ellwand.check;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.NavigableMap;
 import java.util.Set;
-import org.ellwand.acoustics.Band;
 import org.ellwand.check.Finding.Consequence;
 import org.ellwand.check.Finding.Errs;
 import org.ellwand.check.Finding.Measure;
@@ -80,9 +78,8 @@ final class SwappedInPlace {
                             boolean beside =
                                     Owner.of(ofOther).filter(owner::isBeside).isPresent();
                             if (beside && isAlike(session, of, other, ofOther)) {
-                                NavigableMap<Band, Double> open = Curves.less(open(session, of), open(other, ofOther));
-                                NavigableMap<Band, Double> inPlace =
-                                        Curves.less(Sheets.meanOf(readings), Sheets.meanOf(others));
+                                LevelCurve open = Curves.less(open(session, of), open(other, ofOther));
+                                LevelCurve inPlace = Curves.less(Sheets.meanOf(readings), Sheets.meanOf(others));
                                 add(gaps, owner.ear(), EarSwap.shape(open), EarSwap.shape(inPlace));
                             }
                         })));
@@ -93,7 +90,7 @@ final class SwappedInPlace {
     }
 
     /** The open ear of a state under its sound. */
-    private static NavigableMap<Band, Double> open(Session session, Conditions of) {
+    private static LevelCurve open(Session session, Conditions of) {
         List<CurveReading> takes = Sheets.openEars(session).stream()
                 .filter(r -> r.get("stimulus").equals(of.get("stimulus")))
                 .filter(r -> Owner.of(r.conditions()).equals(Owner.of(of)))
@@ -101,14 +98,8 @@ final class SwappedInPlace {
         return takes.isEmpty() ? LevelCurve.EMPTY : Sheets.meanOf(takes);
     }
 
-    private static void add(
-            Map<Conditions, Gap> gaps,
-            Conditions ear,
-            NavigableMap<Band, Double> open,
-            NavigableMap<Band, Double> inPlace) {
-        NavigableMap<Band, Double> turned = LevelCurve.of(open).copy();
-        turned.replaceAll((band, db) -> -db);
-        NavigableMap<Band, Double> off = Curves.less(inPlace, turned);
+    private static void add(Map<Conditions, Gap> gaps, Conditions ear, LevelCurve open, LevelCurve inPlace) {
+        LevelCurve off = Curves.less(inPlace, open.negated());
         double apart = Curves.rootMeanSquare(open);
         if (off.size() >= FEWEST_BANDS && apart > APART_DB) {
             gaps.merge(ear, new Gap(apart, Curves.rootMeanSquare(off)), Gap::or);

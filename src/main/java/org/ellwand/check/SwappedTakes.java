@@ -1,9 +1,7 @@
 package org.ellwand.check;
 
 import java.util.List;
-import java.util.NavigableMap;
 import java.util.Optional;
-import org.ellwand.acoustics.Band;
 import org.ellwand.check.Finding.Consequence;
 import org.ellwand.check.Finding.Errs;
 import org.ellwand.check.Finding.Measure;
@@ -46,11 +44,11 @@ final class SwappedTakes {
 
     private static void judge(Tally tally, Session session, CurveReading first, CurveReading take, CurveReading other) {
         tally.looked();
-        NavigableMap<Band, Double> shape = EarSwap.shape(Sheets.curve(take));
+        LevelCurve shape = EarSwap.shape(Sheets.curve(take));
         double toSame = away(shape, first);
         double toOther = away(shape, other);
-        if (toOther < EarSwap.apartDb(session, shape.keySet())
-                && away(EarSwap.shape(Sheets.curve(first)), other) > EarSwap.apartDb(session, shape.keySet())) {
+        if (toOther < EarSwap.apartDb(session, shape.bands())
+                && away(EarSwap.shape(Sheets.curve(first)), other) > EarSwap.apartDb(session, shape.bands())) {
             double nearer = toSame - toOther;
             Optional<Consequence> consequence = EarSwap.nearerDb().of(nearer);
             consequence.ifPresent(follows -> tally.add(
@@ -67,7 +65,7 @@ final class SwappedTakes {
         }
     }
 
-    private static double away(NavigableMap<Band, Double> shape, CurveReading from) {
+    private static double away(LevelCurve shape, CurveReading from) {
         return Curves.rootMeanSquare(Curves.less(shape, EarSwap.shape(Sheets.curve(from))));
     }
 }

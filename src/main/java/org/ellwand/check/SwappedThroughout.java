@@ -3,7 +3,6 @@ package org.ellwand.check;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
-import java.util.NavigableMap;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
@@ -54,13 +53,13 @@ final class SwappedThroughout {
         List<Double> wrong = new ArrayList<>();
         double threshold = LEAST_DB;
         for (List<CurveReading> alike : Sheets.grouped(readings, REPEATED).values()) {
-            NavigableMap<Band, Double> louder = Curves.between(
+            LevelCurve louder = Curves.between(
                     Curves.less(Sheets.meanOf(of(alike, pair.stronger())), Sheets.meanOf(of(alike, pair.weaker()))),
                     125,
                     8000);
             if (!louder.isEmpty()) {
                 wrong.add(Curves.average(louder));
-                threshold = Math.max(threshold, SCATTER * scatterDb(session, louder.keySet()));
+                threshold = Math.max(threshold, SCATTER * scatterDb(session, louder.bands()));
             }
         }
         double least = wrong.stream().mapToDouble(d -> d).min().orElse(0);
@@ -73,7 +72,7 @@ final class SwappedThroughout {
                 .toList();
     }
 
-    private static double scatterDb(Session session, Set<Band> bands) {
+    private static double scatterDb(Session session, List<Band> bands) {
         double reading = Sheets.meanReadingDb(session, bands);
         return session.settingsSwitchedInPlace()
                 ? reading

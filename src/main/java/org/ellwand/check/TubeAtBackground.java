@@ -1,8 +1,6 @@
 package org.ellwand.check;
 
 import java.util.List;
-import java.util.NavigableMap;
-import java.util.TreeMap;
 import org.ellwand.acoustics.Band;
 import org.ellwand.check.Finding.Consequence;
 import org.ellwand.check.Finding.Errs;
@@ -43,13 +41,12 @@ final class TubeAtBackground implements DataCheck {
     }
 
     /** A reading, and how far it lies above its background. */
-    private record Above(CurveReading reading, NavigableMap<Band, Double> aboveDb) {}
+    private record Above(CurveReading reading, LevelCurve aboveDb) {}
 
     @Override
     public Checked check(Material material) {
         Session session = material.asRead();
         Tally tally = new Tally(this, session);
-        Attenuations ears = Attenuations.in(session);
         List<CurveReading> quiet = BackgroundFloor.quiet(session);
         List<CurveReading> sounding = quiet.isEmpty() ? List.of() : Sheets.inPlace(session);
         Sheets.grouped(sounding, Sheets.REPEATS).values().forEach(group -> {
@@ -58,28 +55,28 @@ final class TubeAtBackground implements DataCheck {
                             r, Curves.less(Sheets.curve(r), Sheets.meanOf(BackgroundFloor.quiet(session, quiet, r)))))
                     .filter(above -> !above.aboveDb().isEmpty())
                     .toList();
-            all.forEach(one -> judge(tally, session, ears, one, all));
+            all.forEach(one -> judge(tally, material, one, all));
         });
         return tally.done();
     }
 
-    private static void judge(Tally tally, Session session, Attenuations ears, Above one, List<Above> all) {
+    private static void judge(Tally tally, Material material, Above one, List<Above> all) {
         tally.looked();
         List<Band> run = Curves.wideRun(one.aboveDb(), (band, db) -> db < AT_BACKGROUND_DB);
         if (run.isEmpty()) {
             return;
         }
-        List<NavigableMap<Band, Double>> others =
+        List<LevelCurve> others =
                 all.stream().filter(o -> !o.equals(one)).map(Above::aboveDb).toList();
         double clearer =
                 others.isEmpty() ? 0 : Curves.average(Curves.less(Curves.medianOf(others), one.aboveDb()), run);
-        double threshold = Math.max(CLEARER_DB, SCATTER * Sheets.meanInsertionDb(session, run));
+        double threshold = Math.max(CLEARER_DB, SCATTER * Sheets.meanInsertionDb(material.asRead(), run));
         if (clearer > threshold) {
             Remark remark =
                     Remark.of("tube-at-background").with("bands", run.size()).with("clearer", clearer);
             add(tally, one, run, new Measure(clearer, threshold, "dB"), remark);
         } else {
-            double least = leastAttenuation(ears, one.reading(), run);
+            double least = leastAttenuation(material.attenuationsAsRead(), one.reading(), run);
             if (least > BEYOND_BONE_DB) {
                 Remark remark = Remark.of("beyond-bone")
                         .with("bands", run.size())
@@ -91,11 +88,8 @@ final class TubeAtBackground implements DataCheck {
     }
 
     private static double leastAttenuation(Attenuations ears, CurveReading reading, List<Band> run) {
-        NavigableMap<Band, Double> attenuation = ears.of(reading).orElse(new TreeMap<>());
-        return run.stream()
-                .mapToDouble(b -> attenuation.getOrDefault(b, 0.0))
-                .min()
-                .orElse(0);
+        LevelCurve attenuation = ears.of(reading).orElse(LevelCurve.EMPTY);
+        return run.stream().mapToDouble(b -> attenuation.levelOr(b, 0.0)).min().orElse(0);
     }
 
     /** What a tube lacks it lacks most at high frequencies. */
@@ -103,7 +97,7 @@ final class TubeAtBackground implements DataCheck {
         Conditions of = one.reading().conditions();
         tally.add(
                 of,
-                one.aboveDb().tailMap(run.get(0), true).keySet(),
+                one.aboveDb().bandsFrom(run.get(0)),
                 Errs.INVENTS_ATTENUATION,
                 Consequence.UNUSABLE,
                 measure,

@@ -1,7 +1,6 @@
 package org.ellwand.check;
 
 import java.util.List;
-import java.util.NavigableMap;
 import org.ellwand.acoustics.Band;
 import org.ellwand.check.Finding.Consequence;
 import org.ellwand.check.Finding.Errs;
@@ -46,9 +45,9 @@ final class TubeExcess implements DataCheck {
     }
 
     private static void compare(Tally tally, Session session, CurveReading one, List<CurveReading> group) {
-        List<NavigableMap<Band, Double>> others =
+        List<LevelCurve> others =
                 group.stream().filter(r -> !r.equals(one)).map(Sheets::curve).toList();
-        NavigableMap<Band, Double> excess = Curves.between(
+        LevelCurve excess = Curves.between(
                 Curves.less(Curves.medianOf(others), Sheets.curve(one)), LOWEST_HZ, Double.POSITIVE_INFINITY);
         tally.looked();
         List<Band> run = Curves.wideRun(excess, (band, db) -> db > EXCESS_DB && db > thresholdDb(session, band));
@@ -66,7 +65,7 @@ final class TubeExcess implements DataCheck {
         tally.add(
                 reading.conditions(),
                 Curves.between(Sheets.curve(reading), LOWEST_HZ, Double.POSITIVE_INFINITY)
-                        .keySet(),
+                        .bands(),
                 Errs.INVENTS_ATTENUATION,
                 Consequence.UNUSABLE,
                 new Measure(figure, EXCESS_DB, "dB"),

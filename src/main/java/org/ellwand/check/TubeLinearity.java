@@ -3,7 +3,6 @@ package org.ellwand.check;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
-import java.util.NavigableMap;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
@@ -40,7 +39,7 @@ final class TubeLinearity implements DataCheck {
     }
 
     /** How much one insertion rises between two levels. */
-    private record Rise(CurveReading upper, NavigableMap<Band, Double> riseDb) {
+    private record Rise(CurveReading upper, LevelCurve riseDb) {
         String state() {
             return upper.conditions().without(Sheets.REPEATS).toString();
         }
@@ -72,9 +71,9 @@ final class TubeLinearity implements DataCheck {
     }
 
     private static void compare(Tally tally, Session session, Rise one, List<Rise> group) {
-        List<NavigableMap<Band, Double>> others =
+        List<LevelCurve> others =
                 group.stream().filter(r -> !r.equals(one)).map(Rise::riseDb).toList();
-        NavigableMap<Band, Double> lack = Curves.less(Curves.medianOf(others), one.riseDb());
+        LevelCurve lack = Curves.less(Curves.medianOf(others), one.riseDb());
         tally.looked();
         List<Band> run = Curves.wideRun(lack, (band, db) -> db > LACK_DB.noted() && db > noted(session, band));
         if (!run.isEmpty()) {

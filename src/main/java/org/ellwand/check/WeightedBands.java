@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.NavigableMap;
 import java.util.Optional;
 import java.util.Set;
 import org.ellwand.acoustics.Band;
@@ -69,14 +68,11 @@ final class WeightedBands implements DataCheck {
 
     /** Attenuation that falls by the weighting in every setting: what was read in place may be weighted. */
     private static void inPlace(Tally tally, Material material) {
-        Attenuations ears = Attenuations.in(material.session());
+        Attenuations ears = material.attenuations();
         Map<Conditions, List<Weighted>> states = new LinkedHashMap<>();
         for (CurveReading reading : material.inPlace()) {
             ears.of(reading)
-                    .flatMap(attenuation -> {
-                        LevelCurve.of(attenuation).negate();
-                        return Weighted.of(attenuation);
-                    })
+                    .flatMap(attenuation -> Weighted.of(attenuation.negated()))
                     .ifPresent(
                             one -> states.computeIfAbsent(reading.conditions().without(STATE), k -> new ArrayList<>())
                                     .add(one));
@@ -109,24 +105,22 @@ final class WeightedBands implements DataCheck {
      * @param fallDb by how much it lies lower at 125 Hz
      * @param bands of the curve
      */
-    private record Weighted(double offWeightingDb, double offLevelDb, double fallDb, Set<Band> bands) {
+    private record Weighted(double offWeightingDb, double offLevelDb, double fallDb, List<Band> bands) {
         boolean isSo() {
             return offWeightingDb < NEAR_DB && offWeightingDb < offLevelDb / 2;
         }
 
-        static Optional<Weighted> of(NavigableMap<Band, Double> curve) {
+        static Optional<Weighted> of(LevelCurve curve) {
             Optional<Double> at1kHz = Curves.at(curve, 1000);
             Optional<Double> lowest = Curves.at(curve, LOWEST_HZ);
             if (at1kHz.isEmpty() || lowest.isEmpty() || Curves.at(curve, 500).isEmpty()) {
                 return Optional.empty();
             }
             double level = at1kHz.get();
-            LevelCurve low = LevelCurve.of(Curves.between(curve, LOWEST_HZ, HIGHEST_HZ));
-            low.replaceAll((band, db) -> db - level);
-            LevelCurve rest = low.copy();
-            rest.replaceAll((band, db) -> db - Weights.db(Weighting.A, band));
+            LevelCurve low = Curves.between(curve, LOWEST_HZ, HIGHEST_HZ).changed(db -> db - level);
+            LevelCurve rest = low.changed((band, db) -> db - Weights.db(Weighting.A, band));
             return Optional.of(new Weighted(
-                    Curves.rootMeanSquare(rest), Curves.rootMeanSquare(low), level - lowest.get(), curve.keySet()));
+                    Curves.rootMeanSquare(rest), Curves.rootMeanSquare(low), level - lowest.get(), curve.bands()));
         }
     }
 }

@@ -7,7 +7,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import java.util.Set;
 import org.ellwand.amount.Amount;
 import org.ellwand.amount.Unit;
 import org.ellwand.audit.AuditRecord;
@@ -17,9 +16,6 @@ import org.ellwand.audit.AuditRecord;
  * go together by id within a product of the same name, else by topic.
  */
 public final class Comparer {
-    /** What may differ between two audits of the same thing. */
-    private static final Set<String> PASSING = Set.of("session", "firmware", "stimulus", "device", "unit");
-
     private final Optional<Amount> margin;
 
     /** @param margin within which two values of its kind count as the same; absent where none was stated */
@@ -91,20 +87,22 @@ public final class Comparer {
     private List<ClaimComparison.OfCell> cells(AuditRecord.OfClaim first, AuditRecord.OfClaim second) {
         Shifts shifts = new Shifts(marginIn(second.unit()));
         boolean comparable = first.hz().equals(second.hz());
-        Map<Map<String, String>, List<AuditRecord.OfCell>> before = alike(first);
+        Lasting lasting = Lasting.of(first, second);
+        Map<Map<String, String>, List<AuditRecord.OfCell>> before = alike(first, lasting);
         List<ClaimComparison.OfCell> cells = new ArrayList<>();
-        alike(second)
+        alike(second, lasting)
                 .forEach((conditions, after) -> new CellPairs(shifts, comparable)
-                        .add(conditions, before.getOrDefault(conditions, List.of()), after, cells));
+                        .add(lasting.named(conditions), before.getOrDefault(conditions, List.of()), after, cells));
         return cells;
     }
 
     /** Cells with a value, by what lasts of their conditions. */
-    private static Map<Map<String, String>, List<AuditRecord.OfCell>> alike(AuditRecord.OfClaim claim) {
+    private static Map<Map<String, String>, List<AuditRecord.OfCell>> alike(
+            AuditRecord.OfClaim claim, Lasting lasting) {
         Map<Map<String, String>, List<AuditRecord.OfCell>> alike = new LinkedHashMap<>();
         claim.cells().stream()
                 .filter(c -> c.value().isPresent())
-                .forEach(c -> alike.computeIfAbsent(lasting(c.conditions()), k -> new ArrayList<>())
+                .forEach(c -> alike.computeIfAbsent(lasting.of(c.conditions()), k -> new ArrayList<>())
                         .add(c));
         return alike;
     }
@@ -115,12 +113,6 @@ public final class Comparer {
         Unit wanted = of.isLevel() ? Unit.DB : of;
         Optional<Amount> fitting = margin.filter(a -> a.unit().dimension() == wanted.dimension());
         return fitting.isPresent() ? OptionalDouble.of(fitting.get().in(wanted)) : OptionalDouble.empty();
-    }
-
-    private static Map<String, String> lasting(Map<String, String> conditions) {
-        Map<String, String> lasting = new LinkedHashMap<>(conditions);
-        lasting.keySet().removeAll(PASSING);
-        return lasting;
     }
 
     private static Optional<ClaimComparison.OfCell> deciding(

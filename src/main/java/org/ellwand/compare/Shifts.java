@@ -20,6 +20,7 @@ import org.ellwand.statistics.Scatter;
  */
 final class Shifts {
     private static final double TAIL = 0.025;
+    private static final double DUST = 1e-9;
 
     private final OptionalDouble margin;
 
@@ -30,7 +31,7 @@ final class Shifts {
 
     /** @param comparable whether both were decided at the same band, so that effects may be set against each other */
     Shift of(AuditRecord.OfCell first, AuditRecord.OfCell second, boolean comparable) {
-        double value = second.value().orElseThrow() - first.value().orElseThrow();
+        double value = difference(second.value().orElseThrow(), first.value().orElseThrow());
         if (first.standardUncertainty().isEmpty()
                 || second.standardUncertainty().isEmpty()) {
             OptionalDouble none = OptionalDouble.empty();
@@ -38,6 +39,12 @@ final class Shifts {
         }
         boolean same = isSame(first, second, "unit") && isSame(first, second, "device");
         return shift(value, errors(first, second, comparable, same), comparable);
+    }
+
+    /** Two sums of the same numbers differ in their last digits: that is no shift. */
+    private static double difference(double second, double first) {
+        double value = second - first;
+        return Math.abs(value) < DUST * Math.max(1, Math.abs(first)) ? 0 : value;
     }
 
     private Shift shift(double value, Errors errors, boolean comparable) {

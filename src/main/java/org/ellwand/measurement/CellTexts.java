@@ -21,11 +21,16 @@ final class CellTexts {
         }
         if (!isAt(last, row, cell)) {
             int expected = next[last];
-            int found = isAt(expected, row, cell) ? expected : find(row, cell);
+            int found = isAt(expected, row, cell) ? expected : find(row.chars(), row.start(cell), row.end(cell));
             next[last] = found;
             last = found;
         }
         return last;
+    }
+
+    /** The number of a text. */
+    int id(String text) {
+        return text.isEmpty() ? 0 : find(text.toCharArray(), 0, text.length());
     }
 
     String text(int id) {
@@ -37,15 +42,15 @@ final class CellTexts {
         return texts.size();
     }
 
-    private int find(SheetRow row, int cell) {
-        int slot = hash(row.chars(), row.start(cell), row.end(cell)) & (slots.length - 1);
+    private int find(char[] there, int start, int end) {
+        int slot = hash(there, start, end) & (slots.length - 1);
         while (slots[slot] != 0) {
-            if (isAt(slots[slot], row, cell)) {
+            if (isAt(slots[slot], there, start, end)) {
                 return slots[slot];
             }
             slot = (slot + 1) & (slots.length - 1);
         }
-        return add(row.text(cell), slot);
+        return add(new String(there, start, end - start), slot);
     }
 
     private int add(String text, int slot) {
@@ -62,10 +67,12 @@ final class CellTexts {
     }
 
     private boolean isAt(int id, SheetRow row, int cell) {
+        return isAt(id, row.chars(), row.start(cell), row.end(cell));
+    }
+
+    private boolean isAt(int id, char[] there, int start, int end) {
         char[] text = chars[id];
-        char[] there = row.chars();
-        int start = row.start(cell);
-        if (text.length != row.end(cell) - start) {
+        if (text.length != end - start) {
             return false;
         }
         // From the end: names that count up differ there.

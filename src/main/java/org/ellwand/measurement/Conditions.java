@@ -90,7 +90,7 @@ public final class Conditions {
      */
     public Conditions with(String name, String value) {
         int place = names.place(name);
-        int at = place < 0 ? -1 - place : place;
+        int at = place < 0 ? names.placeFor(name) : place;
         String[] more = new String[place < 0 ? texts.length + 1 : texts.length];
         System.arraycopy(texts, 0, more, 0, at);
         System.arraycopy(texts, at, more, more.length - texts.length + at, texts.length - at);

@@ -60,21 +60,27 @@ final class CurveReader {
     /** The curves of a sheet, none where the sheet has a problem. */
     private List<SheetCurve> curves(DataEntry entry) {
         int before = problems.size();
-        Sheet sheet = new Sheet(entry.file().path(), entry.file().relative(), entry.headerLine(), problems);
+        Sheet sheet =
+                new Sheet(SheetText.of(entry.file().path()), entry.file().relative(), entry.headerLine(), problems);
         List<SheetCurve> curves;
         if (entry.layout() == DataEntry.Layout.COLUMNS) {
-            WideSheet wide = new WideSheet(form(entry), entry.columns());
+            WideSheet wide = new WideSheet(form(entry, problems), entry.columns());
             sheet.read(wide);
             curves = wide.curves();
         } else {
-            TidySheet tidy = new TidySheet(form(entry));
-            sheet.read(tidy);
+            TidySheet tidy = SheetParts.ofLarge(entry.file().path(), entry.headerLine())
+                    .flatMap(parts -> parts.read(entry.file().relative(), found -> form(entry, found)))
+                    .orElseGet(() -> {
+                        TidySheet whole = new TidySheet(form(entry, problems));
+                        sheet.read(whole);
+                        return whole;
+                    });
             curves = problems.size() > before ? List.of() : tidy.curves();
         }
         return problems.size() > before ? List.of() : curves;
     }
 
-    private SheetForm form(DataEntry entry) {
+    private SheetForm form(DataEntry entry, Found found) {
         boolean differences = !entry.isHarmonics() && !entry.isLevels();
         return new SheetForm(
                 entry.file().relative(),
@@ -83,7 +89,7 @@ final class CurveReader {
                 differences ? Optional.of(Unit.DB) : levelsIn,
                 conditions,
                 entry.ignored(),
-                problems);
+                found);
     }
 
     private void add(DataEntry entry, SheetCurve curve, Conditions filled, Place place) {

@@ -58,6 +58,11 @@ public record CurveReading(
     }
 
     @Override
+    public int size() {
+        return spectrum.bandList().size();
+    }
+
+    @Override
     public double nominalHz(int number) {
         return spectrum.bandList().get(number).nominalHz();
     }

@@ -6,6 +6,7 @@ import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Consumer;
 import java.util.stream.Stream;
 import org.ellwand.input.Nearest;
 import org.ellwand.input.Place;
@@ -15,6 +16,7 @@ final class DataFiles {
     private final Path folder;
     private final String prefix;
     private final Found problems;
+    private final Consumer<String> found;
 
     /**
      * A file that is there.
@@ -26,8 +28,10 @@ final class DataFiles {
     /**
      * @param audited the audited folder
      * @param sessionFile path of the session file relative to it
+     * @param found is told the relative path of every file that is found, before anything is done with it
      */
-    DataFiles(Path audited, String sessionFile, Found problems) {
+    DataFiles(Path audited, String sessionFile, Found problems, Consumer<String> found) {
+        this.found = found;
         this.prefix = sessionFile.substring(0, sessionFile.lastIndexOf('/') + 1);
         this.folder = audited.resolve(prefix).toAbsolutePath().normalize();
         this.problems = problems;
@@ -40,6 +44,7 @@ final class DataFiles {
             String fault = fault(name, path);
             if (fault.isEmpty()) {
                 String below = folder.relativize(path).toString().replace('\\', '/');
+                found.accept(prefix + below);
                 return Optional.of(new DataFile(path, prefix + below));
             }
             problems.add(named, fault);

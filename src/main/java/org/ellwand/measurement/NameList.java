@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.concurrent.ConcurrentHashMap;
+import java.util.function.Function;
 import java.util.function.Predicate;
 import java.util.stream.IntStream;
 
@@ -21,8 +22,9 @@ final class NameList {
     private final String[] names;
     private final Set<String> asSet;
     private final int hash;
-    private final Map<Set<String>, Rest> rests = new ConcurrentHashMap<>();
-    private final Map<Set<String>, Rest> parts = new ConcurrentHashMap<>();
+    private final Places places = new Places();
+    private final Rests rests = new Rests();
+    private final Rests parts = new Rests();
     private final Map<String, NameList> longer = new ConcurrentHashMap<>();
 
     /** What is left of a list of names. */
@@ -46,6 +48,37 @@ final class NameList {
                 left[i] = texts[places[i]];
             }
             return left;
+        }
+    }
+
+    /**
+     * What is left, by the names that were asked for. Mostly the very same set is asked for again and again: of such sets that
+     * cannot change, the latest are found without looking into them.
+     */
+    private static final class Rests {
+        private static final int LATEST = 16;
+
+        private final Map<Set<String>, Rest> all = new ConcurrentHashMap<>();
+        private volatile List<Asked> latest = List.of();
+
+        private record Asked(Set<String> names, Rest rest) {}
+
+        @SuppressWarnings("ReferenceEquality") // The very set; a copy of a set that cannot change is itself.
+        Rest of(Set<String> names, Function<Set<String>, Rest> workedOut) {
+            List<Asked> known = latest;
+            for (int i = 0; i < known.size(); i++) {
+                if (known.get(i).names() == names) {
+                    return known.get(i).rest();
+                }
+            }
+            Set<String> copy = Set.copyOf(names);
+            Rest rest = all.computeIfAbsent(copy, workedOut);
+            if (copy == names) {
+                List<Asked> more = new ArrayList<>(known.subList(Math.max(0, known.size() - LATEST + 1), known.size()));
+                more.add(new Asked(names, rest));
+                latest = List.copyOf(more);
+            }
+            return rest;
         }
     }
 
@@ -74,33 +107,61 @@ final class NameList {
         return hash;
     }
 
-    /** The place of a name; negative where it is not there, as a binary search gives it. */
+    /** The place of a name; negative where it is not there. */
     int place(String name) {
-        for (int i = 0; i < names.length; i++) {
-            if (names[i].equals(name)) {
-                return i;
+        return places.of(name);
+    }
+
+    /** The places of the names that were asked for first, found by identity: the same few are asked for millions of times. */
+    private final class Places {
+        private static final int MOST = 24;
+
+        private volatile List<String> asked = List.of();
+        private final int[] found = new int[MOST];
+
+        @SuppressWarnings("ReferenceEquality") // Another text of the same name is looked up by itself.
+        int of(String name) {
+            List<String> known = asked;
+            for (int i = 0; i < known.size(); i++) {
+                if (known.get(i) == name) {
+                    return found[i];
+                }
+            }
+            int place = Math.max(-1, Arrays.binarySearch(names, name));
+            keep(name, place);
+            return place;
+        }
+
+        private synchronized void keep(String name, int place) {
+            if (asked.size() < MOST) {
+                found[asked.size()] = place;
+                List<String> more = new ArrayList<>(asked);
+                more.add(name);
+                asked = List.copyOf(more);
             }
         }
-        return Arrays.binarySearch(names, name);
+    }
+
+    /** Where a name would stand that is not there. */
+    int placeFor(String name) {
+        return -1 - Arrays.binarySearch(names, name);
     }
 
     /** These names and one that is not among them. */
     NameList with(String name) {
         return longer.computeIfAbsent(name, more -> {
             List<String> all = new ArrayList<>(List.of(names));
-            all.add(-1 - place(more), more);
+            all.add(placeFor(more), more);
             return of(all);
         });
     }
 
     Rest without(Set<String> dropped) {
-        Rest known = rests.get(dropped);
-        return known != null ? known : rests.computeIfAbsent(Set.copyOf(dropped), d -> rest(name -> !d.contains(name)));
+        return rests.of(dropped, d -> rest(name -> !d.contains(name)));
     }
 
     Rest only(Set<String> kept) {
-        Rest known = parts.get(kept);
-        return known != null ? known : parts.computeIfAbsent(Set.copyOf(kept), k -> rest(k::contains));
+        return parts.of(kept, k -> rest(k::contains));
     }
 
     private Rest rest(Predicate<String> kept) {

@@ -40,6 +40,11 @@ public interface Reading {
     /** {@return the numbers, in their order; a new array} */
     double[] numbers();
 
+    /** {@return how many numbers it has} */
+    default int size() {
+        return numbers().length;
+    }
+
     /**
      * {@return the nominal frequency in Hz at which the size of a cause is looked up for a number}
      *

@@ -10,6 +10,7 @@ import java.util.Set;
 import java.util.SortedMap;
 import java.util.TreeMap;
 import java.util.TreeSet;
+import java.util.function.Consumer;
 import org.ellwand.acoustics.Resolution;
 import org.ellwand.amount.Unit;
 import org.ellwand.input.YamlNode;
@@ -52,11 +53,11 @@ final class SessionDraft {
     private final Set<String> conditions;
     private final Set<String> dataFiles = new LinkedHashSet<>();
 
-    SessionDraft(Path folder, String file, Keys keys) {
+    SessionDraft(Path folder, String file, Keys keys, Consumer<String> found) {
         this.file = file;
         this.keys = keys;
         this.problems = keys.problems();
-        this.files = new DataFiles(folder, file, problems);
+        this.files = new DataFiles(folder, file, problems, found);
         this.declared = declared();
         this.conditions = ConditionNames.with(declared);
     }

@@ -8,6 +8,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Consumer;
 import java.util.stream.Stream;
 import org.ellwand.input.InputException;
 import org.ellwand.input.Place;
@@ -30,10 +31,14 @@ public final class SessionReader {
      * @throws InputException with everything that is wrong, in file order, at most 20 problems
      */
     public static Session read(Path folder, String relativeFile) throws InputException {
+        return read(folder, relativeFile, file -> {});
+    }
+
+    private static Session read(Path folder, String relativeFile, Consumer<String> dataFiles) throws InputException {
         YamlNode root = YamlReader.read(folder, relativeFile);
         Found found = new Found();
-        Optional<Session> session =
-                Keys.of(root, "a session", found).map(keys -> new SessionDraft(folder, relativeFile, keys).read());
+        Optional<Session> session = Keys.of(root, "a session", found)
+                .map(keys -> new SessionDraft(folder, relativeFile, keys, dataFiles).read());
         Problems problems = new Problems();
         problems.addAll(found.all());
         problems.throwIfAny();
@@ -49,11 +54,23 @@ public final class SessionReader {
      * @throws InputException with the problems of all sessions, and where two share a name
      */
     public static List<Session> readAll(Path folder) throws InputException {
+        return readAll(folder, file -> {});
+    }
+
+    /**
+     * The same, telling of every data file before it is read, so that something else can be done with it meanwhile.
+     *
+     * @param folder the audited folder
+     * @param dataFiles is told the path of each relative to the folder, perhaps more than once
+     * @return the sessions, in the order of the files' names
+     * @throws InputException with the problems of all sessions, and where two share a name
+     */
+    public static List<Session> readAll(Path folder, Consumer<String> dataFiles) throws InputException {
         Problems problems = new Problems();
         List<Session> sessions = new ArrayList<>();
         for (String file : files(folder)) {
             try {
-                sessions.add(read(folder, file));
+                sessions.add(read(folder, file, dataFiles));
             } catch (InputException e) {
                 problems.addAll(e.problems());
             }

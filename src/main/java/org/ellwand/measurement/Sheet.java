@@ -7,7 +7,6 @@ import java.io.BufferedReader;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.charset.CharacterCodingException;
-import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Iterator;
 import java.util.List;
@@ -18,19 +17,22 @@ import org.ellwand.input.Place;
  * A data file of separated values, read row by row. The header line decides the separator: the one of tab, semicolon and
  * comma that it holds most of.
  *
- * @param path where it lies
+ * @param text of the file, or of a part of it with all that stands above
  * @param file how messages name it
  * @param headerLine 1-based line of the header, 0 for the first line that is not empty
  */
-record Sheet(Path path, String file, int headerLine, Found problems) {
+record Sheet(SheetText text, String file, int headerLine, Found problems) {
     private static final int LONGEST_HEADER = 1_000_000;
+
+    /** Characters of a cell. */
+    private static final int LONGEST_CELL = 1_000_000;
     /** A reader goes back over the header and its line end, and looks one character further. */
     private static final int MARK = LONGEST_HEADER + 3;
 
     /** Hands every row to a user; reports what hinders it. */
     void read(SheetUser user) {
-        try (BufferedReader text = SheetText.open(path)) {
-            read(text, user);
+        try (BufferedReader opened = text.open()) {
+            read(opened, user);
         } catch (InputException e) {
             e.problems().forEach(problem -> problems.add(problem.place(), problem.text()));
         } catch (CharacterCodingException e) {
@@ -40,10 +42,10 @@ record Sheet(Path path, String file, int headerLine, Found problems) {
         }
     }
 
-    private void read(BufferedReader text, SheetUser user) throws IOException, InputException {
-        int linesAbove = skipToHeader(text);
-        text.mark(MARK);
-        String header = text.readLine();
+    private void read(BufferedReader opened, SheetUser user) throws IOException, InputException {
+        int linesAbove = skipToHeader(opened);
+        opened.mark(MARK);
+        String header = opened.readLine();
         if (header == null) {
             problems.add(
                     Place.ofFile(file),
@@ -53,36 +55,40 @@ record Sheet(Path path, String file, int headerLine, Found problems) {
             return;
         }
         refuseLong(header, linesAbove + 1);
-        text.reset();
+        opened.reset();
         char separator = separator(header);
         SheetRow row = new SheetRow(linesAbove);
         try {
-            readRows(rows(text, separator, row), user, new SheetNumbers(separator != ','));
+            readRows(rows(opened, separator, row), user, new SheetNumbers(separator != ','));
+            user.end(row);
         } catch (CsvParseException e) {
-            problems.add(at(row.line()), "a quote opens here or stands in a cell and is not closed as it should be");
+            problems.add(
+                    at(row.line()),
+                    "a quote opens here or stands in a cell and is not closed as it should be, or a cell has over "
+                            + LONGEST_CELL + " characters");
         } catch (UncheckedIOException e) {
             throw e.getCause();
         }
     }
 
-    private int skipToHeader(BufferedReader text) throws IOException, InputException {
+    private int skipToHeader(BufferedReader opened) throws IOException, InputException {
         int skipped = 0;
         if (headerLine > 0) {
-            while (skipped < headerLine - 1 && text.readLine() != null) {
+            while (skipped < headerLine - 1 && opened.readLine() != null) {
                 skipped++;
             }
             return skipped;
         }
-        text.mark(MARK);
-        String line = text.readLine();
+        opened.mark(MARK);
+        String line = opened.readLine();
         while (line != null && line.isBlank()) {
             skipped++;
-            text.mark(MARK);
-            line = text.readLine();
+            opened.mark(MARK);
+            line = opened.readLine();
         }
         if (line != null) {
             refuseLong(line, skipped + 1);
-            text.reset();
+            opened.reset();
         }
         return skipped;
     }
@@ -117,13 +123,14 @@ record Sheet(Path path, String file, int headerLine, Found problems) {
         return count;
     }
 
-    private static Iterator<SheetRow> rows(BufferedReader text, char separator, SheetRow row) {
+    private static Iterator<SheetRow> rows(BufferedReader opened, char separator, SheetRow row) {
         return CsvReader.builder()
                 .fieldSeparator(separator)
                 .extraFieldStrategy(FieldMismatchStrategy.IGNORE)
                 .missingFieldStrategy(FieldMismatchStrategy.IGNORE)
                 .allowUnclosedQuote(false)
-                .build(row, text)
+                .maxBufferSize(LONGEST_CELL)
+                .build(row, opened)
                 .iterator();
     }
 
@@ -174,7 +181,7 @@ record Sheet(Path path, String file, int headerLine, Found problems) {
 
     private void reportBadByte() {
         try {
-            problems.add(at(SheetText.lineOfBadByte(path)), "is not UTF-8 text here; save the file as UTF-8");
+            problems.add(at(text.lineOfBadByte()), "is not UTF-8 text here; save the file as UTF-8");
         } catch (IOException e) {
             problems.add(Place.ofFile(file), "cannot be read: " + e.getMessage());
         }

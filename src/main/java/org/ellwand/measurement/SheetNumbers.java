@@ -63,6 +63,13 @@ final class SheetNumbers {
                 : readSlowly(row.text(cell));
     }
 
+    /** Whether the numbers of two parts of one sheet have the same decimal mark, as far as they have one; it is kept. */
+    boolean join(SheetNumbers other) {
+        boolean same = mark == 0 || other.mark == 0 || mark == other.mark;
+        mark = mark == 0 ? other.mark : mark;
+        return same;
+    }
+
     private static boolean isMinus(char c) {
         return c == '-' || c == '\u2212';
     }

@@ -41,6 +41,10 @@ final class SheetReading {
         return values[i];
     }
 
+    int lineOf(int i) {
+        return lines[i];
+    }
+
     /** Adds a number, NaN for an empty cell. Returns the line where the same band stood before, 0 where it did not. */
     int add(int band, double value, int inLine) {
         // Most sheets are in order already: a band above the last one is new.

@@ -22,6 +22,22 @@ final class SheetReadings {
         return readings.get(last);
     }
 
+    /**
+     * Takes in a reading of the next part of the same sheet.
+     *
+     * @param key the numbers of its condition texts here
+     * @param linesAbove by how much its lines lie further down
+     * @return whether none of its bands was there before
+     */
+    boolean join(int[] key, SheetReading part, int linesAbove) {
+        SheetReading whole = with(key, part.line() + linesAbove);
+        boolean once = true;
+        for (int i = 0; i < part.size(); i++) {
+            once &= whole.add(part.at(i), part.value(i), part.lineOf(i) + linesAbove) == 0;
+        }
+        return once;
+    }
+
     List<SheetReading> all() {
         return readings;
     }

@@ -13,6 +13,7 @@ final class SheetRow extends CsvCallbackHandler<SheetRow> {
     private int[] ends = new int[16];
     private int size;
     private int line;
+    private boolean quotes;
     private RecordType type = RecordType.DATA;
 
     /** @param linesAbove lines of the file that the parser does not see */
@@ -28,6 +29,11 @@ final class SheetRow extends CsvCallbackHandler<SheetRow> {
 
     int size() {
         return size;
+    }
+
+    /** Whether any row so far had a cell in quotes, which may hold line ends. */
+    boolean hasQuotes() {
+        return quotes;
     }
 
     boolean isEmpty(int cell) {
@@ -79,6 +85,7 @@ final class SheetRow extends CsvCallbackHandler<SheetRow> {
 
     @Override
     protected void addField(char[] buffer, int offset, int count, boolean quoted) {
+        quotes |= quoted;
         int from = offset;
         int to = offset + count;
         while (from < to && isSpace(buffer[from])) {

@@ -14,16 +14,22 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 
 /** The text of a data file: UTF-8, with or without a mark at its start; a byte that is not UTF-8 is an error. */
-final class SheetText {
+record SheetText(SheetText.Bytes bytes) {
     private static final char MARK = '\uFEFF';
     private static final int BUFFER = 1 << 16;
 
-    private SheetText() {}
+    /** What the text is decoded from, from its start each time. */
+    interface Bytes {
+        InputStream open() throws IOException;
+    }
+
+    static SheetText of(Path path) {
+        return new SheetText(() -> Files.newInputStream(path));
+    }
 
     /** Reading it throws a {@link java.nio.charset.CharacterCodingException} at a byte that is not UTF-8. */
-    static BufferedReader open(Path path) throws IOException {
-        BufferedReader reader =
-                new BufferedReader(new InputStreamReader(Files.newInputStream(path), strictDecoder()), BUFFER);
+    BufferedReader open() throws IOException {
+        BufferedReader reader = new BufferedReader(new InputStreamReader(bytes.open(), strictDecoder()), BUFFER);
         reader.mark(1);
         if (reader.read() != MARK) {
             reader.reset();
@@ -32,12 +38,12 @@ final class SheetText {
     }
 
     /** The 1-based line of the first byte that is not UTF-8. */
-    static int lineOfBadByte(Path path) throws IOException {
+    int lineOfBadByte() throws IOException {
         CharsetDecoder decoder = strictDecoder();
         ByteBuffer bytes = ByteBuffer.allocate(BUFFER);
         CharBuffer chars = CharBuffer.allocate(BUFFER);
         LineCount lines = new LineCount();
-        try (InputStream in = Files.newInputStream(path)) {
+        try (InputStream in = this.bytes.open()) {
             boolean end = false;
             while (!end) {
                 int read = in.read(bytes.array(), bytes.position(), bytes.remaining());

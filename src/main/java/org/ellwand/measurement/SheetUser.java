@@ -9,4 +9,7 @@ interface SheetUser {
 
     /** A row with as many cells as the header; it is only good until the next one. */
     void row(SheetRow row);
+
+    /** After the last row; not where the sheet cannot be read to its end. The row tells of all that were read. */
+    default void end(SheetRow row) {}
 }

@@ -8,6 +8,7 @@ import java.util.SortedSet;
 import java.util.TreeMap;
 import java.util.TreeSet;
 import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 import org.ellwand.input.Nearest;
 import org.jspecify.annotations.Nullable;
 
@@ -23,22 +24,26 @@ final class TidySheet implements SheetUser {
     private int[] key = {};
     private CellTexts[] ids = {};
     private int[] cells = {};
+    private Optional<SheetNumbers> numbers = Optional.empty();
+    private int lines;
+    private boolean quotes;
 
     TidySheet(SheetForm form) {
         this.form = form;
     }
 
     @Override
-    public boolean header(List<SheetColumn> columns, int line, SheetNumbers numbers) {
+    public boolean header(List<SheetColumn> columns, int line, SheetNumbers ofSheet) {
+        numbers = Optional.of(ofSheet);
         int before = form.problems().size();
         Map<String, SheetColumn> byName = byName(columns, line);
         boolean misnamed = form.problems().size() > before;
         Optional<SheetColumn> axisColumn = needed(byName, form.axisName(), line, misnamed);
         Optional<SheetColumn> valueColumn = needed(byName, form.value(), line, misnamed);
-        axisColumn.filter(column -> form.isAxisUnitRight(column, line)).ifPresent(c -> axis = form.axis(c, numbers));
+        axisColumn.filter(column -> form.isAxisUnitRight(column, line)).ifPresent(c -> axis = form.axis(c, ofSheet));
         valueColumn
                 .filter(column -> form.isValueUnitRight(column, line))
-                .ifPresent(c -> values = form.values(c, numbers));
+                .ifPresent(c -> values = form.values(c, ofSheet));
         byName.forEach((name, column) -> {
             if (form.conditions().contains(name)) {
                 conditions.add(column);
@@ -128,6 +133,47 @@ final class TidySheet implements SheetUser {
         if (before > 0) {
             form.reportTwice(row.line(), axis.axis().name(position), before);
         }
+    }
+
+    @Override
+    public void end(SheetRow row) {
+        lines = row.line() - 1;
+        quotes = row.hasQuotes();
+    }
+
+    /** How many line ends were read. */
+    int lines() {
+        return lines;
+    }
+
+    /** Whether any cell stood in quotes. */
+    boolean hasQuotes() {
+        return quotes;
+    }
+
+    /**
+     * Takes in the next part of the same sheet.
+     *
+     * @param linesAbove by how much its lines lie further down
+     * @return whether both go together: nothing stands twice, and decimal marks are the same
+     */
+    boolean join(TidySheet part, int linesAbove) {
+        int[][] here = new int[key.length][];
+        for (int i = 0; i < here.length; i++) {
+            CellTexts own = texts.get(i);
+            CellTexts others = part.texts.get(i);
+            here[i] = IntStream.range(0, others.size())
+                    .map(id -> own.id(others.text(id)))
+                    .toArray();
+        }
+        boolean together = numbers.orElseThrow().join(part.numbers.orElseThrow());
+        for (SheetReading reading : part.readings.all()) {
+            for (int i = 0; i < key.length; i++) {
+                key[i] = here[i][reading.key()[i]];
+            }
+            together &= readings.join(key, reading, linesAbove);
+        }
+        return together;
     }
 
     /** The curves, in the order in which they begin. */

@@ -83,7 +83,7 @@ final class TraceReader {
         Optional<Unit> unit = levelsIn.or(() -> step.map(s -> s.from().unit()));
         TraceSheet sheet = new TraceSheet(
                 new SheetForm(file.relative(), Optional.empty(), "level", unit, Set.of(), Set.of(), problems));
-        new Sheet(file.path(), file.relative(), headerLine, problems).read(sheet);
+        new Sheet(SheetText.of(file.path()), file.relative(), headerLine, problems).read(sheet);
         return sheet;
     }
 

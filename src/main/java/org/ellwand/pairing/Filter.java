@@ -55,16 +55,18 @@ record Filter(String device, Map<String, Choice> where, Optional<String> stimulu
     }
 
     boolean meetsDevice(Conditions conditions) {
-        return conditions.get("device").equals(Optional.of(device));
+        return conditions.has("device", device);
     }
 
     boolean meetsNames(Conditions conditions) {
-        return where.entrySet().stream()
-                .allMatch(e -> e.getValue() instanceof Choice.All
-                        || conditions
-                                .get(e.getKey())
-                                .filter(e.getValue()::accepts)
-                                .isPresent());
+        for (Map.Entry<String, Choice> asked : where.entrySet()) {
+            Choice choice = asked.getValue();
+            if (!(choice instanceof Choice.All)
+                    && conditions.get(asked.getKey()).filter(choice::accepts).isEmpty()) {
+                return false;
+            }
+        }
+        return true;
     }
 
     /** Readings in quiet enter only where the rule speaks of quiet. */

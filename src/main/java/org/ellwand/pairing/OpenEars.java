@@ -35,8 +35,9 @@ public final class OpenEars {
 
     private OpenEars(Session session) {
         this.session = session;
-        notAsked = new HashSet<>(OF_THE_PRODUCT);
-        notAsked.removeAll(session.declaredConditions());
+        Set<String> product = new HashSet<>(OF_THE_PRODUCT);
+        product.removeAll(session.declaredConditions());
+        notAsked = Set.copyOf(product);
         for (Reading reading : session.readings()) {
             if (reading.isOpenEar()) {
                 ears.computeIfAbsent(wearer(reading), k -> new ArrayList<>()).add(reading);
@@ -76,7 +77,9 @@ public final class OpenEars {
      * @param inPlace a reading with a product in place
      */
     public Optional<Partner> of(Reading inPlace) {
-        return partners.computeIfAbsent(inPlace.conditions().without(notAsked), k -> found(inPlace));
+        Conditions asked = inPlace.conditions().without(notAsked);
+        Optional<Partner> known = partners.get(asked);
+        return known != null ? known : partners.computeIfAbsent(asked, k -> found(inPlace));
     }
 
     /** The open ear under the same sound, or, where the session says so, under the same kind of sound and shifted. */

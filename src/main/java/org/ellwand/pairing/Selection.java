@@ -1,13 +1,14 @@
 package org.ellwand.pairing;
 
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.SortedMap;
 import java.util.SortedSet;
+import java.util.TreeMap;
 import java.util.TreeSet;
 import org.ellwand.claim.Rule;
 import org.ellwand.input.InputException;
@@ -143,13 +144,15 @@ public final class Selection {
     }
 
     private static List<Insertion> insertions(Session session, List<Reading> readings) {
-        Map<String, List<Reading>> byKey = new LinkedHashMap<>();
-        readings.forEach(r -> byKey.computeIfAbsent(insertionKey(session, r), k -> new ArrayList<>())
-                .add(r));
-        return byKey.entrySet().stream()
-                .map(e -> new Insertion(e.getKey(), e.getValue().get(0).get("insertion"), e.getValue()))
-                .sorted(Comparator.comparing(Insertion::key))
-                .toList();
+        SortedMap<String, List<Reading>> byKey = new TreeMap<>();
+        for (Reading reading : readings) {
+            byKey.computeIfAbsent(insertionKey(session, reading), k -> new ArrayList<>(1))
+                    .add(reading);
+        }
+        List<Insertion> insertions = new ArrayList<>(byKey.size());
+        byKey.forEach(
+                (key, takes) -> insertions.add(new Insertion(key, takes.get(0).get("insertion"), takes)));
+        return insertions;
     }
 
     /** Ids hold within session, ear, side, unit and fit (and product); a reading without one is its own insertion. */

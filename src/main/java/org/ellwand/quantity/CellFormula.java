@@ -1,10 +1,12 @@
 package org.ellwand.quantity;
 
+import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import org.ellwand.acoustics.Band;
 import org.ellwand.acoustics.Resolution;
+import org.ellwand.measurement.Reading;
 import org.ellwand.pairing.Cell;
 
 /**
@@ -40,6 +42,23 @@ public record CellFormula(Cell cell, Optional<Cell> quiet, List<CurvePart> parts
     public List<Band> anyBands(Resolution resolution) {
         Roles roles = roles(resolution);
         return List.copyOf(roles.inPlace().anyBands());
+    }
+
+    @Override
+    public boolean hasBandsOf(Formula other) {
+        return other instanceof CellFormula that
+                && quiet.isEmpty()
+                && that.quiet.isEmpty()
+                && parts.equals(that.parts)
+                && Curve.haveSameBands(takes(cell), takes(that.cell))
+                && Curve.haveSameBands(cell.openEar(), that.cell.openEar())
+                && Curve.haveSameBands(cell.field(), that.cell.field());
+    }
+
+    private static List<Reading> takes(Cell cell) {
+        List<Reading> takes = new ArrayList<>();
+        cell.insertions().forEach(insertion -> takes.addAll(insertion.takes()));
+        return takes;
     }
 
     private Roles roles(Resolution resolution) {

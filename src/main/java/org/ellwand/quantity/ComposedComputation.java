@@ -14,6 +14,7 @@ final class ComposedComputation implements Computation {
     private final Way way;
     private final double[][] outs;
     private final boolean linear;
+    private final boolean staged;
 
     /** How they are put together. */
     enum Way {
@@ -26,6 +27,7 @@ final class ComposedComputation implements Computation {
         this.members = List.copyOf(members);
         this.way = way;
         linear = way != Way.RATIO && members.stream().allMatch(Computation::isLinear);
+        staged = members.stream().anyMatch(Computation::isStaged);
         outs = members.stream().map(m -> new double[m.size()]).toArray(double[][]::new);
     }
 
@@ -57,6 +59,16 @@ final class ComposedComputation implements Computation {
         List<Computation.Addend> addends = isLinear() ? addends() : List.of();
         boolean closed = !addends.isEmpty() && addends.stream().allMatch(a -> a.of() instanceof SpectralComputation);
         return closed && addends.stream().allMatch(a -> a.of().addSlopes(factor * a.factor(), slopes));
+    }
+
+    @Override
+    public boolean addShape(Shape shape) {
+        boolean closed = isLinear();
+        for (Computation.Addend addend : closed ? addends() : List.<Computation.Addend>of()) {
+            shape.number(addend.factor());
+            closed &= addend.of() instanceof SpectralComputation && addend.of().addShape(shape);
+        }
+        return closed;
     }
 
     @Override
@@ -105,14 +117,14 @@ final class ComposedComputation implements Computation {
 
     @Override
     public Computation inner() {
-        return members.stream().noneMatch(Computation::isStaged)
-                ? this
-                : new JoinedComputation(members.stream().map(Computation::inner).toList());
+        return staged
+                ? new JoinedComputation(members.stream().map(Computation::inner).toList())
+                : this;
     }
 
     @Override
     public void outer(double[] inner, double[] out) {
-        if (members.stream().noneMatch(Computation::isStaged)) {
+        if (!staged) {
             Computation.super.outer(inner, out);
             return;
         }

@@ -77,6 +77,41 @@ public interface Computation {
         return false;
     }
 
+    /** Takes in what the slopes of a linear computation follow from. */
+    interface Shape {
+        /**
+         * A reading that moves the numbers.
+         *
+         * @param position in the {@link ReadingIndex}
+         */
+        void reading(int position);
+
+        /**
+         * A number that enters the slopes.
+         *
+         * @param factor any number
+         */
+        void number(double factor);
+
+        /**
+         * What all computations of the same slopes share.
+         *
+         * @param shared told by identity
+         */
+        void same(Object shared);
+    }
+
+    /**
+     * Hands over what the slopes follow from, where {@link #addSlopes} knows them: two computations that hand over the same,
+     * in the same order, have the same slopes, each with its own readings.
+     *
+     * @param shape takes it
+     * @return whether they are known; if not, what was handed over is of no use
+     */
+    default boolean addShape(Shape shape) {
+        return false;
+    }
+
     /**
      * A computation whose numbers, times a factor, are added to others.
      *

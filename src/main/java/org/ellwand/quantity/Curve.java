@@ -56,6 +56,18 @@ final class Curve {
         return spectrum(one).bandList() == spectrum(other).bandList();
     }
 
+    /** Whether all of some readings, and of others, have one list of bands, or whether there are none of either. */
+    static boolean haveSameBands(List<Reading> some, List<Reading> others) {
+        boolean same = some.isEmpty() == others.isEmpty();
+        for (int r = 0; same && r < some.size(); r++) {
+            same = sameBands(some.get(r), some.get(0));
+        }
+        for (int r = 0; same && r < others.size(); r++) {
+            same = sameBands(others.get(r), some.get(0));
+        }
+        return same;
+    }
+
     boolean has(Band band) {
         return !readings.isEmpty() && unlike.stream().allMatch(s -> Places.of(band, s).length > 0);
     }
@@ -112,6 +124,16 @@ final class Curve {
                 for (int b = 0; b < at[r].length; b++) {
                     slopes.add(positions[r], at[r][b][0], b, factor * weights[r]);
                 }
+            }
+        }
+
+        /** Hands over what the slopes follow from. */
+        void addShape(Computation.Shape shape) {
+            shape.number(positions.length);
+            for (int r = 0; r < positions.length; r++) {
+                shape.reading(positions[r]);
+                shape.number(weights[r]);
+                shape.same(at[r]);
             }
         }
 

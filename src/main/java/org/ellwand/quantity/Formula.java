@@ -1,6 +1,7 @@
 package org.ellwand.quantity;
 
 import java.util.List;
+import java.util.Optional;
 import java.util.SortedSet;
 import java.util.TreeSet;
 import org.ellwand.acoustics.Band;
@@ -47,6 +48,15 @@ public interface Formula {
     List<Band> anyBands(Resolution resolution);
 
     /**
+     * {@return whether the readings concerned are known to have the bands of those of another formula} It may deny what is so.
+     *
+     * @param other any formula
+     */
+    default boolean hasBandsOf(Formula other) {
+        return false;
+    }
+
+    /**
      * First less second, or first over second.
      *
      * @param first what stands first
@@ -90,6 +100,13 @@ public interface Formula {
         }
 
         @Override
+        public boolean hasBandsOf(Formula other) {
+            return other instanceof Mean that
+                    && members.stream().allMatch(member -> member.hasBandsOf(that.members.get(0)))
+                    && that.members.stream().skip(1).allMatch(member -> member.hasBandsOf(that.members.get(0)));
+        }
+
+        @Override
         public List<Band> anyBands(Resolution resolution) {
             return Formula.union(members, resolution);
         }
@@ -104,8 +121,13 @@ public interface Formula {
      */
     static List<Band> having(List<? extends Formula> formulas, List<Band> bands, Resolution resolution) {
         List<Band> left = bands;
+        Optional<Formula> last = Optional.empty();
         for (Formula formula : formulas) {
-            left = formula.having(left, resolution);
+            // What has the bands of the one before leaves what that one left.
+            if (last.filter(formula::hasBandsOf).isEmpty()) {
+                left = formula.having(left, resolution);
+            }
+            last = Optional.of(formula);
         }
         return left;
     }
@@ -118,14 +140,12 @@ public interface Formula {
      */
     static List<Band> union(List<? extends Formula> formulas, Resolution resolution) {
         SortedSet<Band> all = new TreeSet<>();
-        List<Band> last = List.of();
+        Optional<Formula> last = Optional.empty();
         for (Formula formula : formulas) {
-            List<Band> bands = formula.anyBands(resolution);
-            // Most have the bands of the one before.
-            if (!bands.equals(last)) {
-                all.addAll(bands);
-                last = bands;
+            if (last.filter(formula::hasBandsOf).isEmpty()) {
+                all.addAll(formula.anyBands(resolution));
             }
+            last = Optional.of(formula);
         }
         return List.copyOf(all);
     }

@@ -1,5 +1,6 @@
 package org.ellwand.quantity;
 
+import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import org.ellwand.acoustics.Band;
@@ -13,9 +14,29 @@ import org.ellwand.acoustics.Spectrum;
 final class Places {
     private static final int[] NOWHERE = {};
 
-    private List<Band> in = List.of();
-    private List<Band> wanted = List.of();
-    private int[][] found = {};
+    /** Lots have few lists of bands; of more, those that came first are kept. */
+    private static final int MOST = 16;
+
+    private final List<Lookup> lookups = new ArrayList<>();
+
+    /** Where some bands lie among others. */
+    private static final class Lookup {
+        private final List<Band> in;
+        private final List<Band> wanted;
+        private final int[][] found;
+
+        Lookup(List<Band> in, List<Band> wanted, int[][] found) {
+            this.in = in;
+            this.wanted = wanted;
+            this.found = found;
+        }
+
+        /** Of the same lists; of others, whatever they hold, it is none. */
+        @SuppressWarnings("ReferenceEquality")
+        boolean isOf(List<Band> bands, Spectrum spectrum) {
+            return in == spectrum.bandList() && wanted == bands;
+        }
+    }
 
     /**
      * For each of some bands, where the bands of a spectrum lie that make it up; nothing where one of them is missing.
@@ -23,18 +44,16 @@ final class Places {
      * @return not to be changed
      */
     int[][] of(List<Band> bands, Spectrum spectrum) {
-        if (!isSame(spectrum.bandList(), in) || !isSame(bands, wanted)) {
-            in = spectrum.bandList();
-            wanted = bands;
-            found = bands.stream().map(band -> of(band, spectrum)).toArray(int[][]::new);
+        for (Lookup lookup : lookups) {
+            if (lookup.isOf(bands, spectrum)) {
+                return lookup.found;
+            }
+        }
+        int[][] found = bands.stream().map(band -> of(band, spectrum)).toArray(int[][]::new);
+        if (lookups.size() < MOST) {
+            lookups.add(new Lookup(spectrum.bandList(), bands, found));
         }
         return found;
-    }
-
-    /** One list; another one is looked up again, whatever it holds. */
-    @SuppressWarnings("ReferenceEquality")
-    private static boolean isSame(List<Band> one, List<Band> other) {
-        return one == other;
     }
 
     /** The same for one band. */

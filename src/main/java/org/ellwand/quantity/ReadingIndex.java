@@ -1,6 +1,9 @@
 package org.ellwand.quantity;
 
 import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.BitSet;
+import java.util.Collection;
 import java.util.IdentityHashMap;
 import java.util.List;
 import org.ellwand.measurement.Reading;
@@ -24,6 +27,38 @@ public final class ReadingIndex {
         readings.add(reading);
         positions.put(reading, readings.size() - 1);
         return readings.size() - 1;
+    }
+
+    /**
+     * {@return the positions of some readings, ascending, each once}
+     *
+     * @param some readings; those not seen before get the next positions
+     */
+    public int[] positions(Collection<? extends Reading> some) {
+        int[] found = new int[some.size()];
+        int count = 0;
+        for (Reading reading : some) {
+            found[count++] = of(reading);
+        }
+        Arrays.sort(found);
+        int kept = 0;
+        for (int i = 0; i < count; i++) {
+            if (i == 0 || found[i] != found[i - 1]) {
+                found[kept++] = found[i];
+            }
+        }
+        return Arrays.copyOf(found, kept);
+    }
+
+    /**
+     * {@return the same as a set}
+     *
+     * @param some readings; those not seen before get the next positions
+     */
+    public BitSet set(Collection<? extends Reading> some) {
+        BitSet set = new BitSet();
+        some.forEach(reading -> set.set(of(reading)));
+        return set;
     }
 
     /** Where bands lie in the spectra of its readings. */

@@ -23,6 +23,7 @@ final class SpectralComputation implements Computation {
     private static final double PER_DB = Math.log(10) / 10;
 
     private final Outcome outcome;
+    private final List<Band> bands;
     private final List<Part> parts;
     private final double[] weightingDb;
     private final double[] slopeWeights;
@@ -32,6 +33,7 @@ final class SpectralComputation implements Computation {
 
     SpectralComputation(Formula.Task task, Roles roles, List<CurvePart> curveParts, ReadingIndex index) {
         outcome = task.outcome();
+        bands = task.bands();
         parts = curveParts.stream().map(p -> new Part(p, roles, task, index)).toList();
         int size = task.bands().size();
         weightingDb = outcome == Outcome.OVERALL
@@ -93,6 +95,14 @@ final class SpectralComputation implements Computation {
                 ofOutcome(reading, at, band, slope, slopes);
             }));
         }
+        return linear;
+    }
+
+    @Override
+    public boolean addShape(Shape shape) {
+        shape.same(outcome);
+        shape.same(bands);
+        parts.forEach(each -> each.addShape(shape));
         return linear;
     }
 
@@ -206,6 +216,19 @@ final class SpectralComputation implements Computation {
                             slopes.add(reading, at, band, slope);
                         }
                     }));
+        }
+
+        void addShape(Shape shape) {
+            shape.number(sign);
+            shape.number(terms.size());
+            for (Term term : terms) {
+                shape.number(term.factor());
+                term.curve().addShape(shape);
+            }
+            reference.ifPresent(r -> {
+                shape.number(r.scratch.length);
+                r.part.addShape(shape);
+            });
         }
 
         void compute(double[][] levelsDb, double[] out) {

@@ -21,6 +21,8 @@ final class CellLookup {
 
     private final Map<Set<String>, List<Conditions>> byNames = new LinkedHashMap<>();
     private final Map<Set<String>, List<Table>> tables = new HashMap<>();
+    private Set<String> lastNames = Set.of();
+    private List<Table> lastTables = List.of();
 
     /** Cells of the same names, by those of their conditions that some readings name too. */
     private record Table(Set<String> shared, Map<Conditions, List<Conditions>> cells) {
@@ -37,8 +39,13 @@ final class CellLookup {
     }
 
     /** Cells that agree with a reading in every condition that both name, the sound aside. */
+    @SuppressWarnings("ReferenceEquality") // Readings of the same names mostly share the set of them.
     Stream<Conditions> like(Conditions reading) {
-        return tables.computeIfAbsent(reading.names(), this::tables).stream().flatMap(table -> table.like(reading));
+        if (reading.names() != lastNames) {
+            lastNames = reading.names();
+            lastTables = tables.computeIfAbsent(lastNames, this::tables);
+        }
+        return lastTables.stream().flatMap(table -> table.like(reading));
     }
 
     private List<Table> tables(Set<String> ofReading) {
@@ -47,8 +54,8 @@ final class CellLookup {
             Set<String> shared = new TreeSet<>(names);
             shared.retainAll(ofReading);
             shared.remove(STIMULUS);
-            all.add(new Table(
-                    Set.copyOf(shared), cells.stream().collect(Collectors.groupingBy(cell -> cell.only(shared)))));
+            Set<String> kept = Set.copyOf(shared);
+            all.add(new Table(kept, cells.stream().collect(Collectors.groupingBy(cell -> cell.only(kept)))));
         });
         return all;
     }

@@ -70,14 +70,15 @@ final class CellTable {
     private static List<String> row(String product, ClaimAudit claim, CellResult cell, Set<String> conditions) {
         String unit =
                 claim.plain().map(plain -> plain.rule().limit().unit().symbol()).orElse("");
+        List<String> said = new ArrayList<>(conditions.size());
+        for (String name : conditions) {
+            said.add(VerdictTable.safe(cell.conditions().get(name).orElse("")));
+        }
         return joined(
                 List.of(
                         VerdictTable.safe(product),
                         VerdictTable.safe(claim.claim().id())),
-                conditions.stream()
-                        .map(name ->
-                                VerdictTable.safe(cell.conditions().get(name).orElse("")))
-                        .toList(),
+                said,
                 List.of(
                         Integer.toString(cell.insertions()),
                         number(OptionalDouble.of(cell.value())),

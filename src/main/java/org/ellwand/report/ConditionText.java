@@ -2,6 +2,7 @@ package org.ellwand.report;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.function.Predicate;
 import org.ellwand.audit.Judgement;
@@ -64,23 +65,30 @@ final class ConditionText {
 
     private static boolean entered(Judgement judgement, CellLookup cells, Conditions reading, List<Session> sessions) {
         Rule rule = judgement.rule();
-        boolean chosen = rule.where().entrySet().stream()
-                .allMatch(condition -> reading.get(condition.getKey())
-                        .map(condition.getValue()::accepts)
-                        .orElse(true));
+        for (Map.Entry<String, Choice> condition : rule.where().entrySet()) {
+            Optional<String> value = reading.get(condition.getKey());
+            if (value.isPresent() && !condition.getValue().accepts(value.get())) {
+                return false;
+            }
+        }
         boolean compared = rule.between()
                 .flatMap(between -> reading.get(between.condition())
                         .map(value -> value.equals(between.first()) || value.equals(between.second())))
                 .orElse(true);
-        return chosen && compared && cells.like(reading).anyMatch(cell -> agrees(cell, reading, sessions));
+        return compared && cells.like(reading).anyMatch(cell -> agrees(cell, reading, sessions));
     }
 
     private static boolean agrees(Conditions cell, Conditions reading, List<Session> sessions) {
-        return cell.names().stream()
-                .allMatch(name -> reading.get(name)
-                        .map(value -> cell.has(name, value)
-                                || isOfKind(name, cell.get(name).orElse(""), value, sessions))
-                        .orElse(true));
+        for (String name : cell.names()) {
+            Optional<String> value = reading.get(name);
+            boolean agrees = value.isEmpty()
+                    || cell.has(name, value.get())
+                    || isOfKind(name, cell.get(name).orElse(""), value.get(), sessions);
+            if (!agrees) {
+                return false;
+            }
+        }
+        return true;
     }
 
     /** A cell of a series over level names the kind of its stimuli, and each reading its own. */

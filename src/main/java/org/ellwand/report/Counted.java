@@ -1,16 +1,14 @@
 package org.ellwand.report;
 
+import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.function.Predicate;
-import java.util.stream.Stream;
 import org.ellwand.measurement.Conditions;
-import org.ellwand.measurement.HarmonicReading;
 import org.ellwand.measurement.Reading;
 import org.ellwand.measurement.Session;
-import org.ellwand.measurement.Trace;
 
 /** On how many ears and with how many insertions something was measured. */
 record Counted(int ears, int insertions) {
@@ -19,20 +17,26 @@ record Counted(int ears, int insertions) {
     private static final Set<String> INSERTION_OF_SETTING =
             Set.of("ear", "side", "unit", "fit", "insertion", "setting");
 
-    /** One of what is counted: equal ones are the same. */
-    private record Counting(String session, Conditions of) {}
+    private static final Conditions UNNAMED = Conditions.of(Map.of());
 
     /** Counts what was read with a product in place. */
     static Counted of(List<Session> sessions, Predicate<Conditions> wanted) {
-        Set<Counting> ears = new HashSet<>();
-        Set<Counting> insertions = new HashSet<>();
+        Set<Conditions> named = new HashSet<>();
+        int ears = 0;
+        int insertions = 0;
         for (Session session : sessions) {
-            inPlace(session).filter(wanted).forEach(reading -> {
-                ears.add(ear(session, reading));
-                insertions.add(insertion(session, reading));
-            });
+            Set<Conditions> own = new HashSet<>();
+            for (Conditions reading : readings(session)) {
+                if (isInPlace(reading) && wanted.test(reading)) {
+                    named.add(reading.only(EAR));
+                    own.add(insertion(session, reading));
+                }
+            }
+            // A named ear is the same ear in every session; one without a name is the session's own.
+            ears += named.remove(UNNAMED) ? 1 : 0;
+            insertions += own.size();
         }
-        return new Counted(ears.size(), insertions.size());
+        return new Counted(ears + named.size(), insertions);
     }
 
     Map<String, Object> model() {
@@ -52,31 +56,22 @@ record Counted(int ears, int insertions) {
                 .map();
     }
 
-    private static Stream<Conditions> inPlace(Session session) {
-        return Stream.of(
-                        session.readings().stream().map(Reading::conditions),
-                        session.traces().stream().map(Trace::conditions),
-                        session.harmonics().stream().map(HarmonicReading::conditions))
-                .flatMap(conditions -> conditions)
-                .filter(Counted::isInPlace);
+    private static List<Conditions> readings(Session session) {
+        List<Conditions> readings = new ArrayList<>();
+        session.readings().forEach(reading -> readings.add(reading.conditions()));
+        session.traces().forEach(trace -> readings.add(trace.conditions()));
+        session.harmonics().forEach(reading -> readings.add(reading.conditions()));
+        return readings;
     }
 
     private static boolean isInPlace(Conditions conditions) {
-        String device = conditions.get("device").orElse("");
-        return !device.equals(Reading.OPEN_EAR) && !device.equals(Reading.FIELD_MICROPHONE);
+        return !conditions.has("device", Reading.OPEN_EAR) && !conditions.has("device", Reading.FIELD_MICROPHONE);
     }
 
-    /** A named ear is the same ear in every session; one without a name is the session's own. */
-    private static Counting ear(Session session, Conditions reading) {
-        Conditions named = reading.only(EAR);
-        return new Counting(named.names().isEmpty() ? session.id() : "", named);
-    }
-
-    private static Counting insertion(Session session, Conditions reading) {
+    private static Conditions insertion(Session session, Conditions reading) {
         // A reading without an insertion id is an insertion of its own.
-        Conditions own = reading.get("insertion").isEmpty()
+        return reading.get("insertion").isEmpty()
                 ? reading
                 : reading.only(session.settingsSwitchedInPlace() ? INSERTION : INSERTION_OF_SETTING);
-        return new Counting(session.id(), own);
     }
 }

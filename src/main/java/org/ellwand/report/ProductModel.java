@@ -36,19 +36,20 @@ final class ProductModel {
                     numbered.size() + 1, anchors.of(anchor + "-" + claim.claim().id()), claim));
         }
         List<Object> claims = Abreast.each(numbered, claim -> claim(claim, figures));
+        Counted counted = counted();
         return Fields.of("anchor", anchor)
                 .and(about())
                 .and("counts", counts())
                 .and("failed", failed())
                 .and("robust", robust())
-                .and("sample", counted().model())
+                .and("sample", counted.model())
                 .and(
                         "editions",
                         product.editions().stream().map(ProductModel::edition).toList())
                 .and("claims", claims)
                 .and("figures", figures.draw(anchor, audited, audit.sessions()))
                 .and("topics", TopicModel.ofProduct(audited))
-                .and("cautions", Cautions.of(counted(), audit.sessions()))
+                .and("cautions", Cautions.of(counted, audit.sessions()))
                 .map();
     }
 

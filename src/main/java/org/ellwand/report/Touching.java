@@ -55,8 +55,12 @@ final class Touching {
 
     /** A finding's reading is written as its conditions: {@code setting=flood, stimulus=pink-94}. */
     private static boolean readingAgrees(String reading, Conditions cell) {
-        return cell.names().stream()
-                .allMatch(name -> says(reading, name, cell.get(name).orElse("")) || isOpenEar(name, reading));
+        for (String name : cell.names()) {
+            if (!says(reading, name, cell.get(name).orElse("")) && !isOpenEar(name, reading)) {
+                return false;
+            }
+        }
+        return true;
     }
 
     /** Whether it says this of a condition, or nothing at all. */

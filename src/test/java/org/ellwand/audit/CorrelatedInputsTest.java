@@ -149,12 +149,8 @@ class CorrelatedInputsTest {
     private static Factor factor(String key, double volt, double milliampere, double radian) {
         return new Factor(
                 new Factor.Name("", "observation", key, Double.NaN),
-                key,
                 SharedBy.INSERTION,
-                List.of(
-                        new Factor.Entry(0, 0, volt),
-                        new Factor.Entry(0, 1, milliampere),
-                        new Factor.Entry(0, 2, radian)));
+                new Entries().add(0, 0, volt).add(0, 1, milliampere).add(0, 2, radian));
     }
 
     /** What each factor does to R, X and Z. */

@@ -110,7 +110,7 @@ class EchoesTest {
                         changed,
                         IN_PLACE.and(where("stimulus=" + stimulus)),
                         (f, db) ->
-                                2 * Sheets.curve(ear).getOrDefault(Band.nearest(Resolution.THIRD_OCTAVE, f), db) - db);
+                                2 * Sheets.curve(ear).levelOr(Band.nearest(Resolution.THIRD_OCTAVE, f), db) - db);
             }
         }
         return changed;

@@ -3,6 +3,7 @@ package org.ellwand.compare;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import java.util.List;
 import java.util.Optional;
 import org.ellwand.acoustics.Resolution;
 import org.ellwand.amount.Amount;
@@ -130,5 +131,34 @@ class ComparerTest {
         assertThat(worse.isWorse()).isTrue();
         assertThat(Change.of(org.ellwand.audit.Verdict.FAIL, org.ellwand.audit.Verdict.MARGINAL))
                 .isEqualTo(Change.BETTER);
+    }
+
+    /** Under two sounds, both in both audits, each is held against itself: the second moved by 2 dB and the first by nothing. */
+    @Test
+    void cellsUnderTwoSoundsAreHeldAgainstTheirOwn() throws InputException {
+        List<ClaimComparison.OfCell> cells = new Comparer(Optional.empty())
+                .compare(underTwoSounds(17), underTwoSounds(15))
+                .products()
+                .get(0)
+                .claims()
+                .get(0)
+                .cells();
+        assertThat(cells).extracting(c -> c.conditions().get("stimulus")).containsExactly("n62", "n94");
+        assertThat(cells.get(0).shift().value()).isCloseTo(-2, within(1e-9));
+        assertThat(cells.get(1).shift().value()).isZero();
+    }
+
+    private static AuditRecord underTwoSounds(double secondDb) throws InputException {
+        Bench bench = sitting().reading("device=open ear, stimulus=n62", 1000, 80);
+        for (int i = 1; i <= 3; i++) {
+            bench.reading("device=Skerry, stimulus=n94, insertion=" + i, 1000, 80 - 20.3);
+            bench.reading("device=Skerry, stimulus=n62, insertion=" + i, 1000, 80 - secondDb);
+        }
+        byte[] json = AuditJson.write(Bench.audit(
+                Bench.product(
+                        "quantity: attenuation, level: 60 to 95 dB SPL, bands: 1 kHz, statistic: mean, limit: at least 18 dB"),
+                AuditOptions.standard(),
+                bench.session()));
+        return AuditRecordReader.read(json, "audit.json");
     }
 }

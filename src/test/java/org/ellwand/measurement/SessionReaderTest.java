@@ -321,6 +321,16 @@ class SessionReaderTest {
     }
 
     @Test
+    void aCellWithoutEndIsRefused() throws IOException {
+        String rows = "device,stimulus,insertion,frequency,level\nopen ear," + "x".repeat(1_100_000) + ",,1000,60\n";
+        assertThat(folder().with("measurements/a.yaml", BadSessionTest.YAML)
+                        .with("measurements/a.csv", rows)
+                        .problems())
+                .containsExactly("measurements/a.csv:2: a quote opens here or stands in a cell and is not closed as it"
+                        + " should be, or a cell has over 1000000 characters");
+    }
+
+    @Test
     void filesThatAreEmptyOrNoText() throws IOException {
         Folder folder = folder().with("measurements/a.yaml", BadSessionTest.YAML);
         assertThat(folder.with("measurements/a.csv", "").problems())
