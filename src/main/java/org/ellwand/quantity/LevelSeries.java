@@ -5,6 +5,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import org.ellwand.amount.Unit;
+import org.ellwand.claim.Rule;
 import org.ellwand.pairing.Cell;
 import org.ellwand.pairing.Joined;
 import org.ellwand.words.Remark;
@@ -16,6 +17,8 @@ import org.ellwand.words.Remark;
  * @param level level of each, in the unit asked for
  */
 record LevelSeries(List<Cell> cells, List<Double> level) {
+    private static final List<Unit> LEVELS = List.of(Unit.DB_SPL, Unit.DB_A, Unit.DB_C);
+
     LevelSeries {
         cells = List.copyOf(cells);
         level = List.copyOf(level);
@@ -29,6 +32,21 @@ record LevelSeries(List<Cell> cells, List<Double> level) {
         List<Double> level =
                 cells.stream().map(cell -> levelOf(cell, unit).orElseThrow()).toList();
         return new LevelSeries(cells, level);
+    }
+
+    /**
+     * The unit of the levels: that of the limit or, where two numbers are compared and the limit is a difference in dB, the first of dB SPL,
+     * dB(A) and dB(C) in which every sound states its level.
+     */
+    static Unit unit(Joined joined, Rule rule) {
+        Unit ofLimit = rule.limit().unit();
+        return ofLimit.isLevel()
+                ? ofLimit
+                : LEVELS.stream()
+                        .filter(unit -> joined.cells().stream()
+                                .allMatch(cell -> levelOf(cell, unit).isPresent()))
+                        .findFirst()
+                        .orElse(Unit.DB_SPL);
     }
 
     private static Optional<Double> levelOf(Cell cell, Unit unit) {

@@ -63,12 +63,12 @@ final class OnsetLevel implements SpectralQuantity {
     public Optional<Remark> unusable(Joined joined, Rule rule) {
         return SpectralQuantity.super
                 .unusable(joined, rule)
-                .or(() -> LevelSeries.tooShort(joined, rule.limit().unit(), LEAST_LEVELS));
+                .or(() -> LevelSeries.tooShort(joined, LevelSeries.unit(joined, rule), LEAST_LEVELS));
     }
 
     @Override
     public Formula formula(Joined joined, Rule rule) {
-        LevelSeries series = LevelSeries.of(joined, rule.limit().unit());
+        LevelSeries series = LevelSeries.of(joined, LevelSeries.unit(joined, rule));
         List<CellFormula> gains =
                 series.cells().stream().map(cell -> formula(cell, rule)).toList();
         return new StagedFormula(gains, new Onset(series, Settings.decibels(rule, "drop")));

@@ -1,6 +1,7 @@
 package org.ellwand.audit;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
 
 import org.ellwand.acoustics.Resolution;
 import org.ellwand.measurement.Session;
@@ -83,5 +84,26 @@ class BeyondSeriesTest {
                 .isEqualTo(Verdict.PASS);
         assertThat(Bench.judge(each + "at most 90 dB SPL", threeHeads()).verdict())
                 .isEqualTo(Verdict.FAIL);
+    }
+
+    /** Gains of −5, −11 and −17 dB against −5, −5 and −11 dB: 3 dB less at 70 and at 86 dB SPL, 16 dB apart. */
+    @Test
+    void twoOnsetsAreComparedInDecibels() {
+        Bench bench = bench().reading("device=open ear, stimulus=n62", 1000, 60)
+                .reading("device=open ear, stimulus=n78", 1000, 76)
+                .reading("device=open ear, stimulus=n94", 1000, 92);
+        double[] flood = {55, 65, 75};
+        double[] ebb = {55, 71, 81};
+        for (int i = 0; i < 3; i++) {
+            String sound = ", insertion=1, stimulus=n" + (62 + 16 * i);
+            bench.reading("device=Skerry, setting=flood" + sound, 1000, flood[i])
+                    .reading("device=Skerry, setting=ebb" + sound, 1000, ebb[i]);
+        }
+        Judgement judgement = Bench.judge(
+                "quantity: onset level, statistic: mean, drop: 3 dB, bands: 1 kHz,"
+                        + " between: {setting: [flood, ebb]}, limit: at most -10 dB",
+                bench.session());
+        assertThat(judgement.value().orElseThrow()).isCloseTo(-16, within(1e-9));
+        assertThat(judgement.verdict()).isEqualTo(Verdict.PASS);
     }
 }
