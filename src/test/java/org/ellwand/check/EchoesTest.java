@@ -109,8 +109,7 @@ class EchoesTest {
                 changed = Fault.in(
                         changed,
                         IN_PLACE.and(where("stimulus=" + stimulus)),
-                        (f, db) ->
-                                2 * Sheets.curve(ear).levelOr(Band.nearest(Resolution.THIRD_OCTAVE, f), db) - db);
+                        (f, db) -> 2 * Sheets.curve(ear).levelOr(Band.nearest(Resolution.THIRD_OCTAVE, f), db) - db);
             }
         }
         return changed;
