@@ -11,7 +11,6 @@ import java.util.Map;
 import java.util.Set;
 import java.util.function.Supplier;
 import java.util.stream.Collectors;
-import java.util.stream.Stream;
 import org.ellwand.measurement.Reading;
 import org.ellwand.measurement.SharedBy;
 import org.ellwand.pairing.Cell;
@@ -61,34 +60,30 @@ final class Estimator {
     private final class Work {
         private final Subject subject;
         private final Computation computation;
-        private final Formula.Task task;
         private final int[] readings;
         private final Supplier<Sensitivity> sensitivity;
         private final double[] value;
-        private final boolean[] observed;
-        private final List<BitSet> covered;
-        private final double[] centreShift;
+        private final RepeatNumbers repeated;
+        private final ObservedScatter seen;
         private final boolean commonOnly;
         private final Supplier<Factors.Put> mine;
         private final Supplier<Everybody> everybody;
         private final Declared declared;
         private Effects effect;
-        private final List<Group> groups = new ArrayList<>();
         private final List<Remark> notes = new ArrayList<>();
         private double[][] members = new double[0][];
 
         Work(Subject subject, Computation computation, Formula.Task task) {
             this.subject = subject;
             this.computation = computation;
-            this.task = task;
             readings = index.positions(readings(subject));
             value = new double[computation.size()];
             computation.compute(levelsDb, value);
             sensitivity = once(() -> Sensitivity.of(
                     computation, levelsDb, Arrays.stream(readings).boxed().toList()));
-            observed = new boolean[value.length];
-            covered = Stream.generate(BitSet::new).limit(value.length).toList();
-            centreShift = new double[value.length];
+            repeated = new RepeatNumbers(subject, task, index, levelsDb, value.length);
+            seen = new ObservedScatter(
+                    value, computation.isLinear() || subject.repeats().size() != 1);
             // Of a mean over people or products only what is common to all stays; see population.
             commonOnly = subject.isPopulation() && computation.isLinear();
             mine = once(() -> put(moves, commonOnly, readings));
@@ -131,9 +126,9 @@ final class Estimator {
                     originSource(),
                     effect,
                     declared.effects(),
-                    groups,
-                    observed,
-                    centreShift,
+                    seen.groups(),
+                    seen.observed(),
+                    seen.centreShift(),
                     members,
                     notes);
         }
@@ -159,13 +154,15 @@ final class Estimator {
             if (repeats.count() < 2) {
                 return;
             }
-            double[][] x = numbers(repeats);
+            double[][] x = repeated.of(repeats);
             boolean declared = true;
             for (Cell cell : subject.cells()) {
                 declared &= Surroundings.declares(cell, SharedBy.INSERTION) || !isRepeatedIn(repeats, cell);
             }
             double[][] variance = declared
-                    ? this.declared.variance(subject.repeats().indexOf(repeats), () -> declaredVariance(repeats))
+                    ? this.declared.variance(
+                            subject.repeats().indexOf(repeats),
+                            () -> repeated.declaredVariance(repeats, mine.get().all(), sensitivity.get()))
                     : new double[0][];
             boolean[] replaced = new boolean[value.length];
             int larger = 0;
@@ -197,53 +194,6 @@ final class Estimator {
                             .with("insertions", repeats.count());
         }
 
-        /** The judged numbers of each repeat by itself. */
-        private double[][] numbers(Repeats repeats) {
-            double[][] x = new double[repeats.count()][value.length];
-            for (int i = 0; i < x.length; i++) {
-                Computation one = repeats.members().get(i).formula().computation(task, index);
-                judgedNumbers(one).compute(levelsDb, x[i]);
-            }
-            repeats.other().ifPresent(other -> {
-                double[] others = new double[value.length];
-                judgedNumbers(other.formula().computation(task, index)).compute(levelsDb, others);
-                Arrays.stream(x).forEach(numbers -> other.hold(numbers, others));
-            });
-            return x;
-        }
-
-        private Computation judgedNumbers(Computation of) {
-            return subject.isPopulation() ? of : of.inner();
-        }
-
-        /** What insertion and reading causes let the numbers of each repeat scatter, by repeat and point. */
-        private double[][] declaredVariance(Repeats repeats) {
-            double scale = repeats.count() / repeats.weight();
-            double[][] variance = new double[repeats.count()][value.length];
-            for (int i = 0; i < variance.length; i++) {
-                BitSet own = index.set(repeats.members().get(i).readings());
-                for (Factor factor : mine.get().all()) {
-                    if (scatters(factor)) {
-                        addSquares(variance[i], factor.only(own), scale);
-                    }
-                }
-            }
-            return variance;
-        }
-
-        private void addSquares(double[] variance, Factor factor, double scale) {
-            if (factor.entries().size() > 0) {
-                double[] effects = sensitivity.get().effects(factor);
-                for (int p = 0; p < variance.length; p++) {
-                    variance[p] += effects[p] * effects[p] * scale * scale;
-                }
-            }
-        }
-
-        private boolean scatters(Factor factor) {
-            return factor.sharedBy() == SharedBy.INSERTION || factor.sharedBy() == SharedBy.READING;
-        }
-
         /** Puts the observed scatter in the place of the insertion and reading causes of the readings in place. */
         private void replace(Repeats repeats, double[][] x, boolean[] replaced) {
             boolean any = false;
@@ -255,33 +205,11 @@ final class Estimator {
             }
             BitSet own = new BitSet();
             repeats.members().forEach(m -> own.or(index.set(m.readings())));
-            int n = x.length;
-            double[][] effects = new double[value.length][n];
-            for (int p = 0; p < value.length; p++) {
-                if (replaced[p]) {
-                    observed[p] = true;
-                    covered.get(p).or(own);
-                    scatter(repeats, x, p, effects[p]);
-                }
-            }
+            seen.take(repeats, x, replaced, own);
             List<Factor> factors = mine.get().all();
             effect = effect.only((p, f) -> !replaced[p]
-                    || !scatters(factors.get(f))
+                    || !RepeatNumbers.scatters(factors.get(f))
                     || !factors.get(f).entries().areOf(own));
-            groups.add(new Group(repeats.key(), n - 1, effects));
-        }
-
-        private void scatter(Repeats repeats, double[][] x, int p, double[] effects) {
-            int n = x.length;
-            double mean = Arrays.stream(x).mapToDouble(row -> row[p]).average().orElse(0);
-            for (int i = 0; i < n; i++) {
-                effects[i] = repeats.weight() * (x[i][p] - mean) / Math.sqrt((double) n * (n - 1));
-            }
-            // The draws centre on the mean of the repeats' numbers, moved by n/(n−1) of its distance from the number of
-            // their mean curve; as seen from that number, by 1/(n−1) of the distance.
-            if (!computation.isLinear() && subject.repeats().size() == 1) {
-                centreShift[p] -= (mean - value[p]) / (n - 1);
-            }
         }
 
         /** Scatter between heads (or units) holds what insertions and readings add; what is common to all stays. */
@@ -289,13 +217,8 @@ final class Estimator {
             if (repeats.count() < 2) {
                 return;
             }
-            double[][] x = numbers(repeats);
+            double[][] x = repeated.of(repeats);
             members = x;
-            double[][] effects = new double[value.length][x.length];
-            for (int p = 0; p < value.length; p++) {
-                observed[p] = true;
-                scatter(repeats, x, p, effects[p]);
-            }
             BitSet own = new BitSet();
             for (Repeats.Member member : repeats.members()) {
                 for (Reading reading : member.readings()) {
@@ -304,8 +227,9 @@ final class Estimator {
                     }
                 }
             }
-            covered.forEach(c -> c.or(own));
-            groups.add(new Group(repeats.key(), x.length - 1, effects));
+            boolean[] all = new boolean[value.length];
+            Arrays.fill(all, true);
+            seen.take(repeats, x, all, own);
         }
 
         /**
@@ -322,11 +246,11 @@ final class Estimator {
         }
 
         private void openEarTakes() {
-            OpenEarScatter scatter = new OpenEarScatter(index, levelsDb, subject, covered, sensitivity);
+            OpenEarScatter scatter = new OpenEarScatter(index, levelsDb, subject, seen.covered(), sensitivity);
             OpenEarScatter.takes(subject).stream()
                     .filter(this::isOfAll)
                     .map(scatter::of)
-                    .forEach(groups::add);
+                    .forEach(seen::add);
         }
 
         /** The open ears of people are their own, and how they scatter is seen; that of a simulator serves all units. */

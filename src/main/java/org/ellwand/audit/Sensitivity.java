@@ -49,7 +49,8 @@ final class Sensitivity {
     }
 
     private void add(int reading, int band, int point, double slope) {
-        row(reading, band)[point] += slope;
+        double[] row = row(reading, band);
+        row[point] = left(row[point] + slope, Math.abs(slope));
     }
 
     /** The slopes of all points with a level; made where something is added to it. */

@@ -11,6 +11,7 @@ import java.util.TreeSet;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
+import org.ellwand.input.FormulaSign;
 import org.ellwand.input.Nearest;
 import org.jspecify.annotations.Nullable;
 
@@ -208,7 +209,7 @@ final class TidySheet implements SheetUser {
         Map<String, String> cells = new TreeMap<>();
         for (int i = 0; i < conditions.size(); i++) {
             if (reading.key()[i] != 0) {
-                cells.put(names.get(i), texts.get(i).text(reading.key()[i]));
+                cells.put(names.get(i), FormulaSign.plain(texts.get(i).text(reading.key()[i])));
             }
         }
         return new SheetCurve(cells, reading.line(), reading);

@@ -10,6 +10,7 @@ import org.ellwand.acoustics.Band;
 import org.ellwand.acoustics.Bands;
 import org.ellwand.acoustics.Resolution;
 import org.ellwand.amount.Amount;
+import org.ellwand.input.FormulaSign;
 import org.ellwand.measurement.Cause;
 import org.ellwand.measurement.Session;
 import org.ellwand.measurement.Stimulus;
@@ -162,7 +163,8 @@ final class SittingFile {
         return columns;
     }
 
-    private static String cell(String text) {
+    private static String cell(String name) {
+        String text = FormulaSign.guarded(name);
         return text.matches("[^,;\"\\t\\r\\n]*") ? text : "\"" + text.replace("\"", "\"\"") + "\"";
     }
 }

@@ -6,13 +6,13 @@ import java.io.StringWriter;
 import java.io.UncheckedIOException;
 import java.util.List;
 import java.util.OptionalDouble;
-import java.util.regex.Pattern;
 import org.ellwand.amount.Interval;
 import org.ellwand.audit.Audit;
 import org.ellwand.audit.ClaimAudit;
 import org.ellwand.audit.Judgement;
 import org.ellwand.audit.ProductAudit;
 import org.ellwand.claim.Claim;
+import org.ellwand.input.FormulaSign;
 
 /**
  * {@code verdicts.csv}: one claim a row, numbers in full. RFC 4180; a text that a spreadsheet would take for a formula
@@ -35,7 +35,6 @@ final class VerdictTable {
             "interval upper",
             "rule",
             "reason");
-    private static final Pattern FORMULA = Pattern.compile("^\\s*[=+\\-@\\t\\r]");
 
     private VerdictTable() {}
 
@@ -85,6 +84,6 @@ final class VerdictTable {
     }
 
     static String safe(String text) {
-        return FORMULA.matcher(text).find() ? "'" + text : text;
+        return FormulaSign.guarded(text);
     }
 }

@@ -3,8 +3,12 @@ package org.ellwand.audit;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.List;
+import java.util.Map;
+import org.ellwand.acoustics.Band;
 import org.ellwand.acoustics.Resolution;
+import org.ellwand.measurement.Conditions;
 import org.ellwand.measurement.SharedBy;
+import org.ellwand.quantity.Formula;
 import org.ellwand.words.Remark;
 import org.junit.jupiter.api.Test;
 
@@ -140,5 +144,27 @@ class CapsTest {
         assertThat(judgement.reasons()).extracting(Remark::key).containsExactly("uncertainty-not-stated-inside");
         assertThat(judgement.probability()).isEmpty();
         assertThat(judgement.verdict()).isEqualTo(Verdict.MARGINAL);
+    }
+
+    /** Two ears of one head are one person, and called so. */
+    @Test
+    void twoEarsOfAHeadTellNothingOfOtherHeads() {
+        openEar("head=a, ear=left", 80)
+                .openEar("head=a, ear=right", 80)
+                .worn("head=a, ear=left, insertion=1", 50)
+                .worn("head=a, ear=right, insertion=1", 50)
+                .declared(SharedBy.INSERTION)
+                .declared(SharedBy.READING);
+        assertThat(missing(RULE + ", ears: mean")).containsExactly("one-head-undeclared");
+    }
+
+    @Test
+    void missingBandsAreNamedOnceAndInOrder() {
+        Subject subject = new Subject(Conditions.of(Map.of()), List.of(), 1, new Formula.Mean(List.of()), List.of());
+        Band two = Band.nearest(Resolution.OCTAVE, 2000);
+        Band four = Band.nearest(Resolution.OCTAVE, 4000);
+        Ready one = new Ready(subject, Resolution.OCTAVE, List.of(), List.of(four, two), Map.of());
+        Ready other = new Ready(subject, Resolution.OCTAVE, List.of(), List.of(four), Map.of());
+        assertThat(Caps.missing(List.of(one, other)).figures()).containsEntry("hz", List.of(2000.0, 4000.0));
     }
 }

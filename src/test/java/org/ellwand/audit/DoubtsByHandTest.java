@@ -9,12 +9,16 @@ import java.util.OptionalDouble;
 import org.ellwand.acoustics.Band;
 import org.ellwand.acoustics.Bound;
 import org.ellwand.acoustics.Resolution;
+import org.ellwand.amount.Amount;
 import org.ellwand.amount.Interval;
 import org.ellwand.amount.Unit;
 import org.ellwand.check.Finding;
 import org.ellwand.check.Finding.Errs;
 import org.ellwand.claim.Rule;
+import org.ellwand.input.Place;
+import org.ellwand.measurement.Conditions;
 import org.ellwand.measurement.CurveReading;
+import org.ellwand.measurement.Figure;
 import org.ellwand.measurement.Session;
 import org.ellwand.pairing.Cell;
 import org.ellwand.pairing.Insertion;
@@ -272,5 +276,97 @@ class DoubtsByHandTest {
         assertThat(Doubts.note(two, List.of()).orElseThrow().key()).isEqualTo("independent-of-findings");
         assertThat(Doubts.note(two, two)).isEmpty();
         assertThat(Doubts.note(List.of(), List.of())).isEmpty();
+    }
+
+    /** A noise 3.5 dB above the room, 3 dB but for errors: up to −10 lg(1 − 10^−0.3) = 3.0206 dB of it are the room's. */
+    private static boolean ofNoise(
+            Errs errs, double aboveDb, String statistic, String limit, Verdict verdict, double value) {
+        Finding finding = new Finding(
+                "noise",
+                "yard",
+                "",
+                List.of(),
+                Remark.of("noise-not-told-apart"),
+                errs,
+                Finding.Consequence.BOUNDED,
+                Optional.of(new Finding.Measure(aboveDb, 6, "dB")),
+                Finding.About.EVERYTHING);
+        String rule =
+                "quantity: output level, referred to: eardrum, stimulus: quiet, bands: 125 Hz to 8 kHz, statistic: "
+                        + statistic + ", limit: " + limit;
+        return causes(finding, rule, 1, verdict, value, 0);
+    }
+
+    /** u = 1 dB and 95 %: 1.6449 dB more than the fault can have moved it, and the verdict stands. */
+    @ParameterizedTest
+    @CsvSource({
+        "EITHER, at most 40 dB(A), PASS, 35.334, false",
+        "EITHER, at most 40 dB(A), PASS, 35.335, true",
+        "EITHER, at least 20 dB(A), PASS, 24.666, false",
+        "EITHER, at least 20 dB(A), PASS, 24.665, true",
+        "EITHER, at most 40 dB(A), FAIL, 44.666, false",
+        "EITHER, at most 40 dB(A), FAIL, 44.665, true",
+        "EITHER, at least 20 dB(A), FAIL, 15.334, false",
+        "EITHER, at least 20 dB(A), FAIL, 15.335, true",
+        "EITHER, 20 to 40 dB(A), PASS, 30, false",
+        "EITHER, 20 to 40 dB(A), FAIL, 10, false",
+        "EITHER, 20 to 40 dB(A), FAIL, 18, true",
+        "INVENTS_ATTENUATION, at most 40 dB(A), PASS, 30, true",
+        "INVENTS_ATTENUATION, at least 20 dB(A), FAIL, 10, true",
+        "HIDES_ATTENUATION, at most 40 dB(A), FAIL, 44.666, false",
+        "HIDES_ATTENUATION, at most 40 dB(A), FAIL, 44.665, true"
+    })
+    void aNoiseThatTheRoomMayHaveMade(Errs errs, String limit, Verdict verdict, double value, boolean expected) {
+        assertThat(ofNoise(errs, 3.5, "overall, weighting: A", limit, verdict, value))
+                .isEqualTo(expected);
+    }
+
+    /** Nothing bounds what the room adds to a noise that is hardly above it, nor to what is no sum. */
+    @Test
+    void whatIsNotKnownToMoveLittleMayHaveMovedAll() {
+        assertThat(ofNoise(Errs.EITHER, 0.5, "overall, weighting: A", "at most 40 dB(A)", Verdict.PASS, 10))
+                .isTrue();
+        assertThat(ofNoise(Errs.EITHER, 3.5, "mean", "at most 40 dB SPL", Verdict.PASS, 10))
+                .isTrue();
+    }
+
+    private static boolean ofFigure(Finding finding, String of, double value, Unit unit, String stated) {
+        Figure figure = new Figure(
+                of,
+                new Amount(value, unit, 1),
+                Optional.empty(),
+                Conditions.of(Map.of("session", "yard", "device", "Skerry")),
+                new Place("measurements/yard.yaml", 3, 1));
+        return !new Doubts(List.of(finding))
+                .of(List.of(figure), rule("quantity: figure, " + stated))
+                .isEmpty();
+    }
+
+    /** A figure is touched by what is said of itself, and by what makes all levels of its session wrong where it is one. */
+    @Test
+    void whichFiguresAFindingTouches() {
+        Finding mass = about("figure=mass", "yard", Finding.About.FIGURES);
+        assertThat(ofFigure(mass, "mass", 5, Unit.GRAM, "of: mass, limit: at most 6 g"))
+                .isTrue();
+        assertThat(ofFigure(mass, "life", 5, Unit.HOUR, "of: life, limit: at most 6 h"))
+                .isFalse();
+        String level = "of: noise, limit: at most 30 dB SPL";
+        Finding levels = about("", "yard", Finding.About.LEVELS);
+        assertThat(ofFigure(levels, "noise", 25, Unit.DB_SPL, level)).isTrue();
+        assertThat(ofFigure(levels, "mass", 5, Unit.GRAM, "of: mass, limit: at most 6 g"))
+                .isFalse();
+        assertThat(ofFigure(about("", "other", Finding.About.LEVELS), "noise", 25, Unit.DB_SPL, level))
+                .isFalse();
+        assertThat(ofFigure(about("insertion=1", "yard", Finding.About.LEVELS), "noise", 25, Unit.DB_SPL, level))
+                .isFalse();
+        assertThat(ofFigure(about("", "yard", Finding.About.EVERYTHING), "noise", 25, Unit.DB_SPL, level))
+                .isFalse();
+        assertThat(ofFigure(
+                        levels,
+                        "noise",
+                        25,
+                        Unit.DB_SPL,
+                        "of: noise, between: {setting: [flood, ebb]}, limit: at most 3 dB"))
+                .isFalse();
     }
 }

@@ -119,4 +119,98 @@ class MeansByHandTest {
         assertThat(judgement.value().orElseThrow()).isCloseTo(3, within(1e-9));
         assertThat(judgement.cells().get(0).contributions().get(0).effect()).isCloseTo(1, within(1e-9));
     }
+
+    private static final String FIRMWARES = "quantity: attenuation, level: 94 dB SPL, bands: 1 kHz, statistic: mean,"
+            + " between: {firmware: [\"2.1\", \"2.0\"]}, units: mean, ";
+
+    private MeansByHandTest units(String firmware, int from, double... attenuationsDb) {
+        for (int i = 0; i < attenuationsDb.length; i++) {
+            bench.reading(
+                    "device=Skerry, stimulus=n94, insertion=1, firmware=" + firmware + ", unit=" + (from + i),
+                    1000,
+                    80 - attenuationsDb[i]);
+        }
+        return this;
+    }
+
+    /** Other units on either side: 20, 22 and 17, 18, 19 dB; 3 dB, with 1 dB of one and 1/√3 dB of the other degree. */
+    @Test
+    void meansOverOtherUnitsAreComparedWithTheScatterOfBoth() {
+        bench.reading("device=open ear, stimulus=n94", 1000, 80);
+        units("2.1", 0, 20, 22).units("2.0", 5, 17, 18, 19);
+        Judgement judgement = Bench.judge(FIRMWARES + "limit: at least 1 dB", bench.session());
+        assertThat(judgement.value().orElseThrow()).isCloseTo(3, within(1e-9));
+        List<Contribution> parts = judgement.cells().get(0).contributions();
+        assertThat(parts).hasSize(2);
+        assertThat(parts.get(0).effect()).isCloseTo(1, within(1e-9));
+        assertThat(parts.get(0).degreesOfFreedom()).isEqualTo(OptionalInt.of(1));
+        assertThat(parts.get(1).effect()).isCloseTo(1 / Math.sqrt(3), within(1e-9));
+        assertThat(parts.get(1).degreesOfFreedom()).isEqualTo(OptionalInt.of(2));
+        assertThat(judgement.cells().get(0).insertions()).isEqualTo(5);
+    }
+
+    /** As a ratio 21/18: the scatter of the first over 18; that of the second as it makes 21/17, 21/18 and 21/19. */
+    @Test
+    void aRatioOfMeansOverOtherUnits() {
+        bench.reading("device=open ear, stimulus=n94", 1000, 80);
+        units("2.1", 0, 20, 22).units("2.0", 5, 17, 18, 19);
+        Judgement judgement = Bench.judge(FIRMWARES + "compared by: ratio, limit: 1, sense: at least", bench.session());
+        assertThat(judgement.value().orElseThrow()).isCloseTo(21 / 18.0, within(1e-9));
+        List<Contribution> parts = judgement.cells().get(0).contributions();
+        assertThat(parts.get(0).effect()).isCloseTo(1 / 18.0, within(1e-9));
+        double mean = (21 / 17.0 + 21 / 18.0 + 21 / 19.0) / 3;
+        double squares = Math.pow(21 / 17.0 - mean, 2) + Math.pow(21 / 18.0 - mean, 2) + Math.pow(21 / 19.0 - mean, 2);
+        assertThat(parts.get(1).effect()).isCloseTo(Math.sqrt(squares / 6), within(1e-9));
+    }
+
+    /** One unit against two: no scatter of the one, so declared sizes serve for both sides, and it is not firm. */
+    @Test
+    void oneUnitOnASideHasNoScatter() {
+        bench.reading("device=open ear, stimulus=n94", 1000, 80);
+        units("2.1", 0, 20, 22).units("2.0", 5, 18);
+        Judgement judgement = Bench.judge(FIRMWARES + "limit: at least 1 dB", bench.session());
+        assertThat(judgement.value().orElseThrow()).isCloseTo(3, within(1e-9));
+        // Insertions of 0.5 and readings of 0.2 dB: (0.25 + 0.04)(1/2 + 1).
+        double square = judgement.cells().get(0).contributions().stream()
+                .mapToDouble(c -> c.effect() * c.effect())
+                .sum();
+        assertThat(square).isCloseTo(0.29 * 1.5, within(1e-9));
+        assertThat(judgement.verdict()).isEqualTo(Verdict.MARGINAL);
+    }
+
+    /** Two ears of one head, one with insertions 2 dB apart, of which its mean has 1 dB and the head half; nothing declared. */
+    @Test
+    void scatterOfInsertionsWithinAHeadCountsByItsWeight() {
+        Bench plain = new Bench("yard", Resolution.OCTAVE).cause("ear", 2, SharedBy.EAR, false);
+        for (String who : List.of("head=a, ear=left", "head=a, ear=right")) {
+            double apart = who.contains("left") ? 2 : 0;
+            plain.reading("device=open ear, take=1, stimulus=n94, " + who, 1000, 80)
+                    .reading("device=open ear, take=2, stimulus=n94, " + who, 1000, 80)
+                    .reading("device=Skerry, stimulus=n94, insertion=1, " + who, 1000, 60)
+                    .reading("device=Skerry, stimulus=n94, insertion=2, " + who, 1000, 60 + apart);
+        }
+        List<Contribution> parts =
+                Bench.judge(RULE + "ears: mean", plain.session()).cells().get(0).contributions();
+        assertThat(parts)
+                .filteredOn(c -> c.instance().equals("insertions"))
+                .singleElement()
+                .satisfies(c -> assertThat(c.effect()).isCloseTo(0.5, within(1e-9)));
+        assertThat(parts)
+                .filteredOn(c -> c.cause().equals("ear"))
+                .hasSize(2)
+                .allSatisfy(c -> assertThat(c.effect()).isCloseTo(1, within(1e-9)));
+    }
+
+    /** Sounds of two levels are not averaged with one another. */
+    @Test
+    void eachSoundHasAMeanOfItsOwn() {
+        worn("head=a, ear=a", 20).worn("head=b, ear=b", 22);
+        for (String who : List.of("head=a, ear=a", "head=b, ear=b")) {
+            bench.reading("device=open ear, stimulus=n78, " + who, 1000, 64)
+                    .reading("device=Skerry, stimulus=n78, insertion=1, " + who, 1000, 34);
+        }
+        Judgement judgement =
+                Bench.judge(RULE.replace("level: 94 dB SPL", "level: all") + "ears: mean", bench.session());
+        assertThat(judgement.cells()).extracting(CellResult::value).containsExactlyInAnyOrder(21.0, 30.0);
+    }
 }

@@ -191,4 +191,104 @@ class UncertaintyByHandTest {
             assertThat(simulation.errors()[0][t]).isCloseTo(simulation.linear()[0][t], within(1e-9));
         }
     }
+
+    /** Ten insertions of 41 to 50 dB, nothing declared: scale √(11/12) dB, and t of nine degrees of freedom has 9/7 of its square. */
+    @Test
+    void drawsOfObservedScatterAreOfT() {
+        Bench bench = new Bench("yard", Resolution.OCTAVE);
+        worn(bench, 41, 42, 43, 44, 45, 46, 47, 48, 49, 50);
+        Workings workings = Workings.of(MEAN, Outcome.MEAN, bench.session());
+        Estimates estimates = workings.estimates();
+        double variance = 11 / 12.0 * 9 / 7;
+        assertThat(estimates.groups.get(0).scatter(0).scale()).isCloseTo(Math.sqrt(11 / 12.0), within(1e-12));
+        double[][] plain = new double[1][TRIALS];
+        new Draws(estimates, TRIALS).next(plain, TRIALS);
+        assertThat(product(plain[0], plain[0])).isCloseTo(variance, within(0.05));
+        double[][] joint = new JointDraws(estimates).errors(TRIALS);
+        assertThat(product(joint[0], joint[0])).isCloseTo(variance, within(0.05));
+        Simulation simulation = new Simulation(estimates, workings.preparation().levelsDb(), TRIALS);
+        assertThat(product(simulation.errors()[0], simulation.errors()[0])).isCloseTo(variance, within(0.05));
+        assertThat(product(simulation.linear()[0], simulation.linear()[0])).isCloseTo(variance, within(0.05));
+    }
+
+    private static final String CRITERION = "quantity: criterion level, criterion: 73 dB(A), bands: 1 kHz,"
+            + " referred to: eardrum, limit: at most 90 dB SPL";
+
+    /** Found half way between two levels, a reading at either counts half, an insertion that both share whole. */
+    @Test
+    void contributionsToALevelThatIsLookedFor() {
+        Session session = new Bench("yard", Resolution.OCTAVE)
+                .cause("insertion", 0.5, SharedBy.INSERTION, false)
+                .cause("reading", 0.3, SharedBy.READING, true)
+                .reading("device=Skerry, stimulus=n62, insertion=1", 1000, 65)
+                .reading("device=Skerry, stimulus=n78, insertion=1", 1000, 81)
+                .session();
+        List<Contribution> parts = contributions(CRITERION, session);
+        assertThat(parts).extracting(Contribution::cause).containsExactly("insertion", "reading", "reading");
+        assertThat(parts.get(0).effect()).isCloseTo(0.5, within(1e-6));
+        assertThat(parts.get(1).effect()).isCloseTo(0.15, within(1e-6));
+        assertThat(parts.get(2).effect()).isCloseTo(0.15, within(1e-6));
+    }
+
+    /** Two insertions 2 dB apart at every level: 70 and 72 dB, of which the mean has 1 dB. */
+    @Test
+    void observedScatterOfALevelThatIsLookedFor() {
+        Session session = new Bench("yard", Resolution.OCTAVE)
+                .reading("device=Skerry, stimulus=n62, insertion=1", 1000, 65)
+                .reading("device=Skerry, stimulus=n78, insertion=1", 1000, 81)
+                .reading("device=Skerry, stimulus=n62, insertion=2", 1000, 63)
+                .reading("device=Skerry, stimulus=n78, insertion=2", 1000, 79)
+                .session();
+        assertThat(Bench.judge(CRITERION, session).value().orElseThrow()).isCloseTo(71, within(1e-9));
+        List<Contribution> parts = contributions(CRITERION, session);
+        assertThat(parts).hasSize(1);
+        assertThat(parts.get(0).effect()).isCloseTo(1, within(1e-6));
+        assertThat(parts.get(0).degreesOfFreedom()).isEqualTo(OptionalInt.of(1));
+    }
+
+    /** An onset is told from gains of the same insertion: what it shares cancels, and leaves no rounding behind. */
+    @Test
+    void whatAllLevelsShareDoesNotMoveAnOnset() {
+        Session session = new Bench("yard", Resolution.OCTAVE)
+                .cause("insertion", 0.5, SharedBy.INSERTION, false)
+                .cause("reading", 0.2, SharedBy.READING, true)
+                .reading("device=open ear, stimulus=n62", 1000, 60)
+                .reading("device=open ear, stimulus=n78", 1000, 76)
+                .reading("device=open ear, stimulus=n94", 1000, 92)
+                .reading("device=Skerry, stimulus=n62, insertion=1", 1000, 55)
+                .reading("device=Skerry, stimulus=n78, insertion=1", 1000, 71)
+                .reading("device=Skerry, stimulus=n94, insertion=1", 1000, 81)
+                .session();
+        List<Contribution> parts = contributions(
+                "quantity: onset level, statistic: mean, drop: 3 dB, bands: 1 kHz, limit: at least 70 dB SPL", session);
+        assertThat(parts).extracting(Contribution::cause).containsOnly("reading");
+        // 6 dB fall in 16 dB, 2.6667 dB of level for each dB; half way both ends count half: 0.2 · 2.6667 · (1, 0.5,
+        // 0.5).
+        assertThat(parts.get(0).effect()).isCloseTo(0.2 * 16 / 6, within(1e-6));
+        assertThat(parts.get(5).effect()).isCloseTo(0.1 * 16 / 6, within(1e-6));
+        assertThat(parts).hasSize(6);
+    }
+
+    /**
+     * Insertions of 60 and 70 dB and of 70.5 and 60 dB in two bands: overall 70.41 and 70.87 dB, their mean curve's 68.14 dB.
+     * The draws centre as far below that as the mean of both lies above it (n = 2).
+     */
+    @Test
+    void aSumOfEnergiesWhoseRepeatsWereSeenIsMovedByThem() {
+        Session session = new Bench("yard", Resolution.OCTAVE)
+                .cause("reading", 0, SharedBy.READING, true)
+                .reading("device=Skerry, stimulus=n94, insertion=1", 1000, 60, 70)
+                .reading("device=Skerry, stimulus=n94, insertion=2", 1000, 70.5, 60)
+                .session();
+        String rule = "quantity: output level, referred to: eardrum, level: 94 dB SPL, bands: 1 kHz to 2 kHz,"
+                + " statistic: overall, weighting: Z, limit: at most ";
+        double value = 10 * Math.log10(Math.pow(10, 6.525) + Math.pow(10, 6.5));
+        double first = 10 * Math.log10(Math.pow(10, 6) + Math.pow(10, 7));
+        double second = 10 * Math.log10(Math.pow(10, 7.05) + Math.pow(10, 6));
+        double centre = value - ((first + second) / 2 - value);
+        Judgement judgement =
+                Bench.judge(rule + String.format(java.util.Locale.ROOT, "%.6f", centre) + " dB SPL", session);
+        assertThat(judgement.value().orElseThrow()).isCloseTo(value, within(1e-9));
+        assertThat(judgement.probability().orElseThrow()).isCloseTo(0.5, within(0.03));
+    }
 }

@@ -223,7 +223,7 @@ class QuantitiesOfCellsTest {
     }
 
     /**
-     * From the middle of 500 Hz to 2 kHz, which is 1 kHz: −10 dB from 0 dB between 2 and 4 kHz, 6 dB down at
+     * From 1 kHz, which is the middle of 500 Hz to 2 kHz: −10 dB from 0 dB between 2 and 4 kHz, 6 dB down at
      * 1995.26 · 10^(0.3 · 0.6) Hz; downwards 5 dB between 1 kHz and 500 Hz, 2 dB down at 1000 · 10^(−0.3 · 0.4) Hz.
      */
     @Test
@@ -239,10 +239,11 @@ class QuantitiesOfCellsTest {
                 formula.computation(task(all, Outcome.MEAN), new ReadingIndex()).reach();
         assertThat(reach.lowest()).isCloseTo(0.501187, within(1e-6));
         assertThat(reach.highest()).isCloseTo(15.848932, within(1e-6));
-        // Relative to the mean of 60, 65 and 65 dB the drop of 6 dB is 57.33 dB: 7.667 of the 10 dB from 65 to 55 dB.
+        // 50, 65 and 65 dB have the mean 60 dB: 54 dB are one of the fifteen from 55 to 40 dB. At 500 Hz nobody begins.
+        Cell dull = cell(reading(OCTAVE, 500, 50, 65, 65, 55, 40, 30), reading(OCTAVE, 500, 0));
         Rule mean = rule(upper + "mean of 500 Hz to 2 kHz, limit: at least 1 kHz");
-        assertThat(numbers(quantity(mean).formula(joined(cell), mean), task(all, Outcome.MEAN))[0])
-                .isCloseTo(1.99526231 * Math.pow(10, 0.3 * (65 - (190 / 3.0 - 6)) / 10), within(1e-6));
+        assertThat(numbers(quantity(mean).formula(joined(dull), mean), task(all, Outcome.MEAN))[0])
+                .isCloseTo(3.98107171 * Math.pow(10, 0.3 / 15), within(1e-6));
         Rule lower = rule("quantity: lower limiting frequency, drop: 2 dB, bands: all, level: 94 dB SPL,"
                 + " reference: 1 kHz, limit: at most 1000 Hz");
         assertThat(numbers(quantity(lower).formula(joined(cell), lower), task(all, Outcome.MEAN))[0])

@@ -1,0 +1,136 @@
+package org.ellwand.audit;
+
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.TreeSet;
+import org.ellwand.amount.Interval;
+import org.ellwand.check.Finding;
+import org.ellwand.claim.Rule;
+import org.ellwand.quantity.Reach;
+import org.ellwand.quantity.SpectralQuantity;
+import org.ellwand.statistics.SeriesErrors;
+import org.ellwand.words.Measure;
+import org.ellwand.words.Remark;
+
+/** Decides a rule of which the numbers are worked out: the verdict, what holds it back, and what would settle it. */
+final class Ruling {
+    /** So few draws of which nothing can be said change no verdict. */
+    private static final double MOST_UNKNOWN = 0.001;
+
+    private static final String MISSING_BANDS = "missing-bands";
+
+    private final Worked worked;
+    private final double confidence;
+    private final Caps caps;
+    private final Doubts.Judged judged;
+    private final List<Finding> touching;
+
+    Ruling(Worked worked, double confidence, Doubts doubts) {
+        this.worked = worked;
+        this.confidence = confidence;
+        Rule rule = worked.rule();
+        boolean usesOpenEar = worked.quantity().usesOpenEar(rule);
+        caps = new Caps(rule, usesOpenEar);
+        judged = new Doubts.Judged(rule, worked.ready(), signInPlace(), usesOpenEar, confidence);
+        touching = doubts.touching(judged);
+    }
+
+    /** How the quantity moves with the levels in place; 0 where it is no sum of curves. */
+    private double signInPlace() {
+        return worked.quantity() instanceof SpectralQuantity spectral ? Preparation.sign(spectral, worked.rule()) : 0;
+    }
+
+    Judgement judgement() {
+        Decision decision = decided();
+        List<Remark> holdingBack = holdingBack(decision);
+        boolean capped = holdingBack.stream().anyMatch(r -> !r.key().equals(MISSING_BANDS));
+        Verdict undoubted = capped ? Verdict.MARGINAL : decision.verdict();
+        List<Finding> causing = Doubts.causing(touching, judged, decision.withVerdict(undoubted));
+        Decision ruled = decision.withVerdict(causing.isEmpty() ? undoubted : Verdict.MARGINAL);
+        List<Remark> reasons = causing.isEmpty()
+                ? reasons(ruled, holdingBack)
+                : Doubts.reason(causing, undoubted).stream().toList();
+        return new JudgementRecord(worked, confidence).of(ruled, reasons, Doubts.note(touching, causing));
+    }
+
+    private Decision decided() {
+        JointTail tail = new JointTail(worked.evaluation().subjects(), worked.trials());
+        return new Conclusion(worked.statistic(), worked.limit(), confidence, worked.ready(), worked.evaluation(), tail)
+                .decide();
+    }
+
+    /** What keeps a verdict from being firm, whatever the numbers; bands that are missing only say why a marginal one is. */
+    private List<Remark> holdingBack(Decision decision) {
+        if (!worked.known()) {
+            // Nothing tells the spread: on which side the value lies is all that can be said.
+            return List.of(Ends.notStated(worked.value(decision), worked.limit()));
+        }
+        Set<Remark> reasons = new LinkedHashSet<>();
+        if (worked.lacksBands()) {
+            reasons.add(Caps.missing(worked.ready()));
+        }
+        reasons.addAll(lacking());
+        beyondSeries(decision).ifPresent(reasons::add);
+        worked.ready().forEach(ready -> reasons.addAll(caps.of(ready.subject())));
+        return List.copyOf(reasons);
+    }
+
+    /** Why a marginal verdict is no firmer; of a firm one nothing. */
+    private List<Remark> reasons(Decision decision, List<Remark> holdingBack) {
+        if (decision.verdict() != Verdict.MARGINAL) {
+            return List.of();
+        }
+        return holdingBack.isEmpty() ? List.of(settling(decision)) : holdingBack;
+    }
+
+    /** How many insertions would settle it, by what of its error they divide. */
+    private Remark settling(Decision decision) {
+        Estimates subject = worked.subject(decision);
+        double square = 0;
+        int at = decision.point().local();
+        List<Factor> factors = subject.factors();
+        for (int f : subject.effect.moving(at)) {
+            boolean divides = switch (factors.get(f).sharedBy()) {
+                case INSERTION -> true;
+                case SESSION, READING, EAR, UNIT -> false;
+            };
+            double effect = subject.effect.at(at, f);
+            square += divides ? effect * effect : 0;
+        }
+        for (Group group : subject.groups) {
+            double scale = group.scatter(decision.point().local()).scale();
+            square += group.key().startsWith("insertions") ? scale * scale : 0;
+        }
+        Subject of = worked.ready().get(decision.point().subject()).subject();
+        return new Settling(
+                        worked.limit(), confidence, worked.evaluation().points().size())
+                .of(decision.point(), Math.sqrt(square), of.insertions());
+    }
+
+    /** What a sum lacks of its members. */
+    private Set<Remark> lacking() {
+        TreeSet<Remark> lacking = new TreeSet<>();
+        worked.ready()
+                .forEach(r -> r.subject()
+                        .cells()
+                        .forEach(
+                                c -> worked.quantity().lacking(c, worked.rule()).ifPresent(lacking::add)));
+        return lacking;
+    }
+
+    /** What lies beyond a series lies beyond its end, and nothing tells how far. */
+    private Optional<Remark> beyondSeries(Decision decision) {
+        Points.One point = decision.point();
+        Interval limit = worked.limit();
+        Reach reach = worked.evaluation().reaches().get(point.subject());
+        boolean open = switch (point.bound()) {
+            case MEASURED -> point.errors() instanceof SeriesErrors errors && errors.unknown() > MOST_UNKNOWN;
+            case AT_LEAST -> limit.lower() > reach.highest() || (limit.hasUpper() && limit.upper() > reach.highest());
+            case AT_MOST -> limit.upper() < reach.lowest() || (limit.hasLower() && limit.lower() < reach.lowest());
+        };
+        Measure end = new Measure(point.value(), limit.unit().symbol());
+        return open ? Optional.of(Remark.of("beyond-series").with("value", end)) : Optional.empty();
+    }
+}
