@@ -118,7 +118,7 @@ final class SheetParts {
             while (read >= 0 && bytes.hasRemaining()) {
                 read = channel.read(bytes);
             }
-            return Arrays.copyOf(bytes.array(), bytes.position());
+            return bytes.hasRemaining() ? Arrays.copyOf(bytes.array(), bytes.position()) : bytes.array();
         }
     }
 

@@ -1,6 +1,7 @@
 package org.ellwand.measurement;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -9,6 +10,7 @@ import java.util.TreeMap;
 import java.util.TreeSet;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
+import java.util.stream.Stream;
 import org.ellwand.input.FormulaSign;
 import org.ellwand.input.Nearest;
 import org.jspecify.annotations.Nullable;
@@ -25,6 +27,7 @@ final class TidySheet implements SheetUser {
     private int[] key = {};
     private CellTexts[] ids = {};
     private int[] cells = {};
+    private @Nullable CellRun run;
     private Optional<SheetNumbers> numbers = Optional.empty();
     private int lines;
     private boolean quotes;
@@ -55,6 +58,7 @@ final class TidySheet implements SheetUser {
         key = new int[conditions.size()];
         ids = texts.toArray(CellTexts[]::new);
         cells = conditions.stream().mapToInt(SheetColumn::index).toArray();
+        run = run(axisColumn, valueColumn).orElse(null);
         return form.problems().size() == before;
     }
 
@@ -123,12 +127,7 @@ final class TidySheet implements SheetUser {
         if (position == AxisColumn.NONE) {
             return;
         }
-        boolean same = true;
-        for (int i = 0; i < key.length; i++) {
-            int id = ids[i].id(row, cells[i]);
-            same &= id == key[i];
-            key[i] = id;
-        }
+        boolean same = (run != null && run.isRepeated(row)) || isSameKey(row);
         SheetReading reading = same ? readings.last(key, row.line()) : readings.with(key, row.line());
         int before = reading.add(position, value, row.line());
         if (before > 0) {
@@ -175,6 +174,30 @@ final class TidySheet implements SheetUser {
             together &= readings.join(key, reading, linesAbove);
         }
         return together;
+    }
+
+    /** Whether the conditions are those of the row before; they are the key from now on. */
+    private boolean isSameKey(SheetRow row) {
+        boolean same = true;
+        for (int i = 0; i < key.length; i++) {
+            int id = ids[i].id(row, cells[i]);
+            same &= id == key[i];
+            key[i] = id;
+        }
+        if (run != null) {
+            run.keep(row);
+        }
+        return same;
+    }
+
+    /** The cells of the conditions where they stand side by side; none where a number stands between them. */
+    private Optional<CellRun> run(Optional<SheetColumn> axisColumn, Optional<SheetColumn> valueColumn) {
+        int first = Arrays.stream(cells).min().orElse(0);
+        int last = Arrays.stream(cells).max().orElse(-1);
+        boolean split = Stream.of(axisColumn, valueColumn)
+                .flatMap(Optional::stream)
+                .anyMatch(column -> column.index() > first && column.index() < last);
+        return last < first || split ? Optional.empty() : Optional.of(new CellRun(first, last));
     }
 
     /** The curves, in the order in which they begin. */
