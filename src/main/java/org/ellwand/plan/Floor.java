@@ -31,8 +31,8 @@ final class Floor {
     }
 
     /**
-     * The level of a sound that was read with the open ear, shifted as far as the least favourable band needs; empty where
-     * the open ear was not read in quiet and under that sound.
+     * The level of a sound that was read with the open ear, that one or another of its kind, shifted as far as the least favourable band
+     * needs; empty where the open ear was not read in quiet and under any.
      */
     static OptionalDouble neededDb(Session session, Stimulus sound, double attenuationDb) {
         List<CurveReading> quiet = openEar(
@@ -40,20 +40,24 @@ final class Floor {
                 reading -> session.stimulusOf(reading.conditions())
                         .filter(Stimulus::isQuiet)
                         .isPresent());
-        List<CurveReading> loud = openEar(
-                session,
-                reading -> reading.get("stimulus").filter(sound.id()::equals).isPresent());
+        List<CurveReading> loud = openEar(session, reading -> isOfKind(session, reading, sound));
         if (quiet.isEmpty() || loud.isEmpty()) {
             return OptionalDouble.empty();
         }
+        CurveReading like = loud.stream()
+                .filter(reading ->
+                        reading.get("stimulus").filter(sound.id()::equals).isPresent())
+                .findFirst()
+                .orElse(loud.get(0));
         Spectrum floor = quiet.get(0).spectrum();
-        Spectrum open = loud.get(0).spectrum();
+        Spectrum open = like.spectrum();
+        Stimulus read = session.stimulusOf(like.conditions()).orElseThrow();
         return floor.bands().stream()
                 .filter(band -> open.at(band).isPresent())
                 .mapToDouble(band -> levelDb(floor, band) - levelDb(open, band))
                 .max()
                 .stream()
-                .map(least -> Loudness.fieldDb(sound) + least + CLEAR_DB + attenuationDb)
+                .map(least -> Loudness.fieldDb(read) + least + CLEAR_DB + attenuationDb)
                 .findFirst();
     }
 
@@ -61,6 +65,12 @@ final class Floor {
         return session.readings().stream()
                 .filter(reading -> reading.isOpenEar() && wanted.test(reading))
                 .toList();
+    }
+
+    private static boolean isOfKind(Session session, CurveReading reading, Stimulus sound) {
+        return session.stimulusOf(reading.conditions())
+                .filter(read -> read.kind().equals(sound.kind()))
+                .isPresent();
     }
 
     private static double levelDb(Spectrum spectrum, Band band) {
