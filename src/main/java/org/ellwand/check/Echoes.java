@@ -1,6 +1,7 @@
 package org.ellwand.check;
 
 import java.util.Arrays;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -46,19 +47,33 @@ final class Echoes {
         if (!aboutOrder) {
             return false;
         }
-        if (has(finding.session(), f -> f.remark().key().equals(SignReversed.WHEN_LOUD))) {
+        // Only what the graver finding is about as well: readings under other sounds keep theirs.
+        if (has(finding.session(), f -> isTurned(f) && !f.remark().key().equals(key) && covers(f, finding))) {
             return true;
         }
+        String other = String.valueOf(finding.remark().figures().get("session"));
         return key.equals(SettingOrder.DIFFERENT)
-                && (isTurned(finding.session())
-                        || isTurned(String.valueOf(finding.remark().figures().get("session"))));
+                && has(other, f -> isTurned(f) && device(f).equals(device(finding)));
     }
 
-    private boolean isTurned(String session) {
-        return has(
-                session,
-                f -> f.remark().key().equals(SignReversed.WHEN_LOUD)
-                        || f.remark().key().equals(SettingOrder.OUT_OF_ORDER));
+    private static boolean isTurned(Finding finding) {
+        String key = finding.remark().key();
+        return key.equals(SignReversed.WHEN_LOUD) || key.equals(SettingOrder.OUT_OF_ORDER);
+    }
+
+    /** Whether a finding is about every reading that another one is about. */
+    private static boolean covers(Finding finding, Finding other) {
+        return parts(other).containsAll(parts(finding));
+    }
+
+    private static Set<String> parts(Finding finding) {
+        return new HashSet<>(Arrays.asList(finding.reading().split(", ", -1)));
+    }
+
+    private static Set<String> device(Finding finding) {
+        Set<String> device = parts(finding);
+        device.removeIf(part -> !part.startsWith("device="));
+        return device;
     }
 
     /** A take of the other ear is no tube that moved, nor music that differs. */

@@ -85,8 +85,18 @@ class EchoesTest {
                         s -> Fault.in(
                                 s,
                                 where("setting=flood", "insertion=2"),
-                                (f, db) -> isThird(f, 3150) ? Bands.energySumDb(db, 78) : db)),
-                fault("attenuation was entered as gain", "sign reversed", EchoesTest::reversed));
+                                (f, db) -> isThird(f, 3150) ? Bands.energySumDb(db, 78) : db)));
+    }
+
+    /** The sign is told where it is plain, under a loud sound; under softer ones the order of the settings keeps its finding. */
+    @Test
+    void aReversedSignTurnsTheOrderUnderItsSound() {
+        List<Session> sessions = List.of(reversed(LEFT), RIGHT);
+        assertThat(told(sessions)).containsExactlyInAnyOrder("sign reversed", "order of settings");
+        assertThat(Inspection.of(sessions).findings())
+                .filteredOn(f -> f.check().equals("order of settings"))
+                .allMatch(f -> f.session().equals("monday"))
+                .noneMatch(f -> f.reading().contains("stimulus=pink-94"));
     }
 
     private static boolean isThird(double frequencyHz, double nominalHz) {
