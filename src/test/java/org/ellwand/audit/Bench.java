@@ -38,6 +38,7 @@ public final class Bench {
     private final Resolution resolution;
     private final List<Cause> causes = new ArrayList<>();
     private final List<CurveReading> readings = new ArrayList<>();
+    private final Map<String, Stimulus> sounds = new LinkedHashMap<>();
     private boolean scaled;
     private boolean unknown;
 
@@ -81,11 +82,18 @@ public final class Bench {
         return this;
     }
 
+    /** Another pink noise, or one of the three with other levels. */
+    Bench sound(String name, Amount... levels) {
+        sounds.put(name, new Stimulus(name, "pink noise", List.of(levels), Optional.empty()));
+        return this;
+    }
+
     public Session session() {
         Map<String, Stimulus> stimuli = new LinkedHashMap<>();
         stimulus(stimuli, "n62", 62);
         stimulus(stimuli, "n78", 78);
         stimulus(stimuli, "n94", 94);
+        stimuli.putAll(sounds);
         return new Session(
                 id,
                 "measurements/" + id + ".yaml",
