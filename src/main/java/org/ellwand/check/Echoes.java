@@ -18,6 +18,8 @@ import org.ellwand.check.Finding.Consequence;
 final class Echoes {
     private static final Set<String> BLOCKED = Set.of(new TubeExcess().name(), new TubeAtBackground().name());
 
+    private static final Set<String> OF_READING = Set.of("stimulus=", "insertion=", "take=");
+
     private final Map<String, List<Finding>> bySession;
 
     /** @param found of all sessions */
@@ -89,14 +91,22 @@ final class Echoes {
                                 && take(f).equals(take(finding)));
     }
 
-    /** A product that howls limits its own readings in the bands of the howl. */
+    /** A product that howls limits its own readings of the same state, setting above all, in the bands of the howl. */
     private boolean isOfHowl(Finding finding) {
         return finding.remark().key().equals(OwnNoise.LIMITED)
                 && has(
                         finding.session(),
                         f -> f.check().equals(new FeedbackTone().name())
                                 && f.consequence() == Consequence.UNUSABLE
-                                && f.bands().containsAll(finding.bands()));
+                                && f.bands().containsAll(finding.bands())
+                                && state(f).equals(state(finding)));
+    }
+
+    /** What a product was while it was read: all but the sound and which of the repeats. */
+    private static Set<String> state(Finding finding) {
+        Set<String> state = parts(finding);
+        state.removeIf(part -> OF_READING.stream().anyMatch(part::startsWith));
+        return state;
     }
 
     /** Beside an insertion whose tube is blocked, which seems to take most off, the others seem to leak; not beside one that is sound. */

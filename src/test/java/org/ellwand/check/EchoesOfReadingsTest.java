@@ -65,6 +65,30 @@ class EchoesOfReadingsTest {
         assertThat(isLeftOut(ofLeft, swapped(2))).isEqualTo(leftOut);
     }
 
+    /** What the product makes itself in one setting is no howl of another, nor of another ear. */
+    @ParameterizedTest
+    @CsvSource({
+        "left, flood, 3150, true",
+        "left, flood, 4000, false",
+        "left, ebb, 3150, false",
+        "right, flood, 3150, false"
+    })
+    void noiseOfAnotherSettingIsTold(String ear, String setting, double hz, boolean leftOut) {
+        Finding howl = finding(
+                new FeedbackTone(),
+                "device=Skerry, ear=left, insertion=2, setting=flood, stimulus=hush",
+                List.of(3150.0),
+                Consequence.UNUSABLE,
+                Remark.of("howl-in-quiet"));
+        Finding limited = finding(
+                new OwnNoise(),
+                "device=Skerry, ear=" + ear + ", setting=" + setting + ", stimulus=pink-62",
+                List.of(hz),
+                Consequence.WIDENED,
+                Remark.of(OwnNoise.LIMITED));
+        assertThat(isLeftOut(limited, howl)).isEqualTo(leftOut);
+    }
+
     /** Low notes of an insertion fall by so many dB, and highs where its tube is pressed together. */
     private static Session sealed(Map<Integer, Double> lowDb, int blocked) {
         Session session = SOUND;
