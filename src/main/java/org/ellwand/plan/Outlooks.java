@@ -5,6 +5,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
+import org.ellwand.acoustics.Band;
 import org.ellwand.amount.Interval;
 import org.ellwand.amount.Unit;
 import org.ellwand.audit.ClaimAudit;
@@ -165,13 +166,20 @@ final class Outlooks {
                 Wearer.unknown(),
                 trial.repeats().measured(),
                 List.of(new Wanted(claim, insertions)));
-        Session flat = sitting.session(
-                first, (reading, band) -> reading.stimulus().isQuiet() ? 0 : reading.isOpenEar() ? 70 : 60);
+        Set<String> named = Sittings.named(claim);
+        List<Session> flat = (named.isEmpty() ? Set.of(sitting.id()) : named)
+                .stream()
+                        .map(id -> Sitting.joined(id, List.of(sitting)).session(first, Outlooks::flatDb))
+                        .toList();
         try {
-            return trial.from(claim, List.of(flat)).standardUncertainty();
+            return trial.from(claim, flat).standardUncertainty();
         } catch (InputException e) {
             return OptionalDouble.empty(); // The rule asks for what this sitting does not have; the audit has told.
         }
+    }
+
+    private static double flatDb(PlannedReading reading, Band band) {
+        return reading.stimulus().isQuiet() ? 0 : reading.isOpenEar() ? 70 : 60;
     }
 
     private Needs needs(Judgement plain) {

@@ -2,7 +2,9 @@ package org.ellwand.plan;
 
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.TreeMap;
+import java.util.stream.Collectors;
 import org.ellwand.check.Finding;
 import org.ellwand.check.Inspection;
 import org.ellwand.measurement.Session;
@@ -41,6 +43,11 @@ final class Repeats {
     /** As they were measured. */
     List<Session> measured() {
         return sessions;
+    }
+
+    /** The ids of these. */
+    Set<String> ids() {
+        return sessions.stream().map(Session::id).collect(Collectors.toSet());
     }
 
     /** @param insertions at least two */
