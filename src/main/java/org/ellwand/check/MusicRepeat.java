@@ -70,7 +70,11 @@ final class MusicRepeat implements DataCheck {
                         consequence,
                         new Measure(figure, grade.passed(consequence), "dB"),
                         Remark.of("music-differs")
-                                .with("take", take.get("take").orElse(""))
+                                .with(
+                                        "take",
+                                        take.get("take")
+                                                .or(() -> take.get("insertion"))
+                                                .orElse("1"))
                                 .with("difference", figure)
                                 .with("threshold", grade.passed(consequence))));
     }
