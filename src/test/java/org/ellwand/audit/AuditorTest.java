@@ -141,6 +141,20 @@ class AuditorTest {
     }
 
     @Test
+    void aQuantityRefusesWhatCannotTellIt() throws Exception {
+        write(
+                "a.yaml",
+                "Skerry",
+                claim(
+                        "one",
+                        "quantity: onset level, drop: 3 dB, bands: 1 kHz, statistic: median, limit: at least 80 dB SPL"));
+        assertThatThrownBy(this::audit)
+                .hasMessageContaining(
+                        "claim 'one': onset level cannot be told by 'statistic: median', which noise shifts"
+                                + " from level to level: it takes every band, mean, overall");
+    }
+
+    @Test
     void trials() {
         assertThat(new AuditOptions(1000).trials()).isEqualTo(1000);
         assertThat(AuditOptions.standard().trials()).isEqualTo(100_000);

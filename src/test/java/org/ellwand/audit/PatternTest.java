@@ -182,6 +182,43 @@ class PatternTest {
         areAlike(apart, between("setting", "flood, ebb", "ear: a, unit: A"));
     }
 
+    /** Which reading is taken off which, and whether it is an attenuation or a gain. */
+    @Test
+    void theSignsOfTheReadingsAreTold() {
+        areTold(
+                between("setting", "flood, ebb", "ear: a, unit: A"),
+                between("setting", "ebb, flood", "ear: a, unit: A"));
+        Session session = worn(bench().reading("device=open ear, stimulus=n94", 1000, 80, 80), "unit=A, insertion=1")
+                .session();
+        areTold(
+                patterns(ATTENUATION, session).get(0),
+                patterns(
+                                ATTENUATION
+                                        .replace("attenuation", "insertion gain")
+                                        .replace("at least ", "at most -"),
+                                session)
+                        .get(0));
+    }
+
+    /** Of two insertions on either side one is the same in unit A, and none in unit B. */
+    @Test
+    void anInsertionThatBothSidesShareIsTold() {
+        Session session = worn(
+                        bench(),
+                        "setting=flood, unit=A, insertion=1",
+                        "setting=flood, unit=A, insertion=2",
+                        "setting=ebb, unit=A, insertion=2",
+                        "setting=ebb, unit=A, insertion=3",
+                        "setting=flood, unit=B, insertion=1",
+                        "setting=flood, unit=B, insertion=2",
+                        "setting=ebb, unit=B, insertion=3",
+                        "setting=ebb, unit=B, insertion=4")
+                .session();
+        List<Pattern> made = patterns(OUTPUT + "at most 3 dB, between: {setting: [flood, ebb]}, units: each", session);
+        assertThat(made).hasSize(2);
+        areTold(made.get(0), made.get(1));
+    }
+
     /** The same readings in other groups: how many, with which weight, and which of them belong to which. */
     @Test
     void otherRepeatsAreTold() {

@@ -81,10 +81,12 @@ class PreparationTest {
                 + " between: {firmware: [\"2.1\", \"2.0\"]}, limit: at least 5 dB";
         assertThat(reasons(Bench.judge(rule, octaves, thirds.session())))
                 .contains("readings of different resolutions are to be compared: name a resolution");
-        assertThat(Bench.judge(rule + ", resolution: octave", octaves, thirds.session())
-                        .value()
-                        .orElseThrow())
-                .isCloseTo(10, within(1e-9));
+        Judgement octave = Bench.judge(rule + ", resolution: octave", octaves, thirds.session());
+        assertThat(octave.value().orElseThrow()).isCloseTo(10, within(1e-9));
+        assertThat(octave.notes())
+                .contains(
+                        "other units on either side: the mean over 1 is held against the mean over 1, and the scatter of"
+                                + " both counts");
     }
 
     @Test
@@ -268,5 +270,26 @@ class PreparationTest {
                     .asString()
                     .contains("no open-ear reading of the same ear and stimulus in session yard");
         }
+    }
+
+    /** An onset needs three levels, and of both settings two were measured. */
+    @Test
+    void sidesWithTooFewLevelsLeaveNothingToCompare() {
+        Bench bench = bench(Resolution.OCTAVE);
+        for (int level : new int[] {62, 78}) {
+            bench.reading("device=open ear, stimulus=n" + level, 1000, level)
+                    .reading("device=Skerry, setting=flood, insertion=1, stimulus=n" + level, 1000, level - 5)
+                    .reading("device=Skerry, setting=ebb, insertion=1, stimulus=n" + level, 1000, level - 5);
+        }
+        String onset = "quantity: onset level, drop: 3 dB, bands: 1 kHz, statistic: mean, ";
+        assertThat(reasons(
+                        Bench.judge(onset + "limit: at least 1 dB, between: {setting: [flood, ebb]}", bench.session())))
+                .singleElement()
+                .asString()
+                .contains("session yard has 2 of the levels in dB SPL");
+        assertThat(reasons(Bench.judge(onset + "limit: at least 70 dB SPL, setting: flood", bench.session())))
+                .singleElement()
+                .asString()
+                .contains("session yard has 2 of the levels in dB SPL");
     }
 }

@@ -3,9 +3,12 @@ package org.ellwand.audit;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import java.util.List;
 import java.util.function.DoubleUnaryOperator;
+import org.ellwand.acoustics.Band;
 import org.ellwand.check.MadeSession;
 import org.ellwand.demo.Bands;
+import org.ellwand.measurement.Reading;
 import org.ellwand.measurement.Session;
 import org.ellwand.measurement.SharedBy;
 import org.ellwand.words.Measure;
@@ -120,6 +123,34 @@ class RevealingTest {
                 Bench.judge("quantity: attenuation, limit: at least 15 dB, " + WHERE + "mean", session(f -> 29, 35));
         assertThat(judgement.verdict()).isEqualTo(Verdict.MARGINAL);
         assertThat(judgement.value().orElseThrow()).isCloseTo(15, within(1e-6));
+    }
+
+    /** The quiet of one insertion was read in parts that have no band in common: that of the other serves. */
+    @Test
+    void aBackgroundWithoutABandIsPassedOver() {
+        List<Band> low = MadeSession.THIRDS.subList(0, 10);
+        List<Band> high = MadeSession.THIRDS.subList(10, 21);
+        Session session = new MadeSession("yard")
+                .cause("reading", 0.2, SharedBy.READING)
+                .cause("insertion", 0.5, SharedBy.INSERTION)
+                .pink(63)
+                .quiet()
+                .reading("device=open ear, stimulus=pink-63", f -> 50)
+                .reading("device=Skerry, stimulus=pink-63, insertion=1", f -> Bands.energySumDb(15, floor(f)))
+                .reading("device=Skerry, stimulus=pink-63, insertion=2", f -> Bands.energySumDb(15, floor(f)))
+                .reading("device=Skerry, stimulus=hush, insertion=1", RevealingTest::floor)
+                .reading(
+                        "device=Skerry, stimulus=hush, insertion=2, take=1",
+                        Reading.Values.LEVELS,
+                        low,
+                        RevealingTest::floor)
+                .reading(
+                        "device=Skerry, stimulus=hush, insertion=2, take=2",
+                        Reading.Values.LEVELS,
+                        high,
+                        RevealingTest::floor)
+                .session();
+        shows(Bench.judge("quantity: attenuation, limit: at least 25 dB, " + WHERE + "mean", session), 14, 74);
     }
 
     @Test

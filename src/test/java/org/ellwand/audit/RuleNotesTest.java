@@ -2,14 +2,13 @@ package org.ellwand.audit;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import java.util.List;
 import java.util.Locale;
 import org.ellwand.acoustics.Resolution;
 import org.ellwand.measurement.Session;
 import org.ellwand.measurement.SharedBy;
 import org.junit.jupiter.api.Test;
 
-/** What is said beside a verdict: names, zeros, what was left out; and of a lot, whose curves are kept. */
+/** What is said beside a verdict: names, zeros, what was left out. */
 class RuleNotesTest {
     private static final String RULE =
             "quantity: attenuation, level: 94 dB SPL, bands: 1 kHz, statistic: mean, limit: at least 15 dB";
@@ -110,37 +109,5 @@ class RuleNotesTest {
                 .hasSize(2)
                 .anyMatch(n -> n.equals("speaks of the ears measured, not of people: crew-01-left"))
                 .contains("not used: no open-ear reading of the same ear and stimulus in session yard");
-    }
-
-    /** Of 200 cells all keep their curves; of 201 the fifty that took the least off: the last ones. */
-    @Test
-    void ofManyCellsTheLeastProbableKeepTheirCurves() {
-        Judgement all = Bench.judge(RULE + ", units: each", units(200));
-        assertThat(all.cells()).hasSize(200).allMatch(c -> c.bands().size() == 1);
-        Judgement many = Bench.judge(RULE + ", units: each", units(201));
-        assertThat(many.cells()).hasSize(201);
-        for (int i = 0; i < 201; i++) {
-            CellResult cell = many.cells().get(i);
-            assertThat(cell.conditions().get("unit")).contains(String.format(Locale.ROOT, "SN-%03d", i));
-            assertThat(cell.bands()).hasSize(i < 151 ? 0 : 1);
-            assertThat(cell.inPlaceDb()).hasSize(i < 151 ? 0 : 1);
-        }
-        // The same numbers, whether a curve is worked out with the others or by itself.
-        assertThat(many.cells().get(200).bands().get(0).value())
-                .isEqualTo(many.cells().get(200).value());
-        assertThat(many.cells().get(200).bands().get(0).standardUncertainty())
-                .isEqualTo(many.cells().get(200).standardUncertainty());
-        assertThat(many.leastProbable(1))
-                .extracting(c -> c.conditions().get("unit").orElseThrow())
-                .isEqualTo(List.of("SN-200"));
-    }
-
-    /** The curve of every band is what is judged: it is there anyway. */
-    @Test
-    void ofManyCurvesTheLeastProbableAreKept() {
-        Judgement many = Bench.judge(RULE.replace("mean", "every band") + ", units: each", units(201));
-        assertThat(many.cells().get(150).bands()).isEmpty();
-        assertThat(many.cells().get(151).bands()).hasSize(1);
-        assertThat(many.cells().get(151).insertionCurves()).hasSize(1);
     }
 }
