@@ -1,6 +1,7 @@
 package org.ellwand.audit;
 
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.HashMap;
 import java.util.HashSet;
 import java.util.LinkedHashSet;
@@ -61,12 +62,12 @@ final class Preparation {
     }
 
     List<Ready> ready() {
-        return List.copyOf(ready);
+        return Collections.unmodifiableList(ready);
     }
 
     /** Subjects without a band that serves. */
     List<Ready> bare() {
-        return List.copyOf(bare);
+        return Collections.unmodifiableList(bare);
     }
 
     List<Remark> dropped() {

@@ -21,7 +21,7 @@ final class CellTexts {
         }
         if (!isAt(last, row, cell)) {
             int expected = next[last];
-            int found = isAt(expected, row, cell) ? expected : find(row.chars(), row.start(cell), row.end(cell));
+            int found = isAt(expected, row, cell) ? expected : find(row.chars(cell), row.length(cell));
             next[last] = found;
             last = found;
         }
@@ -30,7 +30,7 @@ final class CellTexts {
 
     /** The number of a text. */
     int id(String text) {
-        return text.isEmpty() ? 0 : find(text.toCharArray(), 0, text.length());
+        return text.isEmpty() ? 0 : find(text.toCharArray(), text.length());
     }
 
     String text(int id) {
@@ -42,15 +42,15 @@ final class CellTexts {
         return texts.size();
     }
 
-    private int find(char[] there, int start, int end) {
-        int slot = hash(there, start, end) & (slots.length - 1);
+    private int find(char[] there, int length) {
+        int slot = hash(there, length) & (slots.length - 1);
         while (slots[slot] != 0) {
-            if (isAt(slots[slot], there, start, end)) {
+            if (isAt(slots[slot], there, length)) {
                 return slots[slot];
             }
             slot = (slot + 1) & (slots.length - 1);
         }
-        return add(new String(there, start, end - start), slot);
+        return add(new String(there, 0, length), slot);
     }
 
     private int add(String text, int slot) {
@@ -67,17 +67,17 @@ final class CellTexts {
     }
 
     private boolean isAt(int id, SheetRow row, int cell) {
-        return isAt(id, row.chars(), row.start(cell), row.end(cell));
+        return isAt(id, row.chars(cell), row.length(cell));
     }
 
-    private boolean isAt(int id, char[] there, int start, int end) {
+    private boolean isAt(int id, char[] there, int length) {
         char[] text = chars[id];
-        if (text.length != end - start) {
+        if (text.length != length) {
             return false;
         }
         // From the end: names that count up differ there.
         for (int i = text.length - 1; i >= 0; i--) {
-            if (text[i] != there[start + i]) {
+            if (text[i] != there[i]) {
                 return false;
             }
         }
@@ -90,7 +90,7 @@ final class CellTexts {
         }
         slots = new int[2 * slots.length];
         for (int id = 1; id < texts.size(); id++) {
-            int slot = hash(chars[id], 0, chars[id].length) & (slots.length - 1);
+            int slot = hash(chars[id], chars[id].length) & (slots.length - 1);
             while (slots[slot] != 0) {
                 slot = (slot + 1) & (slots.length - 1);
             }
@@ -98,9 +98,9 @@ final class CellTexts {
         }
     }
 
-    private static int hash(char[] chars, int from, int to) {
+    private static int hash(char[] chars, int length) {
         int hash = 1;
-        for (int i = from; i < to; i++) {
+        for (int i = 0; i < length; i++) {
             hash = 31 * hash + chars[i];
         }
         return hash ^ (hash >>> 15);

@@ -56,6 +56,7 @@ record Sheet(SheetText text, String file, int headerLine, Found problems) {
         }
         refuseLong(header, linesAbove + 1);
         opened.reset();
+        forgetMark(opened);
         char separator = separator(header);
         SheetRow row = new SheetRow(linesAbove);
         try {
@@ -69,6 +70,11 @@ record Sheet(SheetText text, String file, int headerLine, Found problems) {
         } catch (UncheckedIOException e) {
             throw e.getCause();
         }
+    }
+
+    /** While a mark is kept, a reader copies what it hands on, from a buffer that grows to what the mark may go back over. */
+    private static void forgetMark(BufferedReader opened) throws IOException {
+        opened.mark(0);
     }
 
     private int skipToHeader(BufferedReader opened) throws IOException, InputException {

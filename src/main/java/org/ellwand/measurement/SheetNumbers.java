@@ -31,9 +31,9 @@ final class SheetNumbers {
     /** The number of a cell, NaN with a {@link #fault} where it is none. */
     double read(SheetRow row, int cell) {
         fault = "";
-        char[] chars = row.chars();
-        int end = row.end(cell);
-        int at = row.start(cell);
+        char[] chars = row.chars(cell);
+        int end = row.length(cell);
+        int at = 0;
         boolean negative = at < end && isMinus(chars[at]);
         if (negative || (at < end && chars[at] == '+')) {
             at++;

@@ -4,13 +4,18 @@ import de.siegmar.fastcsv.reader.CsvCallbackHandler;
 import de.siegmar.fastcsv.reader.RecordType;
 import java.util.Arrays;
 
-/** The row at hand, its cells trimmed. One object serves all rows of a sheet, so that millions of them cost nothing. */
+/**
+ * The row at hand, its cells trimmed. One object serves all rows of a sheet, so that millions of them cost nothing; most cells
+ * say the same as the one above, and it knows those.
+ */
 final class SheetRow extends CsvCallbackHandler<SheetRow> {
+    private static final int USUAL_CELLS = 16;
+    private static final int USUAL_LENGTH = 16;
+
     private final int linesAbove;
-    private char[] chars = new char[256];
-    private int length;
-    private int[] starts = new int[16];
-    private int[] ends = new int[16];
+    private char[][] chars = new char[USUAL_CELLS][USUAL_LENGTH];
+    private int[] lengths = new int[USUAL_CELLS];
+    private boolean[] changed = new boolean[USUAL_CELLS];
     private int size;
     private int line;
     private boolean quotes;
@@ -37,7 +42,7 @@ final class SheetRow extends CsvCallbackHandler<SheetRow> {
     }
 
     boolean isEmpty(int cell) {
-        return starts[cell] == ends[cell];
+        return lengths[cell] == 0;
     }
 
     boolean isBlank() {
@@ -49,20 +54,34 @@ final class SheetRow extends CsvCallbackHandler<SheetRow> {
         return true;
     }
 
+    /** Whether cells say what they said when they were kept; one that changed to and fro meanwhile counts as changed. */
+    boolean isKept(int[] cells) {
+        for (int cell : cells) {
+            if (changed[cell]) {
+                return false;
+            }
+        }
+        return true;
+    }
+
+    /** What those cells say is remembered. */
+    void keep(int[] cells) {
+        for (int cell : cells) {
+            changed[cell] = false;
+        }
+    }
+
     String text(int cell) {
-        return new String(chars, starts[cell], ends[cell] - starts[cell]);
+        return new String(chars[cell], 0, lengths[cell]);
     }
 
-    char[] chars() {
-        return chars;
+    /** The characters of a cell, up to its length. */
+    char[] chars(int cell) {
+        return chars[cell];
     }
 
-    int start(int cell) {
-        return starts[cell];
-    }
-
-    int end(int cell) {
-        return ends[cell];
+    int length(int cell) {
+        return lengths[cell];
     }
 
     @Override
@@ -78,7 +97,6 @@ final class SheetRow extends CsvCallbackHandler<SheetRow> {
     @Override
     protected void beginRecord(long startingLineNumber) {
         line = linesAbove + Math.toIntExact(startingLineNumber);
-        length = 0;
         size = 0;
         type = RecordType.DATA;
     }
@@ -103,17 +121,25 @@ final class SheetRow extends CsvCallbackHandler<SheetRow> {
     }
 
     private void append(char[] buffer, int from, int count) {
-        if (size == starts.length) {
-            starts = Arrays.copyOf(starts, 2 * size);
-            ends = Arrays.copyOf(ends, 2 * size);
+        if (size == lengths.length) {
+            widen();
         }
-        if (length + count > chars.length) {
-            chars = Arrays.copyOf(chars, 2 * (length + count));
+        int cell = size++;
+        if (changed[cell] || !Arrays.equals(chars[cell], 0, lengths[cell], buffer, from, from + count)) {
+            changed[cell] = true;
+            if (count > chars[cell].length) {
+                chars[cell] = new char[2 * count];
+            }
+            System.arraycopy(buffer, from, chars[cell], 0, count);
+            lengths[cell] = count;
         }
-        System.arraycopy(buffer, from, chars, length, count);
-        starts[size] = length;
-        length += count;
-        ends[size++] = length;
+    }
+
+    private void widen() {
+        chars = Arrays.copyOf(chars, 2 * size);
+        Arrays.fill(chars, size, 2 * size, new char[0]);
+        lengths = Arrays.copyOf(lengths, 2 * size);
+        changed = Arrays.copyOf(changed, 2 * size);
     }
 
     @Override

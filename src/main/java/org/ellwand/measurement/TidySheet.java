@@ -1,7 +1,6 @@
 package org.ellwand.measurement;
 
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -10,7 +9,6 @@ import java.util.TreeMap;
 import java.util.TreeSet;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
-import java.util.stream.Stream;
 import org.ellwand.input.FormulaSign;
 import org.ellwand.input.Nearest;
 import org.jspecify.annotations.Nullable;
@@ -27,7 +25,6 @@ final class TidySheet implements SheetUser {
     private int[] key = {};
     private CellTexts[] ids = {};
     private int[] cells = {};
-    private @Nullable CellRun run;
     private Optional<SheetNumbers> numbers = Optional.empty();
     private int lines;
     private boolean quotes;
@@ -58,7 +55,6 @@ final class TidySheet implements SheetUser {
         key = new int[conditions.size()];
         ids = texts.toArray(CellTexts[]::new);
         cells = conditions.stream().mapToInt(SheetColumn::index).toArray();
-        run = run(axisColumn, valueColumn).orElse(null);
         return form.problems().size() == before;
     }
 
@@ -127,7 +123,7 @@ final class TidySheet implements SheetUser {
         if (position == AxisColumn.NONE) {
             return;
         }
-        boolean same = (run != null && run.isRepeated(row)) || isSameKey(row);
+        boolean same = row.isKept(cells) || isSameKey(row);
         SheetReading reading = same ? readings.last(key, row.line()) : readings.with(key, row.line());
         int before = reading.add(position, value, row.line());
         if (before > 0) {
@@ -184,20 +180,8 @@ final class TidySheet implements SheetUser {
             same &= id == key[i];
             key[i] = id;
         }
-        if (run != null) {
-            run.keep(row);
-        }
+        row.keep(cells);
         return same;
-    }
-
-    /** The cells of the conditions where they stand side by side; none where a number stands between them. */
-    private Optional<CellRun> run(Optional<SheetColumn> axisColumn, Optional<SheetColumn> valueColumn) {
-        int first = Arrays.stream(cells).min().orElse(0);
-        int last = Arrays.stream(cells).max().orElse(-1);
-        boolean split = Stream.of(axisColumn, valueColumn)
-                .flatMap(Optional::stream)
-                .anyMatch(column -> column.index() > first && column.index() < last);
-        return last < first || split ? Optional.empty() : Optional.of(new CellRun(first, last));
     }
 
     /** The curves, in the order in which they begin. */
