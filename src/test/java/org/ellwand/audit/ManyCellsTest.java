@@ -60,6 +60,28 @@ class ManyCellsTest {
         assertThat(many.cells().get(151).insertionCurves()).hasSize(1);
     }
 
+    /**
+     * Two insertions of each unit lie 4 dB apart, of which each has 1 dB: Σ = 8, more than chance leaves a single number
+     * (6.63 at 1 %), and less than it leaves one of 201. So the declared 1/√2 dB stand, in the curve as in the number.
+     */
+    @Test
+    void aCurveByItselfIsAskedAsOneOfAll() {
+        Bench bench = new Bench("yard", Resolution.OCTAVE)
+                .cause("insertion", 1, SharedBy.INSERTION, false)
+                .cause("reading", 0, SharedBy.READING, true)
+                .reading("device=open ear, stimulus=n94", 1000, 80);
+        for (int i = 0; i < 402; i++) {
+            String where = String.format(Locale.ROOT, "unit=SN-%03d, insertion=%d", i / 2, i % 2);
+            bench.reading("device=Skerry, stimulus=n94, " + where, 1000, 58 + 4 * (i % 2));
+        }
+        List<CellResult> cells =
+                Bench.judge(RULE + ", units: each", bench.session()).leastProbable(50);
+        assertThat(cells).allSatisfy(cell -> {
+            assertThat(cell.standardUncertainty().orElseThrow()).isCloseTo(Math.sqrt(0.5), within(1e-9));
+            assertThat(cell.bands().get(0).standardUncertainty().orElseThrow()).isCloseTo(Math.sqrt(0.5), within(1e-9));
+        });
+    }
+
     /** Units that were measured alike share what the causes do to them, and neither their readings nor their names. */
     @Test
     void everyUnitNamesItsOwnReadings() {

@@ -16,6 +16,8 @@ import org.ellwand.measurement.Session;
 import org.ellwand.measurement.SharedBy;
 import org.ellwand.measurement.Subtracted;
 import org.ellwand.pairing.Cell;
+import org.ellwand.quantity.CellFormula;
+import org.ellwand.quantity.CurvePart;
 import org.ellwand.quantity.Formula;
 import org.ellwand.quantity.Outcome;
 import org.ellwand.quantity.ReadingIndex;
@@ -182,22 +184,23 @@ class PatternTest {
         areAlike(apart, between("setting", "flood, ebb", "ear: a, unit: A"));
     }
 
-    /** Which reading is taken off which, and whether it is an attenuation or a gain. */
+    /** Which reading is taken off which, and with what factor. */
     @Test
-    void theSignsOfTheReadingsAreTold() {
+    void signsAndFactorsOfTheReadingsAreTold() {
         areTold(
                 between("setting", "flood, ebb", "ear: a, unit: A"),
                 between("setting", "ebb, flood", "ear: a, unit: A"));
-        Session session = worn(bench().reading("device=open ear, stimulus=n94", 1000, 80, 80), "unit=A, insertion=1")
-                .session();
-        areTold(
-                patterns(ATTENUATION, session).get(0),
-                patterns(
-                                ATTENUATION
-                                        .replace("attenuation", "insertion gain")
-                                        .replace("at least ", "at most -"),
-                                session)
-                        .get(0));
+        Session session = worn(bench(), "insertion=1").session();
+        Subject subject = subjects(OUTPUT + "at most 85 dB SPL", session).get(0);
+        areAlike(pattern(times(subject, 1)), pattern(times(subject, 1)));
+        areTold(pattern(times(subject, 1)), pattern(times(subject, -1)));
+        areTold(pattern(times(subject, 1)), pattern(times(subject, 0.5)));
+    }
+
+    private static Subject times(Subject subject, double factor) {
+        CurvePart part = new CurvePart(1, factor, 0, 0, 0, Optional.empty(), Optional.empty());
+        Formula formula = new CellFormula(subject.cells().get(0), Optional.empty(), List.of(part));
+        return new Subject(subject.conditions(), subject.cells(), subject.insertions(), formula, subject.repeats());
     }
 
     /** Of two insertions on either side one is the same in unit A, and none in unit B. */

@@ -30,18 +30,18 @@ class RulingTest {
 
     /**
      * 20 dB, 0.9 dB above the limit: u may be 0.9/1.6449 = 0.5471 dB, u² = 0.2994. The readings have 0.3² twice, whatever
-     * the insertions: 1/n ≤ 0.1194, n ≥ 8.4.
+     * the insertions: 0.9²/n ≤ 0.1194, n ≥ 6.8.
      */
     @Test
     void insertionsDivideWhatTheyShareAndNothingElse() {
         Session session = new Bench("yard", Resolution.OCTAVE)
-                .cause("insertion", 1, SharedBy.INSERTION, false)
+                .cause("insertion", 0.9, SharedBy.INSERTION, false)
                 .cause("reading", 0.3, SharedBy.READING, true)
                 .reading("device=open ear, stimulus=n94", 1000, 80)
                 .reading("device=Skerry, stimulus=n94, insertion=1", 1000, 60)
                 .session();
         assertThat(reason(Bench.judge(RULE + "at least 19.1 dB", session)))
-                .isEqualTo(Remark.of("too-few-insertions").with("insertions", 1).with("needed", 9));
+                .isEqualTo(Remark.of("too-few-insertions").with("insertions", 1).with("needed", 7));
         // 0.5 dB above: u² = 0.0924 is less than the readings alone have.
         assertThat(reason(Bench.judge(RULE + "at least 19.5 dB", session)).key())
                 .isEqualTo("on-the-limit-however-many");
