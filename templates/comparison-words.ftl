@@ -28,3 +28,4 @@
 <#function othersMoved c><#return (c.shift?has_content && !c.shift.moreThanNoise && movedCells(c)?size gt 0)?then("; elsewhere more than noise, see below", "")></#function>
 <#function isDetailed c><#return c.cells?size gt 1 && (movedCells(c)?size gt 0 || margin != "")></#function>
 <#function said side><#return side.verbatim?then("“" + side.words + "”", side.words)></#function>
+<#function alikeByName names><#return "A sitting of the same name is in both audits (" + names?join(", ") + "), and no sheet of measurements. By its name it is taken for one sitting: what it shares, its calibration and its open ear, is left out of the uncertainty. If those were two sittings, give one of them another name; the uncertainty then grows."></#function>

@@ -30,6 +30,7 @@ tr.worse td:first-child{border-left:.3rem solid var(--ink)}
 <h1>${second} against ${first}</h1>
 <#if dated != ""><p>${dated}</p></#if>
 <p>A shift is the second value less the first. Its uncertainty is that of the difference: what both audits share (the sitting's calibration, an insertion, the open ear) moves both alike and is left out.<#if margin != ""> Two values count as the same within ${margin} where both one-sided tests say so.</#if></p>
+<#if sameNames?has_content><p>${alikeByName(sameNames)}</p></#if>
 <#list products as p>
 <h2>${p.second}<#if p.first != p.second> against ${p.first}</#if></h2>
 <div class="wide" tabindex="0" role="region" aria-label="Claims of ${p.second}">

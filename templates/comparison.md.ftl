@@ -8,6 +8,10 @@ ${dated}
 </#if>
 A shift is the second value less the first. Its uncertainty is that of the difference: what both audits share (the sitting's calibration, an insertion, the open ear) moves both alike and is left out.<#if margin != ""> Two values count as the same within ${margin} where both one-sided tests say so.</#if>
 
+<#if sameNames?has_content>
+${alikeByName(sameNames)}
+
+</#if>
 <#list products as p>
 ## ${p.second}<#if p.first != p.second> against ${p.first}</#if>
 

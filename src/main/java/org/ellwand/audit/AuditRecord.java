@@ -9,15 +9,18 @@ import java.util.OptionalDouble;
  * An audit as its record holds it: what may be read back of {@code audit.json}, also years later and without the folder.
  *
  * @param products in the order of the record
+ * @param inputs the files that the audit rested on
  */
-public record AuditRecord(List<OfProduct> products) {
+public record AuditRecord(List<OfProduct> products, List<Audit.Input> inputs) {
     /**
      * Copies what is listed.
      *
      * @param products in their order
+     * @param inputs in their order
      */
     public AuditRecord {
         products = List.copyOf(products);
+        inputs = List.copyOf(inputs);
     }
 
     /**

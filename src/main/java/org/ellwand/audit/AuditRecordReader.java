@@ -42,7 +42,7 @@ public final class AuditRecordReader {
         if (version != AuditJson.VERSION) {
             throw fault("is a record of version " + version + "; this program reads version " + AuditJson.VERSION);
         }
-        return new AuditRecord(list(document, "products", this::product));
+        return new AuditRecord(list(document, "products", this::product), list(document, "inputs", this::input));
     }
 
     private JsonNode tree(byte[] json) throws InputException {
@@ -94,6 +94,10 @@ public final class AuditRecordReader {
     private static OptionalDouble number(JsonNode node, String key) {
         JsonNode value = node.path(key);
         return value.isNumber() ? OptionalDouble.of(value.asDouble()) : OptionalDouble.empty();
+    }
+
+    private Audit.Input input(JsonNode node) throws InputException {
+        return new Audit.Input(text(node, "file"), text(node, "sha256"));
     }
 
     private AuditRecord.OfProduct product(JsonNode node) throws InputException {

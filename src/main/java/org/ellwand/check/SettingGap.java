@@ -19,6 +19,9 @@ import org.ellwand.measurement.Session;
  * @param bands from 125 Hz to 8 kHz, as far as both were read
  */
 record SettingGap(String first, String second, Conditions insertion, double db, List<Band> bands) {
+    /** What readings of one insertion under one sound may differ in. */
+    static final Set<String> SETTING = Set.of("setting", "take");
+
     /** Differences of two settings below this say nothing of their order, dB. */
     private static final double LEAST_DB = 1;
 

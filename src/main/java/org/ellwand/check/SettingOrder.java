@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import java.util.Set;
 import org.ellwand.check.Finding.Consequence;
 import org.ellwand.check.Finding.Errs;
@@ -32,7 +31,6 @@ final class SettingOrder implements DataCheck {
     static final String OUT_OF_ORDER = "settings-out-of-order";
 
     private static final int FEWEST = 3;
-    private static final Set<String> SETTING = Set.of("setting", "take");
 
     @Override
     public String name() {
@@ -49,7 +47,7 @@ final class SettingOrder implements DataCheck {
         Session session = material.session();
         Tally tally = new Tally(this, session);
         Map<SettingGap.State, List<SettingGap>> gaps = new LinkedHashMap<>();
-        Sheets.grouped(material.inPlace(), SETTING)
+        Sheets.grouped(material.inPlace(), SettingGap.SETTING)
                 .forEach((insertion, readings) -> SettingGap.of(insertion, readings, material::curve)
                         .forEach(gap -> gaps.computeIfAbsent(gap.state(), k -> new ArrayList<>())
                                 .add(gap)));
@@ -102,44 +100,36 @@ final class SettingOrder implements DataCheck {
 
     /** Another ear or session of the same product under the same sound has the two settings the other way round. */
     private static void elsewhere(Tally tally, Material material, Map<SettingGap.State, List<SettingGap>> here) {
-        List<Session> others = material.all().stream()
-                .filter(other -> !other.equals(material.session()))
-                .toList();
+        List<Other> others = others(material, here);
         for (List<SettingGap> group : others.isEmpty() ? List.<List<SettingGap>>of() : here.values()) {
             SettingGap any = group.get(0);
             double mean = group.stream().mapToDouble(SettingGap::db).average().orElse(0);
             if (group.size() >= FEWEST && group.stream().anyMatch(g -> Math.signum(g.db()) != Math.signum(mean))) {
                 continue; // An insertion that is turned round is told by itself.
             }
-            for (Session other : others) {
-                double there = meanGap(other, material.session(), any);
+            for (Other other : others) {
+                double there = other.gaps().like(material.session(), any).orElse(0);
                 boolean turned = Math.signum(mean) != Math.signum(there)
                         && Math.min(Math.abs(mean), Math.abs(there)) > any.thresholdDb(material.session());
                 if (turned) {
                     Conditions all = any.insertion().without(Set.of("insertion"));
-                    Remark remark = turned(DIFFERENT, any, mean, there).with("session", other.id());
+                    Remark remark = turned(DIFFERENT, any, mean, there).with("session", other.session());
                     add(tally, material.session(), any, all, remark);
                 }
             }
         }
     }
 
-    /** The mean difference of the same settings of the same product under the same kind of sound at the same level. */
-    private static double meanGap(Session other, Session session, SettingGap like) {
-        Optional<String> device = like.insertion().get("device");
-        List<Double> gaps = new ArrayList<>();
-        Sheets.grouped(Sheets.inPlace(other), SETTING).forEach((insertion, readings) -> {
-            if (Levels.isSameSound(session, like.insertion(), other, insertion)
-                    && insertion.get("device").equals(device)
-                    && insertion.get("firmware").equals(like.insertion().get("firmware"))
-                    && insertion.get("fit").equals(like.insertion().get("fit"))) {
-                SettingGap.of(insertion, readings, Sheets::curve).stream()
-                        .filter(g ->
-                                g.first().equals(like.first()) && g.second().equals(like.second()))
-                        .forEach(g -> gaps.add(g.db()));
+    private record Other(String session, MeanGaps gaps) {}
+
+    private static List<Other> others(Material material, Map<SettingGap.State, List<SettingGap>> here) {
+        List<Other> others = new ArrayList<>();
+        for (Session other : here.isEmpty() ? List.<Session>of() : material.all()) {
+            if (!other.equals(material.session())) {
+                others.add(new Other(other.id(), MeanGaps.in(other)));
             }
-        });
-        return gaps.stream().mapToDouble(d -> d).average().orElse(0);
+        }
+        return others;
     }
 
     private static void add(Tally tally, Session session, SettingGap gap, Conditions of, Remark remark) {

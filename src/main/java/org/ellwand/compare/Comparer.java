@@ -34,7 +34,7 @@ public final class Comparer {
         for (AuditRecord.OfProduct product : second.products()) {
             partner(product, first, second).ifPresent(other -> products.add(product(other, product)));
         }
-        return new Comparison(products);
+        return new Comparison(products, SameNames.of(first, second));
     }
 
     private static Optional<AuditRecord.OfProduct> partner(

@@ -7,15 +7,19 @@ import org.ellwand.audit.AuditRecord;
  * Two audits side by side.
  *
  * @param products pairs of products with the claims that both have
+ * @param sameNames sittings that were taken for one and the same by their name alone: no sheet of measurements is in both
+ *     audits
  */
-public record Comparison(List<OfProduct> products) {
+public record Comparison(List<OfProduct> products, List<String> sameNames) {
     /**
      * Copies what is listed.
      *
      * @param products in their order
+     * @param sameNames sorted
      */
     public Comparison {
         products = List.copyOf(products);
+        sameNames = List.copyOf(sameNames);
     }
 
     /**

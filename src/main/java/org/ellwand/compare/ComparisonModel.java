@@ -44,6 +44,7 @@ public final class ComparisonModel {
         model.put("second", names.second());
         model.put("margin", names.margin());
         model.put("dated", names.dated());
+        model.put("sameNames", comparison.sameNames());
         model.put(
                 "products",
                 comparison.products().stream()
