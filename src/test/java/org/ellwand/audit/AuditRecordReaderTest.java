@@ -95,13 +95,24 @@ class AuditRecordReaderTest {
     }
 
     private static String document(double confidence, String claim) {
-        return "{\"format\": \"ellwand-audit\", \"version\": 1, \"products\": [{\"product\": \"Skerry\", \"confidence\": "
+        return "{\"format\": \"ellwand-audit\", \"version\": 1,"
+                + " \"inputs\": [{\"file\": \"claims/a.yaml\", \"sha256\": \"00ff\"}], \"products\": [{\"product\": \"Skerry\", \"confidence\": "
                 + confidence + ", \"claims\": [" + claim + "]}]}";
     }
 
     private static AuditRecord.OfProduct record(String claim) throws InputException {
         byte[] json = document(0.9, claim).getBytes(StandardCharsets.UTF_8);
         return AuditRecordReader.read(json, "audit.json").products().get(0);
+    }
+
+    @Test
+    void theFilesOfTheAuditAreReadBack() throws InputException {
+        byte[] json = document(0.9, "").getBytes(StandardCharsets.UTF_8);
+        assertThat(AuditRecordReader.read(json, "audit.json").inputs())
+                .containsExactly(new Audit.Input("claims/a.yaml", "00ff"));
+        refused(
+                document(0.9, "").replace("\"sha256\"", "\"other\""),
+                "audit.json: has no text 'sha256' where a record has one");
     }
 
     @Test
