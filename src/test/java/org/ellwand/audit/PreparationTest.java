@@ -181,6 +181,64 @@ class PreparationTest {
                 .map(p -> Math.round(p.hz().orElseThrow()) + (p.bound() == Bound.MEASURED ? "" : " " + p.bound()));
     }
 
+    /**
+     * Relative to 4 kHz, where the level lies too near its background to be more than a bound, 50 dB in the other bands are 20.8 dB
+     * and more: that may support a claim, and refutes none. At 4 kHz itself it is 0 dB, and that is exact.
+     */
+    @ParameterizedTest
+    @CsvSource({
+        "at most 22 dB, 1 kHz, MARGINAL",
+        "at most 10 dB, 1 kHz, MARGINAL",
+        "at least 10 dB, 1 kHz, PASS",
+        "at least 22 dB, 1 kHz, MARGINAL",
+        "at least -3 dB, 1 kHz to 4 kHz, PASS",
+        "at least 10 dB, 1 kHz to 4 kHz, FAIL"
+    })
+    void aReferenceNearItsBackgroundBoundsEveryBand(String limit, String bands, Verdict verdict) {
+        Judgement judgement =
+                relative("reference: 4 kHz, bands: " + bands + ", statistic: every band, limit: " + limit);
+        assertThat(judgement.verdict()).isEqualTo(verdict);
+        // At 4 kHz the number is 0 whatever the level.
+        assertThat(judgement.cells().get(0).bands())
+                .allSatisfy(point -> assertThat(point.bound())
+                        .isEqualTo(point.hz().orElseThrow() == 4000 ? Bound.MEASURED : Bound.AT_LEAST));
+    }
+
+    /** A bound never enters a mean as if it were measured, also where the mean is relative to it. */
+    @Test
+    void aMeanRelativeToABoundIsNone() {
+        assertThat(reasons(relative("reference: 4 kHz, bands: 1 kHz to 2 kHz, statistic: mean, limit: at most 22 dB")))
+                .singleElement()
+                .asString()
+                .startsWith("the bands of the rule lie too near the background to be more than bounds (");
+    }
+
+    /** Of 2 to 4 kHz the last third is bounded: it holds the others up, and whether itself more than they do, nobody knows. */
+    @Test
+    void aBoundAmongReferencesBoundsTheOthersAndLeavesNothingOfItself() {
+        Judgement judgement =
+                relative("reference: mean of 2 kHz to 4 kHz, bands: 1 kHz to 4 kHz, statistic: every band,"
+                        + " limit: at least -30 dB");
+        assertThat(judgement.verdict()).isEqualTo(Verdict.MARGINAL);
+        assertThat(judgement.reasons()).extracting(Remark::text).containsExactly("missing bands: 4000 Hz");
+        assertThat(judgement.cells().get(0).bands()).hasSize(6).allMatch(point -> point.bound() == Bound.AT_LEAST);
+    }
+
+    private static Judgement relative(String rule) {
+        return Bench.judge(
+                "quantity: response, level: 60 dB SPL, " + rule,
+                new MadeSession("yard")
+                        .cause("reading", 0.2, SharedBy.READING)
+                        .cause("insertion", 0.5, SharedBy.INSERTION)
+                        .pink(60)
+                        .quiet()
+                        .reading(
+                                "device=Skerry, stimulus=pink-60, insertion=1",
+                                f -> f > 3900 && f < 4100 ? Bands.energySumDb(20, 30) : 50)
+                        .reading("device=Skerry, stimulus=hush, insertion=1", f -> f > 3900 && f < 4100 ? 30 : 0)
+                        .session());
+    }
+
     /** Of another unit nothing is known but its declared 0.6 dB; of the unit that was measured it is no error. */
     @Test
     void whatUnitsDifferByCountsOfOthersOnly() {
