@@ -3,7 +3,8 @@
 <#function share dose><#return dose?replace("<", "less than")></#function>
 <#function inWords limit><#return limit?replace("≥", "at least")?replace("≤", "at most")></#function>
 <#function many c what where><#return (c.chance != "")?then("", "At least ") + c.wearers + " " + what + " in all, " + c.insertions + " insertions " + where + (c.chance != "")?then("; decides in " + c.chance + " of cases if mean and scatter stay.", ": how many more decide, their scatter tells.")></#function>
-<#function needs c>
+<#function needs c><#return needed(c) + (c.sessions?has_content && c.insertions gt 0)?then(" The claim names its sessions (" + c.sessions?join(", ") + "): name the new ones there.", "")></#function>
+<#function needed c>
 <#local share = (c.shareNeeds > 0)?then(" A share: at least " + c.shareNeeds + " of them, none outside.", "")>
 <#switch c.advice>
 <#case "insertions"><#return c.insertions + " insertions in each ear; decides in " + c.chance + " of sittings if the value stays." + share>
@@ -68,9 +69,10 @@ The uncertainty in the session file is the typical one of probe-tube work (commo
 <#assign sittings = products?map(p -> p.sittings?size + p.bench?size + p.panel?size)?filter(n -> n gt 0)>
 <#if sittings?has_content>
 <#assign more = products?map(p -> p.claims?filter(c -> c.wearers gt 0)?size)?filter(n -> n gt 0)?has_content>
+<#assign sessions = products?map(p -> p.claims?filter(c -> c.comparesSessions)?size)?filter(n -> n gt 0)?has_content>
 ## Then
 
-Copy each `plan-….yaml` with its sheets (`.csv`) into `measurements/` and fill in the levels, in the order of the sheet; a band left empty counts as missing. Decide on the number of insertions now and keep to it. A new sitting is judged by itself and not averaged with earlier ones: `ellwand audit --session` with the names of the new sessions; judged together, a claim stays open as long as it is open in one of them. <#if more>Further heads and samples are judged with those measured so far, by an audit of all sessions. </#if>The chances hold for the deciding ear and band, if the declared sizes are right.
+Copy each `plan-….yaml` with its sheets (`.csv`) into `measurements/` and fill in the levels, in the order of the sheet; a band left empty counts as missing. Decide on the number of insertions now and keep to it. A new sitting is judged by itself and not averaged with earlier ones: `ellwand audit --session` with the names of the new sessions; judged together, a claim stays open as long as it is open in one of them. <#if sessions>A claim that compares sessions is judged from both: name both. </#if><#if more>Further heads and samples are judged with those measured so far, by an audit of all sessions. </#if>The chances hold for the deciding ear and band, if the declared sizes are right.
 
 </#if>
 ## Cautions

@@ -10,6 +10,9 @@ import org.ellwand.check.Finding;
 import org.ellwand.claim.Rule;
 import org.ellwand.quantity.Reach;
 import org.ellwand.quantity.SpectralQuantity;
+import org.ellwand.statistics.Errors;
+import org.ellwand.statistics.MixedErrors;
+import org.ellwand.statistics.Scatter;
 import org.ellwand.statistics.SeriesErrors;
 import org.ellwand.words.Measure;
 import org.ellwand.words.Remark;
@@ -85,12 +88,25 @@ final class Ruling {
         return holdingBack.isEmpty() ? List.of(settling(decision)) : holdingBack;
     }
 
-    /** How many insertions would settle it, by what of its error they divide. */
+    /** How many insertions would settle it, by what of its error they divide; where their scatter is seen, by the t of so many. */
     private Remark settling(Decision decision) {
+        Points.One point = decision.point();
         Estimates subject = worked.subject(decision);
-        double square = 0;
-        int at = decision.point().local();
+        double declared = insertionSquare(subject, point.local());
+        Settling settling = new Settling(
+                worked.limit(), confidence, worked.evaluation().points().size());
+        int insertions = worked.ready().get(point.subject()).subject().insertions();
+        boolean seen = subject.groups.stream()
+                .anyMatch(group ->
+                        isOfInsertions(group) && group.scatter(point.local()).scale() > 0);
+        return seen
+                ? settling.of(point, insertions, true, n -> ofMore(subject, point.local(), declared, insertions, n))
+                : settling.of(point, Math.sqrt(declared), insertions);
+    }
+
+    private static double insertionSquare(Estimates subject, int at) {
         List<Factor> factors = subject.factors();
+        double square = 0;
         for (int f : subject.effect.moving(at)) {
             boolean divides = switch (factors.get(f).sharedBy()) {
                 case INSERTION -> true;
@@ -99,14 +115,26 @@ final class Ruling {
             double effect = subject.effect.at(at, f);
             square += divides ? effect * effect : 0;
         }
-        for (Group group : subject.groups) {
-            double scale = group.scatter(decision.point().local()).scale();
-            square += group.key().startsWith("insertions") ? scale * scale : 0;
-        }
-        Subject of = worked.ready().get(decision.point().subject()).subject();
-        return new Settling(
-                        worked.limit(), confidence, worked.evaluation().points().size())
-                .of(decision.point(), Math.sqrt(square), of.insertions());
+        return square;
+    }
+
+    private static boolean isOfInsertions(Group group) {
+        return group.key().startsWith("insertions");
+    }
+
+    /** The errors that a number would have of so many insertions, were those to scatter as the ones that are there. */
+    private static Errors ofMore(Estimates subject, int at, double declaredSquare, int insertions, int more) {
+        double known = subject.normalDeviation(at);
+        double fewer = declaredSquare * (1 - (double) insertions / more);
+        List<Scatter> scatters = subject.groups.stream()
+                .map(group -> isOfInsertions(group) ? ofMore(group.scatter(at), more) : group.scatter(at))
+                .filter(scatter -> scatter.scale() > 0)
+                .toList();
+        return new MixedErrors(Math.sqrt(Math.max(0, known * known - fewer)), scatters);
+    }
+
+    private static Scatter ofMore(Scatter seen, int more) {
+        return new Scatter(more - 1, seen.scale() * Math.sqrt((seen.degreesOfFreedom() + 1.0) / more));
     }
 
     /** What a sum lacks of its members. */

@@ -1,6 +1,8 @@
 package org.ellwand.audit;
 
+import java.util.function.IntFunction;
 import org.ellwand.amount.Interval;
+import org.ellwand.statistics.Errors;
 import org.ellwand.statistics.NormalErrors;
 import org.ellwand.words.Figures;
 import org.ellwand.words.Measure;
@@ -36,6 +38,20 @@ final class Settling {
      */
     Remark of(Points.One point, double insertionPart, int insertions) {
         double u = point.errors().standardUncertainty();
+        return of(point, insertions, insertionPart > 0, n -> {
+            double fewer = insertionPart * insertionPart * (1 - (double) insertions / n);
+            return new NormalErrors(Math.sqrt(Math.max(0, u * u - fewer)));
+        });
+    }
+
+    /**
+     * The same where the errors of more insertions are known otherwise.
+     *
+     * @param divides whether more insertions make them smaller at all
+     * @param ofMore the errors of so many insertions
+     */
+    Remark of(Points.One point, int insertions, boolean divides, IntFunction<Errors> ofMore) {
+        double u = point.errors().standardUncertainty();
         if (point.errors() instanceof ShareErrors share) {
             return Remark.of("share-open").with("measured", share.count()).with("said", said(share));
         }
@@ -47,14 +63,13 @@ final class Settling {
             return Remark.of("too-wide").with("u", measure(u)).with("needed", measure(needed));
         }
         for (int n = insertions + 1; n <= MOST_INSERTIONS; n++) {
-            double fewer = insertionPart * insertionPart * (1 - (double) insertions / n);
-            if (isSettled(point.value(), Math.sqrt(Math.max(0, u * u - fewer)))) {
+            if (isSettled(point.value(), ofMore.apply(n))) {
                 return Remark.of("too-few-insertions")
                         .with("insertions", insertions)
                         .with("needed", n);
             }
         }
-        return insertionPart > 0
+        return divides
                 ? Remark.of("on-the-limit-however-many").with("u", measure(u)).with("insertions", MOST_INSERTIONS)
                 : Remark.of("on-the-limit").with("u", measure(u));
     }
@@ -80,8 +95,7 @@ final class Settling {
         return 2 * new NormalErrors(u).atMost(half) - 1 < confidence;
     }
 
-    private boolean isSettled(double value, double u) {
-        NormalErrors errors = new NormalErrors(u);
+    private boolean isSettled(double value, Errors errors) {
         double lower = limit.hasLower() ? errors.atLeast(limit.lower() - value) : 1;
         double upper = limit.hasUpper() ? errors.atMost(limit.upper() - value) : 1;
         double error = 1 - confidence;

@@ -21,14 +21,14 @@ import org.ellwand.words.Remark;
  * Octaves under the name of third octaves, or the other way round. Neighbouring centres of third octaves lie 1.26 apart, those of
  * octaves 2.0 (ISO 266): a sheet called third-octave that has every third centre only holds octaves, or a third of the
  * sound. Under pink noise an octave is 10 lg 3 = 4.8 dB louder than a third octave, so that the field microphone, summed, comes short
- * of the stated level by that where thirds go by the name of octaves. Levels are then wrong; differences of like with like nearly
+ * of the stated level by that where thirds go by the name of octaves; the other way round it is too loud by that ({@link OctaveLevels}). Levels are then wrong; differences of like with like nearly
  * keep their value. (Centres between those of ISO 266, as audiometers use, are refused when read. The margin of 1.5 dB: common
  * practice, no source.) Accuses fewer than 1 in 1000 sound sessions.
  */
 final class BandWidths implements DataCheck {
-    private static final int FEWEST = 4;
-    private static final double OCTAVE_TO_THIRD_DB = 10 * Math.log10(3);
-    private static final double MARGIN_DB = 1.5;
+    static final int FEWEST = 4;
+    static final double OCTAVE_TO_THIRD_DB = 10 * Math.log10(3);
+    static final double MARGIN_DB = 1.5;
 
     @Override
     public String name() {
@@ -53,6 +53,7 @@ final class BandWidths implements DataCheck {
         Sheets.fields(session).stream()
                 .filter(r -> r.spectrum().resolution() == Resolution.OCTAVE && Sheets.isPink(session, r))
                 .forEach(r -> sum(tally, session, r));
+        OctaveLevels.in(material, tally);
         return tally.done();
     }
 

@@ -35,7 +35,7 @@ final class Curves {
             }
             combined[b] = of.applyAsDouble(numbers);
         }
-        return new LevelCurve(common.get(0).bands(), combined);
+        return common.get(0).with(combined);
     }
 
     /** The parts of curves between two frequencies in Hz, at the bands that they all have. */
@@ -66,12 +66,12 @@ final class Curves {
         for (int b = 0; b < difference.length; b++) {
             difference[b] -= subtrahend[b];
         }
-        return new LevelCurve(both.get(0).bands(), difference);
+        return both.get(0).with(difference);
     }
 
     /** The part of a curve between two frequencies in Hz, both included. */
     static LevelCurve between(LevelCurve curve, double fromHz, double toHz) {
-        return curve.part(BandPart.of(curve.bands(), fromHz, toHz));
+        return curve.between(fromHz, toHz);
     }
 
     static double average(LevelCurve curve) {
@@ -171,8 +171,9 @@ final class Curves {
 
     /** The level at a nominal frequency in Hz. */
     static Optional<Double> at(LevelCurve curve, double nominalHz) {
-        BandPart at = BandPart.of(curve.bands(), nominalHz, nominalHz);
-        return at.from() < at.to() ? Optional.of(curve.numbers()[at.from()]) : Optional.empty();
+        int place = curve.placeFrom(nominalHz);
+        boolean there = place < curve.size() && curve.bands().get(place).nominalHz() == nominalHz;
+        return there ? Optional.of(curve.numbers()[place]) : Optional.empty();
     }
 
     /** Nominal frequencies in Hz, for a finding. */

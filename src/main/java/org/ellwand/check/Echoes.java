@@ -18,6 +18,8 @@ import org.ellwand.check.Finding.Consequence;
 final class Echoes {
     private static final Set<String> BLOCKED = Set.of(new TubeExcess().name(), new TubeAtBackground().name());
 
+    private static final Set<String> OF_READING = Set.of("stimulus=", "insertion=", "take=");
+
     private final Map<String, List<Finding>> bySession;
 
     /** @param found of all sessions */
@@ -76,7 +78,7 @@ final class Echoes {
         return device;
     }
 
-    /** A take of the other ear is no tube that moved, nor music that differs. */
+    /** A take of the other ear is no tube that moved, nor music that differs; another take may still be either. */
     private boolean isOfTake(Finding finding) {
         boolean aboutTakes = finding.check().equals(new ReturnCheck().name())
                 || finding.check().equals(new MusicRepeat().name());
@@ -85,27 +87,53 @@ final class Echoes {
                         finding.session(),
                         f -> f.remark().key().equals(SwappedTakes.KEY)
                                 && f.consequence() == Consequence.UNUSABLE
-                                && ear(f).equals(ear(finding)));
+                                && ear(f).equals(ear(finding))
+                                && take(f).equals(take(finding)));
     }
 
-    /** A product that howls limits its own readings in the bands of the howl. */
+    /** A product that howls limits its own readings of the same state, setting above all, in the bands of the howl. */
     private boolean isOfHowl(Finding finding) {
         return finding.remark().key().equals(OwnNoise.LIMITED)
                 && has(
                         finding.session(),
                         f -> f.check().equals(new FeedbackTone().name())
                                 && f.consequence() == Consequence.UNUSABLE
-                                && f.bands().containsAll(finding.bands()));
+                                && f.bands().containsAll(finding.bands())
+                                && state(f).equals(state(finding)));
     }
 
-    /** Beside an insertion whose tube is blocked, which seems to take most off, the others seem to leak. */
+    /** What a product was while it was read: all but the sound and which of the repeats. */
+    private static Set<String> state(Finding finding) {
+        Set<String> state = parts(finding);
+        state.removeIf(part -> OF_READING.stream().anyMatch(part::startsWith));
+        return state;
+    }
+
+    /** Beside an insertion whose tube is blocked, which seems to take most off, the others seem to leak; not beside one that is sound. */
     private boolean isOfTube(Finding finding) {
-        return finding.remark().key().equals(SlitLeak.LESS_THAN_BEST)
-                && has(
-                        finding.session(),
-                        f -> BLOCKED.contains(f.check())
-                                && f.consequence() == Consequence.UNUSABLE
-                                && ear(f).equals(ear(finding)));
+        List<Set<String>> better = SlitLeak.better(finding).stream()
+                .map(reading -> Set.of(reading.split(", ", -1)))
+                .toList();
+        return !better.isEmpty() && better.stream().allMatch(one -> isBlocked(finding.session(), one));
+    }
+
+    private boolean isBlocked(String session, Set<String> insertion) {
+        return has(
+                session,
+                f -> BLOCKED.contains(f.check())
+                        && f.consequence() == Consequence.UNUSABLE
+                        && parts(f).containsAll(insertion));
+    }
+
+    /** Which of the takes; where readings are told apart by insertions, that. */
+    private static Set<String> take(Finding finding) {
+        Set<String> take = parts(finding);
+        take.removeIf(part -> !part.startsWith("take=") && !part.startsWith("insertion="));
+        finding.remark().figures().entrySet().stream()
+                .filter(figure -> figure.getKey().equals("take"))
+                .forEach(figure -> take.add("take=" + figure.getValue()));
+        take.remove("take=");
+        return take;
     }
 
     private static Set<String> ear(Finding finding) {

@@ -1,12 +1,9 @@
 package org.ellwand.check;
 
-import java.util.Arrays;
 import java.util.Comparator;
-import java.util.HashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
-import java.util.Set;
 import org.ellwand.measurement.Conditions;
 import org.ellwand.words.Remark;
 
@@ -34,6 +31,9 @@ public record Finding(
         Consequence consequence,
         Optional<Measure> measure,
         About about) {
+    /** Between conditions. */
+    private static final String PARTED = ", ";
+
     /** By session, check, reading, bands and text. */
     public static final Comparator<Finding> ORDER = Comparator.comparing(Finding::session)
             .thenComparing(Finding::check)
@@ -163,11 +163,19 @@ public record Finding(
      * @param of the conditions of the reading
      */
     public boolean touches(Conditions of) {
-        return of.get("session").equals(Optional.of(session))
-                && (reading.isEmpty() || parts(of.toString()).containsAll(parts(reading)));
+        return of.get("session").equals(Optional.of(session)) && (reading.isEmpty() || isAbout(of.toString()));
     }
 
-    private static Set<String> parts(String conditions) {
-        return new HashSet<>(Arrays.asList(conditions.split(", ", -1)));
+    /** Whether every condition of its reading is among these; both lists are parted alike. */
+    private boolean isAbout(String conditions) {
+        String all = PARTED + conditions + PARTED;
+        int from = 0;
+        for (int to = reading.indexOf(PARTED); to >= 0; to = reading.indexOf(PARTED, from)) {
+            if (!all.contains(PARTED + reading.substring(from, to) + PARTED)) {
+                return false;
+            }
+            from = to + PARTED.length();
+        }
+        return all.contains(PARTED + reading.substring(from) + PARTED);
     }
 }

@@ -16,6 +16,10 @@ import org.ellwand.acoustics.Band;
 final class LevelCurve {
     static final LevelCurve EMPTY = new LevelCurve(List.of(), new double[0]);
 
+    /** The list that this curve's bands are in, and the first of them: curves cut alike out of one list have the same bands. */
+    private final List<Band> whole;
+
+    private final int from;
     private final List<Band> bands;
     private final double[] numbers;
 
@@ -34,8 +38,19 @@ final class LevelCurve {
      * @param numbers one for each band; the curve's own from now on
      */
     LevelCurve(List<Band> bands, double[] numbers) {
+        this(bands, 0, bands, numbers);
+    }
+
+    private LevelCurve(List<Band> whole, int from, List<Band> bands, double[] numbers) {
+        this.whole = whole;
+        this.from = from;
         this.bands = bands;
         this.numbers = numbers;
+    }
+
+    /** Other numbers at the same bands; the curve's own from now on. */
+    LevelCurve with(double[] other) {
+        return new LevelCurve(whole, from, bands, other);
     }
 
     static LevelCurve of(Map<Band, Double> map) {
@@ -115,7 +130,8 @@ final class LevelCurve {
     /** Whether the bands are the same. */
     @SuppressWarnings("ReferenceEquality") // Mostly they are one list.
     boolean hasBandsOf(LevelCurve other) {
-        return bands == other.bands || bands.equals(other.bands);
+        return numbers.length == other.numbers.length
+                && ((whole == other.whole && from == other.from) || bands.equals(other.bands));
     }
 
     /**
@@ -132,13 +148,31 @@ final class LevelCurve {
         return place(new Band(bands.get(place).resolution(), index));
     }
 
-    LevelCurve part(BandPart part) {
-        return new LevelCurve(part.bands(), Arrays.copyOfRange(numbers, part.from(), part.to()));
+    /** The part between two nominal frequencies in Hz, both included. */
+    LevelCurve between(double fromHz, double toHz) {
+        int first = placeFrom(fromHz);
+        int end = numbers.length;
+        while (end > first && bands.get(end - 1).nominalHz() > toHz) {
+            end--;
+        }
+        return part(first, end);
+    }
+
+    /** The place of the first band from a nominal frequency in Hz on; behind the last one where there is none. */
+    int placeFrom(double hz) {
+        int place = 0;
+        while (place < numbers.length && bands.get(place).nominalHz() < hz) {
+            place++;
+        }
+        return place;
     }
 
     /** The part from one place to before another. */
-    LevelCurve part(int from, int to) {
-        return new LevelCurve(bands.subList(from, to), Arrays.copyOfRange(numbers, from, to));
+    LevelCurve part(int first, int end) {
+        return end - first == numbers.length
+                ? this
+                : new LevelCurve(
+                        whole, from + first, bands.subList(first, end), Arrays.copyOfRange(numbers, first, end));
     }
 
     /** The curve at bands that it has. */
@@ -153,7 +187,7 @@ final class LevelCurve {
         for (int b = 0; b < changed.length; b++) {
             changed[b] = change.applyAsDouble(numbers[b]);
         }
-        return new LevelCurve(bands, changed);
+        return with(changed);
     }
 
     /** Every number changed by what its band is. */
@@ -162,7 +196,7 @@ final class LevelCurve {
         for (int b = 0; b < changed.length; b++) {
             changed[b] = change.of(bands.get(b), numbers[b]);
         }
-        return new LevelCurve(bands, changed);
+        return with(changed);
     }
 
     /** Every number turned round. */

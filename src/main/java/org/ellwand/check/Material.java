@@ -14,7 +14,7 @@ import org.ellwand.measurement.Session;
 final class Material {
     private final Session session;
     private final Session asRead;
-    private final List<Session> all;
+    private final Sittings all;
     private final Once<List<CurveReading>> inPlace;
     private final Once<Map<Conditions, List<CurveReading>>> repeats;
     private final Once<List<Slip>> slips;
@@ -24,12 +24,12 @@ final class Material {
     /**
      * @param session with its backgrounds subtracted; bounds are no measured levels
      * @param asRead the same session as it was read
-     * @param all the sessions of the folder, backgrounds subtracted
+     * @param all the sessions of the folder
      */
-    Material(Session session, Session asRead, List<Session> all) {
+    Material(Session session, Session asRead, Sittings all) {
         this.session = session;
         this.asRead = asRead;
-        this.all = List.copyOf(all);
+        this.all = all;
         inPlace = new Once<>(() -> Sheets.inPlace(session));
         repeats = new Once<>(() -> Sheets.grouped(inPlace.get(), Sheets.REPEATS));
         slips = new Once<>(() -> DecimalShift.in(asRead));
@@ -55,7 +55,12 @@ final class Material {
     }
 
     List<Session> all() {
-        return all;
+        return all.all();
+    }
+
+    /** By how much settings differ in the other sessions. */
+    List<MeanGaps> gapsElsewhere() {
+        return all.gapsElsewhere(session);
     }
 
     /** The readings of {@link #session} in place, under a sound. */

@@ -15,6 +15,7 @@ import org.ellwand.measurement.Stimulus;
  * that each of many units of another session is held against it at no cost.
  */
 final class MeanGaps {
+    private final String session;
     private final Map<Alike, Mean> means = new HashMap<>();
 
     /** What gaps of two sessions have in common that are held against each other: the same kind of sound, at the same level. */
@@ -32,14 +33,21 @@ final class MeanGaps {
         private int count;
     }
 
-    private MeanGaps() {}
+    private MeanGaps(String session) {
+        this.session = session;
+    }
 
     static MeanGaps in(Session session) {
-        MeanGaps gaps = new MeanGaps();
+        MeanGaps gaps = new MeanGaps(session.id());
         Sheets.grouped(Sheets.inPlace(session), SettingGap.SETTING)
                 .forEach((insertion, readings) ->
                         SettingGap.of(insertion, readings, Sheets::curve).forEach(gap -> gaps.add(session, gap)));
         return gaps;
+    }
+
+    /** The id of the session. */
+    String session() {
+        return session;
     }
 
     private void add(Session session, SettingGap gap) {

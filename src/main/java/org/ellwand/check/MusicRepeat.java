@@ -70,6 +70,7 @@ final class MusicRepeat implements DataCheck {
                         consequence,
                         new Measure(figure, grade.passed(consequence), "dB"),
                         Remark.of("music-differs")
+                                .with("take", take.get("take").orElse(""))
                                 .with("difference", figure)
                                 .with("threshold", grade.passed(consequence))));
     }

@@ -146,7 +146,7 @@ final class ReferenceMixUp implements DataCheck {
     /** Of the session's own ear, where it sounds like one; else of the average ear; at bands that a curve has. */
     private static LevelCurve earGain(LevelCurve own, Average average, LevelCurve like) {
         boolean soundsLikeOne = Arrays.stream(own.numbers()).anyMatch(db -> db > LEAST_PEAK_DB);
-        LevelCurve ear = soundsLikeOne ? own : average.at(like.bands());
+        LevelCurve ear = soundsLikeOne ? own : average.at(like);
         return ear.hasBandsOf(like)
                 ? ear
                 : ear.at(like.bands().stream()
@@ -154,16 +154,15 @@ final class ReferenceMixUp implements DataCheck {
                         .toList());
     }
 
-    /** The gain of the average ear at some bands; of the bands that were asked for last it is kept. */
+    /** The gain of the average ear at the bands of a curve; of the curve that was asked for last it is kept. */
     private static final class Average {
-        private List<Band> last = List.of();
+        private LevelCurve last = LevelCurve.EMPTY;
         private LevelCurve gain = LevelCurve.EMPTY;
 
-        @SuppressWarnings("ReferenceEquality") // Curves of a sheet share the list of their bands.
-        LevelCurve at(List<Band> bands) {
-            if (bands != last) {
-                last = bands;
-                gain = averageAt(bands);
+        LevelCurve at(LevelCurve like) {
+            if (!like.hasBandsOf(last)) {
+                last = like;
+                gain = averageAt(like.bands());
             }
             return gain;
         }

@@ -100,15 +100,15 @@ final class SettingOrder implements DataCheck {
 
     /** Another ear or session of the same product under the same sound has the two settings the other way round. */
     private static void elsewhere(Tally tally, Material material, Map<SettingGap.State, List<SettingGap>> here) {
-        List<Other> others = others(material, here);
-        for (List<SettingGap> group : others.isEmpty() ? List.<List<SettingGap>>of() : here.values()) {
+        List<MeanGaps> others = here.isEmpty() ? List.of() : material.gapsElsewhere();
+        for (List<SettingGap> group : here.values()) {
             SettingGap any = group.get(0);
             double mean = group.stream().mapToDouble(SettingGap::db).average().orElse(0);
             if (group.size() >= FEWEST && group.stream().anyMatch(g -> Math.signum(g.db()) != Math.signum(mean))) {
                 continue; // An insertion that is turned round is told by itself.
             }
-            for (Other other : others) {
-                double there = other.gaps().like(material.session(), any).orElse(0);
+            for (MeanGaps other : others) {
+                double there = other.like(material.session(), any).orElse(0);
                 boolean turned = Math.signum(mean) != Math.signum(there)
                         && Math.min(Math.abs(mean), Math.abs(there)) > any.thresholdDb(material.session());
                 if (turned) {
@@ -118,18 +118,6 @@ final class SettingOrder implements DataCheck {
                 }
             }
         }
-    }
-
-    private record Other(String session, MeanGaps gaps) {}
-
-    private static List<Other> others(Material material, Map<SettingGap.State, List<SettingGap>> here) {
-        List<Other> others = new ArrayList<>();
-        for (Session other : here.isEmpty() ? List.<Session>of() : material.all()) {
-            if (!other.equals(material.session())) {
-                others.add(new Other(other.id(), MeanGaps.in(other)));
-            }
-        }
-        return others;
     }
 
     private static void add(Tally tally, Session session, SettingGap gap, Conditions of, Remark remark) {

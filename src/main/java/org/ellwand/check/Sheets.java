@@ -135,6 +135,11 @@ final class Sheets {
         return meanDb(session, bands, SharedBy.INSERTION);
     }
 
+    /** The same by what is declared of a session as a whole. */
+    static double meanSessionDb(Session session, Collection<Band> bands) {
+        return meanDb(session, bands, SharedBy.SESSION);
+    }
+
     private static double meanDb(Session session, Collection<Band> bands, SharedBy sharedBy) {
         if (!(session.uncertainty() instanceof Uncertainty.Declared declared) || bands.isEmpty()) {
             return 0;

@@ -3,11 +3,11 @@ package org.ellwand.check;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Comparator;
-import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Collectors;
 import org.ellwand.acoustics.Band;
 import org.ellwand.check.Finding.Consequence;
 import org.ellwand.check.Finding.Errs;
@@ -31,6 +31,8 @@ import org.ellwand.words.Remark;
 final class SlitLeak implements DataCheck {
     /** Of an insertion that takes less off at low notes than another one. */
     static final String LESS_THAN_BEST = "less-than-best";
+
+    private static final String BETTER = "better";
 
     /** Noted below this mean from 125 to 250 Hz together with {@link #STEEP}, dB (common practice, no source). */
     private static final double LOW_DB = 10;
@@ -91,14 +93,15 @@ final class SlitLeak implements DataCheck {
         Sheets.grouped(material.inPlace(), SWITCHED)
                 .forEach((insertion, readings) ->
                         strongest(ears, insertion, readings).ifPresent(seals::add));
-        Map<Conditions, Double> best = new HashMap<>();
-        seals.forEach(s -> best.merge(s.state(), s.lowDb(), Math::max));
+        Map<Conditions, List<Seal>> alike = seals.stream()
+                .sorted(Comparator.comparingDouble(Seal::lowDb).reversed())
+                .collect(Collectors.groupingBy(Seal::state));
         for (Seal seal : seals) {
             tally.looked();
             if (session.chain().openByDesign()) {
                 continue;
             }
-            judge(tally, session, seal, best.getOrDefault(seal.state(), seal.lowDb()));
+            judge(tally, session, seal, alike.getOrDefault(seal.state(), List.of(seal)));
         }
         return tally.done();
     }
@@ -120,7 +123,9 @@ final class SlitLeak implements DataCheck {
         return Optional.of(new Seal(insertion, curve, lowDb, (upper.get() - lowest.get()) / OCTAVES));
     }
 
-    private static void judge(Tally tally, Session session, Seal seal, double bestDb) {
+    /** @param alike the insertions of the same state, this one among them, the best first */
+    private static void judge(Tally tally, Session session, Seal seal, List<Seal> alike) {
+        double bestDb = alike.get(0).lowDb();
         Band lowest = seal.attenuation().lowest();
         double behind = Math.max(BEHIND_BEST_DB, SCATTER * Sheets.insertionDb(session, lowest));
         double boost = boostDb(seal);
@@ -143,9 +148,27 @@ final class SlitLeak implements DataCheck {
             Remark remark = Remark.of(LESS_THAN_BEST)
                     .with("low", seal.lowDb())
                     .with("behind", figure)
-                    .with("threshold", behind);
+                    .with("threshold", behind)
+                    .with(BETTER, better(seal, alike, behind));
             add(tally, seal, Consequence.NOTED, new Measure(figure, behind, "dB"), remark);
         }
+    }
+
+    /** The insertions that take so much more off than one. */
+    private static List<String> better(Seal seal, List<Seal> alike, double behindDb) {
+        return alike.stream()
+                .takeWhile(other -> other.lowDb() - seal.lowDb() >= behindDb)
+                .map(other -> Sheets.name(other.insertion()))
+                .sorted()
+                .toList();
+    }
+
+    /** The insertions, as findings name readings, that one was found to take less off than; none in other findings. */
+    static List<String> better(Finding finding) {
+        return finding.remark().key().equals(LESS_THAN_BEST)
+                        && finding.remark().figures().get(BETTER) instanceof List<?> names
+                ? names.stream().map(String::valueOf).toList()
+                : List.of();
     }
 
     /** The least attenuation from 160 Hz to 1 kHz of what holds back the sound above; 0 where nothing does. */

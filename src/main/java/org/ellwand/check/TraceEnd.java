@@ -37,11 +37,7 @@ final class TraceEnd implements DataCheck {
 
     @Override
     public Checked check(Material material) {
-        Tally tally = new Tally(this, material.session());
-        for (Trace trace : material.session().traces()) {
-            trace.step().ifPresent(step -> look(tally, trace, step));
-        }
-        return tally.done();
+        return StepTraces.checked(this, material, TraceEnd::look);
     }
 
     private static void look(Tally tally, Trace trace, Step step) {

@@ -33,11 +33,7 @@ final class TraceSampling implements DataCheck {
 
     @Override
     public Checked check(Material material) {
-        Tally tally = new Tally(this, material.session());
-        for (Trace trace : material.session().traces()) {
-            trace.step().ifPresent(step -> look(tally, trace, step));
-        }
-        return tally.done();
+        return StepTraces.checked(this, material, TraceSampling::look);
     }
 
     private static void look(Tally tally, Trace trace, Step step) {

@@ -4,6 +4,7 @@ import java.util.List;
 import org.ellwand.check.Finding.Consequence;
 import org.ellwand.check.Finding.Errs;
 import org.ellwand.check.Finding.Measure;
+import org.ellwand.measurement.Step;
 import org.ellwand.measurement.Trace;
 import org.ellwand.words.Remark;
 
@@ -32,17 +33,15 @@ final class TraceStart implements DataCheck {
 
     @Override
     public Checked check(Material material) {
-        Tally tally = new Tally(this, material.session());
-        for (Trace trace : material.session().traces()) {
-            trace.step().ifPresent(step -> {
-                Stretch before = Stretch.of(trace, Double.NEGATIVE_INFINITY, Stretch.atS(step));
-                if (before.isLongEnough()) {
-                    tally.looked();
-                    judge(tally, trace, before);
-                }
-            });
+        return StepTraces.checked(this, material, TraceStart::look);
+    }
+
+    private static void look(Tally tally, Trace trace, Step step) {
+        Stretch before = Stretch.of(trace, Double.NEGATIVE_INFINITY, Stretch.atS(step));
+        if (before.isLongEnough()) {
+            tally.looked();
+            judge(tally, trace, before);
         }
-        return tally.done();
     }
 
     private static void judge(Tally tally, Trace trace, Stretch before) {

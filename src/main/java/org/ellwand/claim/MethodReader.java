@@ -57,7 +57,18 @@ final class MethodReader {
                 RuleKey.DURATION)) {
             words.given().glance(key).ifPresent(text -> kept.put(key.text(), text));
         }
+        if (comparesLevelsOfSounds()) {
+            words.choice(RuleKey.LIMIT_WEIGHTING, Levels.UNITS)
+                    .flatMap(unit -> words.given().glance(RuleKey.LIMIT_WEIGHTING))
+                    .ifPresent(text -> kept.put(RuleKey.LIMIT_WEIGHTING.text(), text));
+        }
         return kept;
+    }
+
+    /** Whether the limit is a difference of levels of test sounds, which is not the same in every weighting. */
+    private boolean comparesLevelsOfSounds() {
+        return words.given().has(RuleKey.BETWEEN)
+                && (words.given().has(RuleKey.DROP) || words.given().has(RuleKey.CRITERION));
     }
 
     private void method(String method) {

@@ -38,11 +38,28 @@ record Chance(Interval limit, double confidence, double beyond) {
         return new Chance(limit, confidence, NormalErrors.z(1 - (1 - confidence) / points));
     }
 
-    /** With what a fail was seen to need, where that is less: numbers that err together share less of the error. */
-    Chance seen(double value, double u) {
-        double distance = distance(value) / u;
+    /**
+     * With what a fail was seen to need, where that is less: numbers that err together share less of the error.
+     *
+     * @param value that was judged a fail, or inside the limit
+     * @param probability with which the judge took the limit to hold of it
+     */
+    Chance seen(double value, double probability) {
+        double distance = -NormalErrors.z(probability);
         boolean tells = !limit.contains(value) && distance < beyond;
         return tells ? new Chance(limit, confidence, Math.max(distance, NormalErrors.z(confidence))) : this;
+    }
+
+    /**
+     * With what was seen not to be enough for a fail, where that is more.
+     *
+     * @param value that was judged marginal
+     * @param probability with which the judge took the limit to hold of it
+     */
+    Chance unseen(double value, double probability) {
+        double distance = -NormalErrors.z(probability);
+        boolean tells = !limit.contains(value) && distance > beyond;
+        return tells ? new Chance(limit, confidence, distance) : this;
     }
 
     /** The probability that a sitting of standard uncertainty {@code u} passes or fails the claim. */

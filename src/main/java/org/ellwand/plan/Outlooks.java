@@ -5,11 +5,11 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
+import org.ellwand.acoustics.Band;
 import org.ellwand.amount.Interval;
 import org.ellwand.amount.Unit;
 import org.ellwand.audit.ClaimAudit;
 import org.ellwand.audit.Judgement;
-import org.ellwand.audit.Point;
 import org.ellwand.audit.Verdict;
 import org.ellwand.claim.Claim;
 import org.ellwand.claim.Product;
@@ -20,27 +20,17 @@ import org.ellwand.measurement.Uncertainty;
 import org.ellwand.quantity.Quantities;
 import org.ellwand.quantity.SpectralQuantity;
 import org.ellwand.statistics.NormalErrors;
-import org.ellwand.words.Remark;
 
 /** Works out for the claims of a product what a firm verdict needs, with the judge's own uncertainty. */
 final class Outlooks {
     /** How often a planned sitting is to decide (the usual power of a test). */
     static final double WANTED = 0.8;
 
-    /** A sitting that decides more often than not is worth its while where none decides as often as is wanted. */
-    private static final double WORTH = 0.5;
-
     /** More insertions nobody takes in one sitting (common practice, no source). */
     static final int MOST = 20;
 
     /** Insertions where nothing tells how many are needed (3 to 5 are usual: common practice, no source). */
     static final int USUAL = 3;
-
-    private static final int FEW = 4;
-
-    /** Reasons that a further sitting alone takes away. */
-    private static final Set<String> OF_SIZE =
-            Set.of("too-few-insertions", "on-the-limit", "on-the-limit-however-many", "too-wide");
 
     /** Nothing is declared of these numbers: what they scatter by is seen in repeats alone. */
     private static final Set<String> BY_REPEATS = Set.of("level drift", "gain steadiness");
@@ -71,15 +61,17 @@ final class Outlooks {
         if (plain.verdict() == Verdict.UNTESTED) {
             return first(audited, rule.get());
         }
-        boolean ofSize = plain.reasons().stream().map(Remark::key).allMatch(OF_SIZE::contains);
         Optional<Outlook> others = new Others(trial).of(audited, rule.get(), plain);
         if (others.isPresent()) {
             return others.get();
         }
-        return ofSize && plain.standardUncertainty().isPresent()
-                ? marginal(audited, plain)
-                : new Outlook(
-                        audited, Outlook.Advice.COMPLETE, USUAL, OptionalDouble.empty(), "", OptionalDouble.empty());
+        return MoreInsertions.isOfSize(plain) && plain.standardUncertainty().isPresent()
+                ? new MoreInsertions(product, trial).of(audited, plain)
+                : complete(audited);
+    }
+
+    static Outlook complete(ClaimAudit audited) {
+        return new Outlook(audited, Outlook.Advice.COMPLETE, USUAL, OptionalDouble.empty(), "", OptionalDouble.empty());
     }
 
     private static Outlook simple(ClaimAudit audited, Outlook.Advice advice) {
@@ -144,70 +136,6 @@ final class Outlooks {
                 OptionalDouble.of(chance.neededU(value)));
     }
 
-    private Outlook marginal(ClaimAudit audited, Judgement plain) throws InputException {
-        double value = plain.point().map(Point::value).orElse(plain.value().orElseThrow());
-        Uncertain u = u(audited.claim());
-        int firm = firm(audited.claim());
-        Chance chance =
-                firm > MOST ? needs(plain).chance() : needs(plain).chance().seen(value, u.of(firm));
-        for (int n = firm; n <= MOST; n++) {
-            double decides = u.firm(chance, value, n);
-            if (decides >= WANTED) {
-                return new Outlook(
-                        audited,
-                        Outlook.Advice.INSERTIONS,
-                        n,
-                        OptionalDouble.of(decides),
-                        needs(plain).wouldPass(),
-                        OptionalDouble.empty());
-            }
-        }
-        double most = u.firm(chance, value, MOST);
-        if (most >= WANTED) {
-            // Their number would do: something else, such as a fault of a reading, stands in the way.
-            return new Outlook(
-                    audited, Outlook.Advice.COMPLETE, USUAL, OptionalDouble.empty(), "", OptionalDouble.empty());
-        }
-        boolean worth = firm <= MOST && most >= WORTH;
-        return new Outlook(
-                audited,
-                worth ? Outlook.Advice.INSERTIONS : Outlook.Advice.SMALLER,
-                worth ? MOST : 0,
-                OptionalDouble.of(most),
-                needs(plain).wouldPass(),
-                OptionalDouble.of(chance.neededU(value)));
-    }
-
-    /** As the insertions are declared or, where they are not or scatter by more, as they scatter. */
-    private Uncertain u(Claim claim) throws InputException {
-        Judgement few = trial.with(claim, FEW);
-        Judgement many = trial.with(claim, MOST);
-        return Uncertain.seen(FEW, few, MOST, many)
-                .orElse(Uncertain.of(
-                        FEW,
-                        few.standardUncertainty().orElseThrow(),
-                        MOST,
-                        many.standardUncertainty().orElseThrow()));
-    }
-
-    /**
-     * How many insertions would decide, were the value to stay: with whatever else the rule asks of its points. More of them
-     * make no verdict less firm, so the fewest are looked for by halves; beyond {@link #MOST} where none decide.
-     */
-    private int firm(Claim claim) throws InputException {
-        int undecided = 0;
-        int decided = MOST + 2;
-        while (decided - undecided > 2) {
-            int middle = decided > MOST ? MOST : (undecided + decided) / 4 * 2;
-            if (trial.with(claim, middle).verdict() == Verdict.MARGINAL) {
-                undecided = middle;
-            } else {
-                decided = middle;
-            }
-        }
-        return decided;
-    }
-
     /** Nothing was measured: the value is taken in the middle of a limit, or at a distance from its one end. */
     private Outlook first(ClaimAudit audited, Rule rule) {
         Interval limit = Needs.limit(rule);
@@ -238,13 +166,20 @@ final class Outlooks {
                 Wearer.unknown(),
                 trial.repeats().measured(),
                 List.of(new Wanted(claim, insertions)));
-        Session flat = sitting.session(
-                first, (reading, band) -> reading.stimulus().isQuiet() ? 0 : reading.isOpenEar() ? 70 : 60);
+        Set<String> named = Sittings.named(claim);
+        List<Session> flat = (named.isEmpty() ? Set.of(sitting.id()) : named)
+                .stream()
+                        .map(id -> Sitting.joined(id, List.of(sitting)).session(first, Outlooks::flatDb))
+                        .toList();
         try {
-            return trial.from(claim, List.of(flat)).standardUncertainty();
+            return trial.from(claim, flat).standardUncertainty();
         } catch (InputException e) {
             return OptionalDouble.empty(); // The rule asks for what this sitting does not have; the audit has told.
         }
+    }
+
+    private static double flatDb(PlannedReading reading, Band band) {
+        return reading.stimulus().isQuiet() ? 0 : reading.isOpenEar() ? 70 : 60;
     }
 
     private Needs needs(Judgement plain) {

@@ -2,7 +2,6 @@ package org.ellwand.plan;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import org.ellwand.audit.Audit;
 import org.ellwand.audit.ClaimAudit;
@@ -55,7 +54,7 @@ public record Plan(
                 .filter(outlook -> outlook.isPlanned() && !outlook.isOfOthers())
                 .map(outlook -> new Wanted(outlook.audited().claim(), outlook.insertions()))
                 .toList();
-        List<Sitting> sittings = new ArrayList<>(wanted.isEmpty() ? List.of() : sittings(name, worn, wanted));
+        List<Sitting> sittings = new ArrayList<>(Sittings.of(name, worn, repeats.ids(), wanted));
         List<Wanted> ofOthers = outlooks.stream()
                 .filter(Outlook::isOfOthers)
                 .map(outlook -> new Wanted(outlook.audited().claim(), outlook.insertions()))
@@ -78,25 +77,5 @@ public record Plan(
                 .filter(Uncertainty.Declared.class::isInstance)
                 .findFirst()
                 .orElse(new Uncertainty.Declared(TypicalProbeTube.causes(), true));
-    }
-
-    private static List<Sitting> sittings(String product, List<Session> worn, List<Wanted> wanted) {
-        List<Sitting> sittings = new ArrayList<>();
-        List<Wearer> wearers = new ArrayList<>();
-        for (Session session : worn) {
-            for (Wearer wearer : Wearer.of(session, product)) {
-                wearers.add(wearer);
-                sittings.add(SittingPlan.of(product, Optional.of(session), wearer, worn, wanted));
-            }
-        }
-        Map<Wearer, List<Wanted>> named = Wearer.named(wanted, wearers);
-        List<Wanted> unnamed = new ArrayList<>(wanted);
-        named.values().forEach(unnamed::removeAll);
-        if (worn.isEmpty() && !unnamed.isEmpty()) {
-            sittings.add(SittingPlan.of(product, Optional.empty(), Wearer.unknown(), worn, unnamed));
-        }
-        Optional<Session> like = worn.stream().findFirst();
-        named.forEach((wearer, some) -> sittings.add(SittingPlan.of(product, like, wearer, worn, some)));
-        return sittings;
     }
 }

@@ -7,8 +7,10 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.Set;
 import java.util.SortedMap;
 import java.util.TreeMap;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.ellwand.amount.Interval;
 import org.ellwand.amount.Unit;
@@ -17,6 +19,7 @@ import org.ellwand.audit.RuleText;
 import org.ellwand.claim.Claim;
 import org.ellwand.claim.Population;
 import org.ellwand.claim.Rule;
+import org.ellwand.measurement.Session;
 import org.ellwand.measurement.Stimulus;
 import org.ellwand.words.Sentences;
 
@@ -58,8 +61,8 @@ public final class PlanModel {
         SortedMap<String, String> files = new TreeMap<>();
         for (Plan plan : plans) {
             for (Sitting sitting : plan.sittings()) {
-                files.put(sitting.id() + ".yaml", SittingFile.yaml(sitting));
-                files.put(sitting.id() + ".csv", SittingFile.sheet(sitting));
+                files.put(sitting.file() + ".yaml", SittingFile.yaml(sitting));
+                files.put(sitting.file() + ".csv", SittingFile.sheet(sitting));
             }
             files.putAll(BenchFile.files(plan));
             files.putAll(PanelFile.files(plan));
@@ -107,7 +110,22 @@ public final class PlanModel {
         model.put("figure", size(outlook.figure(), unit));
         model.put("wearers", outlook.wearers());
         model.put("shareNeeds", shareNeeds(plan, claim));
+        model.put("sessions", sessions(plan, claim));
+        model.put("comparesSessions", comparesSessions(claim));
         return model;
+    }
+
+    /** The sessions that a claim names, where all of them are there: another sitting is none of them. */
+    private static List<String> sessions(Plan plan, Claim claim) {
+        Set<String> there = plan.worn().stream().map(Session::id).collect(Collectors.toSet());
+        Set<String> named = Sittings.named(claim);
+        return there.containsAll(named) ? List.copyOf(named) : List.of();
+    }
+
+    private static boolean comparesSessions(Claim claim) {
+        return claim.rule().stream()
+                .flatMap(rule -> rule.between().stream())
+                .anyMatch(between -> between.condition().equals("session"));
     }
 
     private static String size(OptionalDouble value, Unit unit) {
@@ -146,7 +164,7 @@ public final class PlanModel {
     private Object sitting(Plan plan, List<Object> steps, List<Sitting> alike) {
         Sitting sitting = alike.get(0);
         Map<String, Object> model = new LinkedHashMap<>();
-        model.put("ids", alike.stream().map(Sitting::id).toList());
+        model.put("ids", alike.stream().map(Sitting::file).toList());
         model.put("another", sitting.defaults().containsValue("another-ear"));
         model.put("like", sitting.like().map(session -> session.id()).orElse(""));
         model.put("sizes", sitting.uncertainty().isPresent() ? "declared" : "typical");

@@ -10,6 +10,7 @@ import java.util.TreeMap;
 import java.util.TreeSet;
 import java.util.function.ToDoubleBiFunction;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.ellwand.acoustics.Band;
 import org.ellwand.acoustics.Resolution;
 import org.ellwand.acoustics.Spectrum;
@@ -26,13 +27,15 @@ import org.ellwand.measurement.Uncertainty;
 /**
  * One sitting to come: every reading in the order in which it is to be taken.
  *
- * @param id its name, also of its files
+ * @param id of its session
+ * @param file what its files are called, without their endings
  * @param like the earlier sitting that it repeats; absent: there is none
  * @param defaults what holds throughout: ear, side, head, unit, firmware
  * @param uncertainty absent: not known yet, so that the typical sizes stand in
  */
 record Sitting(
         String id,
+        String file,
         String product,
         Optional<Session> like,
         SortedMap<String, String> defaults,
@@ -42,6 +45,38 @@ record Sitting(
         boolean openEarScaled,
         Optional<Uncertainty> uncertainty,
         List<PlannedReading> readings) {
+
+    /** The same session by several wearers, one after the other, under a name of its own. */
+    static Sitting joined(String id, List<Sitting> parts) {
+        Sitting first = parts.get(0);
+        SortedMap<String, String> common = new TreeMap<>(first.defaults());
+        parts.forEach(part -> common.entrySet().retainAll(part.defaults().entrySet()));
+        SortedSet<Band> bands = new TreeSet<>();
+        parts.forEach(part -> bands.addAll(part.bands()));
+        return new Sitting(
+                id,
+                "plan-" + Text.slug(id),
+                first.product(),
+                first.like(),
+                common,
+                first.resolution(),
+                bands,
+                first.levelsIn(),
+                first.openEarScaled(),
+                first.uncertainty(),
+                parts.stream().flatMap(part -> part.readings(common)).toList());
+    }
+
+    /** The readings with what the session as a whole does not say of them. */
+    private Stream<PlannedReading> readings(SortedMap<String, String> said) {
+        SortedMap<String, String> own = new TreeMap<>(defaults);
+        own.entrySet().removeAll(said.entrySet());
+        return readings.stream().map(reading -> {
+            SortedMap<String, String> conditions = new TreeMap<>(own);
+            conditions.putAll(reading.conditions());
+            return new PlannedReading(conditions, reading.stimulus(), reading.insertion(), reading.take());
+        });
+    }
 
     List<Stimulus> stimuli() {
         return readings.stream()

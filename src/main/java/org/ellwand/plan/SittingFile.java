@@ -46,7 +46,7 @@ final class SittingFile {
         conditions();
         uncertainty();
         line("data:");
-        line("  - {file: " + Text.quoted(sitting.id() + ".csv") + ", layout: rows}");
+        line("  - {file: " + Text.quoted(sitting.file() + ".csv") + ", layout: rows}");
         return text.toString();
     }
 

@@ -118,8 +118,10 @@ final class SittingPlan {
         SortedMap<String, String> defaults = defaults();
         List<PlannedReading> readings = new ArrayList<>(openEar());
         readings.addAll(inPlace(defaults));
+        String id = "plan-" + Text.slug(like.map(Session::id).orElse(product) + " " + wearer.suffix());
         return new Sitting(
-                "plan-" + Text.slug(like.map(Session::id).orElse(product) + " " + wearer.suffix()),
+                id,
+                id,
                 product,
                 like,
                 defaults,

@@ -34,6 +34,11 @@ record Wearer(SortedMap<String, String> conditions, String suffix) {
                 "another");
     }
 
+    /** This one where nobody else is to be told apart. */
+    Wearer alone() {
+        return new Wearer(conditions, "");
+    }
+
     /** Everybody who wore a product in a session. */
     static List<Wearer> of(Session session, String product) {
         Set<SortedMap<String, String>> all = new LinkedHashSet<>();

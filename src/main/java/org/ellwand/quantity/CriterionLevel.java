@@ -9,6 +9,7 @@ import org.ellwand.amount.Unit;
 import org.ellwand.claim.QuantityForm;
 import org.ellwand.claim.Rule;
 import org.ellwand.claim.Statistic;
+import org.ellwand.pairing.Cell;
 import org.ellwand.pairing.Joined;
 import org.ellwand.pairing.Joining;
 import org.ellwand.words.Remark;
@@ -55,17 +56,20 @@ final class CriterionLevel implements SpectralQuantity {
 
     @Override
     public Optional<Remark> unusable(Joined joined, Rule rule) {
-        return SpectralQuantity.super
-                .unusable(joined, rule)
-                .or(() -> LevelSeries.tooShort(joined, LevelSeries.unit(joined, rule), LEAST_LEVELS));
+        return SpectralQuantity.super.unusable(joined, rule).or(() -> LevelSeries.unusable(joined, rule, LEAST_LEVELS));
     }
 
     @Override
     public Formula formula(Joined joined, Rule rule) {
-        LevelSeries series = LevelSeries.of(joined, LevelSeries.unit(joined, rule));
+        LevelSeries series = LevelSeries.of(joined, rule);
         List<CellFormula> levels =
                 series.cells().stream().map(cell -> formula(cell, rule)).toList();
         return new StagedFormula(levels, new Reached(series, Settings.amount(rule, "criterion", Unit.DB_A)));
+    }
+
+    @Override
+    public List<Remark> notes(List<Cell> cells, Rule rule) {
+        return SeriesUnit.notes(cells, rule);
     }
 
     private record Reached(LevelSeries series, double criterionDbA) implements StagedFormula.Stage {

@@ -17,8 +17,6 @@ import org.ellwand.words.Remark;
  * @param level level of each, in the unit asked for
  */
 record LevelSeries(List<Cell> cells, List<Double> level) {
-    private static final List<Unit> LEVELS = List.of(Unit.DB_SPL, Unit.DB_A, Unit.DB_C);
-
     LevelSeries {
         cells = List.copyOf(cells);
         level = List.copyOf(level);
@@ -27,36 +25,28 @@ record LevelSeries(List<Cell> cells, List<Double> level) {
     /** The cells whose level is known in a unit. */
     static LevelSeries of(Joined joined, Unit unit) {
         List<Cell> cells = new ArrayList<>(joined.cells());
-        cells.removeIf(cell -> levelOf(cell, unit).isEmpty());
-        cells.sort(Comparator.comparing(cell -> levelOf(cell, unit).orElseThrow()));
-        List<Double> level =
-                cells.stream().map(cell -> levelOf(cell, unit).orElseThrow()).toList();
+        cells.removeIf(cell -> SeriesUnit.levelOf(cell, unit).isEmpty());
+        cells.sort(Comparator.comparing(cell -> SeriesUnit.levelOf(cell, unit).orElseThrow()));
+        List<Double> level = cells.stream()
+                .map(cell -> SeriesUnit.levelOf(cell, unit).orElseThrow())
+                .toList();
         return new LevelSeries(cells, level);
     }
 
-    /**
-     * The unit of the levels: that of the limit or, where two numbers are compared and the limit is a difference in dB, the first of dB SPL,
-     * dB(A) and dB(C) in which every sound states its level.
-     */
-    static Unit unit(Joined joined, Rule rule) {
-        Unit ofLimit = rule.limit().unit();
-        return ofLimit.isLevel()
-                ? ofLimit
-                : LEVELS.stream()
-                        .filter(unit -> joined.cells().stream()
-                                .allMatch(cell -> levelOf(cell, unit).isPresent()))
-                        .findFirst()
-                        .orElse(Unit.DB_SPL);
+    /** The cells of one number, in the unit that {@link SeriesUnit} tells of them. */
+    static LevelSeries of(Joined joined, Rule rule) {
+        return of(joined, SeriesUnit.of(joined, rule).orElseThrow());
     }
 
-    private static Optional<Double> levelOf(Cell cell, Unit unit) {
-        return cell.stimulus().flatMap(s -> s.levelIn(unit));
+    /** Why cells are no series: nothing tells the unit of their levels, or they are too few; empty where they are one. */
+    static Optional<Remark> unusable(Joined joined, Rule rule, int least) {
+        return SeriesUnit.untold(joined, rule)
+                .or(() -> tooShort(joined, SeriesUnit.of(joined, rule).orElseThrow(), least));
     }
 
-    /** Why too few levels are no series; empty where there are enough. */
-    static Optional<Remark> tooShort(Joined joined, Unit unit, int least) {
+    private static Optional<Remark> tooShort(Joined joined, Unit unit, int least) {
         long levels = joined.cells().stream()
-                .flatMap(cell -> levelOf(cell, unit).stream())
+                .flatMap(cell -> SeriesUnit.levelOf(cell, unit).stream())
                 .distinct()
                 .count();
         return levels >= least

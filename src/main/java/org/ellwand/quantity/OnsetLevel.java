@@ -3,6 +3,7 @@ package org.ellwand.quantity;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Stream;
 import org.ellwand.amount.Dimension;
 import org.ellwand.claim.QuantityForm;
 import org.ellwand.claim.Rule;
@@ -61,14 +62,12 @@ final class OnsetLevel implements SpectralQuantity {
 
     @Override
     public Optional<Remark> unusable(Joined joined, Rule rule) {
-        return SpectralQuantity.super
-                .unusable(joined, rule)
-                .or(() -> LevelSeries.tooShort(joined, LevelSeries.unit(joined, rule), LEAST_LEVELS));
+        return SpectralQuantity.super.unusable(joined, rule).or(() -> LevelSeries.unusable(joined, rule, LEAST_LEVELS));
     }
 
     @Override
     public Formula formula(Joined joined, Rule rule) {
-        LevelSeries series = LevelSeries.of(joined, LevelSeries.unit(joined, rule));
+        LevelSeries series = LevelSeries.of(joined, rule);
         List<CellFormula> gains =
                 series.cells().stream().map(cell -> formula(cell, rule)).toList();
         return new StagedFormula(gains, new Onset(series, Settings.decibels(rule, "drop")));
@@ -77,7 +76,10 @@ final class OnsetLevel implements SpectralQuantity {
     @Override
     public List<Remark> notes(List<Cell> cells, Rule rule) {
         long levels = cells.stream().map(c -> c.part("stimulus")).distinct().count();
-        return List.of(Remark.of("onset-levels").with("levels", levels));
+        return Stream.concat(
+                        Stream.of(Remark.of("onset-levels").with("levels", levels)),
+                        SeriesUnit.notes(cells, rule).stream())
+                .toList();
     }
 
     /** From gains, level by level, to the onset in each band (or of the one number). */

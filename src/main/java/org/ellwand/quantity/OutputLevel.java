@@ -2,7 +2,6 @@ package org.ellwand.quantity;
 
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import org.ellwand.amount.Dimension;
 import org.ellwand.claim.QuantityForm;
 import org.ellwand.claim.Rule;
@@ -31,8 +30,6 @@ final class OutputLevel implements SpectralQuantity {
 
     @Override
     public List<CurvePart> parts(Rule rule) {
-        return rule.referredToField()
-                ? List.of(new CurvePart(1, 1, -1, 1, 0, Optional.empty(), Optional.empty()))
-                : List.of(CurvePart.inPlace(1));
+        return OutputSums.parts(rule);
     }
 }

@@ -6,7 +6,7 @@ import java.util.Set;
 import java.util.TreeSet;
 import org.ellwand.claim.Rule;
 
-/** What quantities that are found in the A-weighted output level have in common. */
+/** What the output level and the quantities that are found in it, A-weighted, have in common. */
 final class OutputSums {
     private OutputSums() {}
 

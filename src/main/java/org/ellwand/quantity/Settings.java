@@ -1,5 +1,7 @@
 package org.ellwand.quantity;
 
+import java.util.Optional;
+import org.ellwand.acoustics.Weighting;
 import org.ellwand.amount.Amount;
 import org.ellwand.amount.Interval;
 import org.ellwand.amount.PhraseException;
@@ -30,6 +32,19 @@ final class Settings {
         } catch (PhraseException e) {
             throw new IllegalStateException(e);
         }
+    }
+
+    /** The unit that {@code limit weighting} says of numbers that are compared; empty where it is not said. */
+    static Optional<Unit> limitWeighting(Rule rule) {
+        return Optional.ofNullable(rule.method().get("limit weighting")).map(Settings::weighted);
+    }
+
+    private static Unit weighted(String weighting) {
+        return switch (Weighting.valueOf(weighting)) {
+            case Z -> Unit.DB_SPL;
+            case A -> Unit.DB_A;
+            case C -> Unit.DB_C;
+        };
     }
 
     static Interval interval(Rule rule, String key) {

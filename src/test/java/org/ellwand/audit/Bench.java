@@ -21,9 +21,9 @@ import org.ellwand.claim.ClaimsReader;
 import org.ellwand.claim.Product;
 import org.ellwand.input.InputException;
 import org.ellwand.input.Place;
+import org.ellwand.measurement.Bare;
 import org.ellwand.measurement.Cause;
 import org.ellwand.measurement.Chain;
-import org.ellwand.measurement.Conditions;
 import org.ellwand.measurement.CurveReading;
 import org.ellwand.measurement.Reading;
 import org.ellwand.measurement.Session;
@@ -41,6 +41,7 @@ public final class Bench {
     private final List<Cause> causes = new ArrayList<>();
     private final List<CurveReading> readings = new ArrayList<>();
     private final Map<List<Integer>, List<Band>> lists = new HashMap<>();
+    private final Map<String, Stimulus> sounds = new LinkedHashMap<>();
     private boolean scaled;
     private boolean unknown;
 
@@ -67,12 +68,8 @@ public final class Bench {
 
     /** A reading under {@code key=value} conditions; levels in dB at consecutive bands from a nominal frequency. */
     public Bench reading(String conditions, double firstHz, double... levelsDb) {
-        Map<String, String> values = new LinkedHashMap<>(Map.of("session", id, "ear", "crew-01-left"));
-        for (String part : conditions.split(",")) {
-            values.put(part.split("=")[0].strip(), part.split("=")[1].strip());
-        }
         readings.add(new CurveReading(
-                Conditions.of(values),
+                Bare.conditions(Map.of("session", id, "ear", "crew-01-left"), conditions),
                 Reading.Values.LEVELS,
                 Spectrum.measured(resolution, bands(firstHz, levelsDb.length), levelsDb),
                 new Place("made.csv", readings.size() + 2, 1)));
@@ -89,11 +86,28 @@ public final class Bench {
                         .toList()));
     }
 
+    /** The open ear under the loudest sound, from 1 kHz on. */
+    Bench openEar(String conditions, double... levelsDb) {
+        return reading("device=open ear, stimulus=n94, " + conditions, 1000, levelsDb);
+    }
+
+    /** The same with the product in place. */
+    Bench worn(String conditions, double... levelsDb) {
+        return reading("device=Skerry, stimulus=n94, " + conditions, 1000, levelsDb);
+    }
+
+    /** Another pink noise, or one of the three with other levels. */
+    Bench sound(String name, Amount... levels) {
+        sounds.put(name, new Stimulus(name, "pink noise", List.of(levels), Optional.empty()));
+        return this;
+    }
+
     public Session session() {
         Map<String, Stimulus> stimuli = new LinkedHashMap<>();
         stimulus(stimuli, "n62", 62);
         stimulus(stimuli, "n78", 78);
         stimulus(stimuli, "n94", 94);
+        stimuli.putAll(sounds);
         return new Session(
                 id,
                 "measurements/" + id + ".yaml",

@@ -27,12 +27,12 @@ class CapsTest {
     }
 
     private CapsTest openEar(String which, double levelDb) {
-        bench.reading("device=open ear, stimulus=n94, " + which, 1000, levelDb);
+        bench.openEar(which, levelDb);
         return this;
     }
 
     private CapsTest worn(String which, double levelDb) {
-        bench.reading("device=Skerry, stimulus=n94, " + which, 1000, levelDb);
+        bench.worn(which, levelDb);
         return this;
     }
 

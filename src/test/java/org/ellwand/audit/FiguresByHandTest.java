@@ -5,20 +5,16 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.Set;
 import org.ellwand.amount.Amount;
 import org.ellwand.amount.Unit;
 import org.ellwand.input.InputException;
 import org.ellwand.input.Place;
-import org.ellwand.measurement.Chain;
-import org.ellwand.measurement.Conditions;
+import org.ellwand.measurement.Bare;
 import org.ellwand.measurement.Figure;
 import org.ellwand.measurement.Session;
-import org.ellwand.measurement.Uncertainty;
 import org.ellwand.statistics.Errors;
 import org.ellwand.statistics.MixedErrors;
 import org.ellwand.statistics.Scatter;
@@ -41,39 +37,17 @@ class FiguresByHandTest {
     }
 
     private FiguresByHandTest add(double value, Unit unit, Optional<Amount> u, String conditions) {
-        Map<String, String> all = new LinkedHashMap<>(Map.of("session", "bench", "device", "Skerry"));
-        for (String part : conditions.split(",")) {
-            all.put(part.split("=")[0].strip(), part.split("=")[1].strip());
-        }
         figures.add(new Figure(
                 "battery life",
                 new Amount(value, unit, 2),
                 u,
-                Conditions.of(all),
+                Bare.conditions(Map.of("session", "bench", "device", "Skerry"), conditions),
                 new Place("measurements/bench.yaml", figures.size() + 2, 1)));
         return this;
     }
 
     private Session session() {
-        return new Session(
-                "bench",
-                "measurements/bench.yaml",
-                Optional.empty(),
-                Optional.empty(),
-                Optional.empty(),
-                Optional.empty(),
-                Optional.empty(),
-                Map.of(),
-                false,
-                true,
-                Set.of(),
-                new Uncertainty.Declared(List.of(), false),
-                List.of(),
-                List.of(),
-                List.of(),
-                figures,
-                List.of(),
-                Chain.UNSTATED);
+        return Bare.ofFigures("bench", figures);
     }
 
     private Judgement judged(String rule) {

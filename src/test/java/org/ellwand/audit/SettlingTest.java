@@ -5,8 +5,10 @@ import static org.assertj.core.api.Assertions.within;
 
 import java.util.OptionalDouble;
 import org.ellwand.acoustics.Bound;
+import org.ellwand.acoustics.Resolution;
 import org.ellwand.amount.Interval;
 import org.ellwand.amount.Unit;
+import org.ellwand.measurement.SharedBy;
 import org.ellwand.statistics.NormalErrors;
 import org.ellwand.words.Measure;
 import org.ellwand.words.Remark;
@@ -100,5 +102,23 @@ class SettlingTest {
     void aLargerUncertaintyIsDividedTheSame() {
         assertThat(of(LIMIT, 18.725, 2, 2, 3).text()).contains("20 insertions instead of 3");
         assertThat(of(LIMIT, 18.727, 2, 2, 3).key()).isEqualTo("on-the-limit-however-many");
+    }
+
+    /**
+     * Three insertions 1.036 dB apart of which nothing is declared: 0.43 dB inside the limit, the t of 20 has 1.729 · 1.036/√20 = 0.401 dB and
+     * that of 18 1.740 · 1.036/√18 = 0.425 dB; of 17 it is 1.746 · 1.036/√17 = 0.439 dB (table of Student's t).
+     */
+    @Test
+    void whereTheScatterIsSeenTheJudgesTSettlesIt() {
+        Bench bench = new Bench("yard", Resolution.OCTAVE)
+                .cause("reading", 1e-6, SharedBy.READING, true)
+                .openEar("take=1", 80)
+                .worn("insertion=1", 80 - 12.43 - 1.036)
+                .worn("insertion=2", 80 - 12.43)
+                .worn("insertion=3", 80 - 12.43 + 1.036);
+        Judgement judgement = Bench.judge(
+                "quantity: attenuation, level: 94 dB SPL, bands: 1 kHz, statistic: mean, limit: at least 12 dB",
+                bench.session());
+        assertThat(judgement.reason().orElseThrow()).contains("18 insertions instead of 3 would settle it");
     }
 }

@@ -32,7 +32,7 @@ class UncertaintyByHandTest {
     private static Bench worn(Bench bench, double... levelsDb) {
         bench.reading("device=open ear, stimulus=n94", 1000, 80, 80);
         for (int i = 0; i < levelsDb.length; i++) {
-            bench.reading("device=Skerry, stimulus=n94, insertion=" + (i + 1), 1000, levelsDb[i], levelsDb[i]);
+            bench.worn("insertion=" + (i + 1), levelsDb[i], levelsDb[i]);
         }
         return bench;
     }
@@ -66,10 +66,10 @@ class UncertaintyByHandTest {
     @Test
     void observedScatterHasItsDegreesOfFreedom() {
         Bench bench = new Bench("yard", Resolution.OCTAVE);
-        bench.reading("device=open ear, stimulus=n94, take=1", 1000, 80, 80);
-        bench.reading("device=open ear, stimulus=n94, take=2", 1000, 80.4, 80.4);
+        bench.openEar("take=1", 80, 80);
+        bench.openEar("take=2", 80.4, 80.4);
         for (int i = 0; i < 3; i++) {
-            bench.reading("device=Skerry, stimulus=n94, insertion=" + i, 1000, 50 + i, 50 + i);
+            bench.worn("insertion=" + i, 50 + i, 50 + i);
         }
         List<Contribution> parts = contributions(MEAN, bench.session());
         assertThat(parts).hasSize(2);
@@ -86,10 +86,10 @@ class UncertaintyByHandTest {
     @Test
     void takesOfTheOpenEarSpeakForReadingsInPlaceToo() {
         Bench bench = new Bench("yard", Resolution.OCTAVE).cause("insertion", 0.9, SharedBy.INSERTION, false);
-        bench.reading("device=open ear, stimulus=n94, take=1", 1000, 80, 80);
-        bench.reading("device=open ear, stimulus=n94, take=2", 1000, 80.4, 80.4);
-        bench.reading("device=Skerry, stimulus=n94, insertion=1", 1000, 50, 50);
-        bench.reading("device=Skerry, stimulus=n94, insertion=2", 1000, 50, 50);
+        bench.openEar("take=1", 80, 80);
+        bench.openEar("take=2", 80.4, 80.4);
+        bench.worn("insertion=1", 50, 50);
+        bench.worn("insertion=2", 50, 50);
         List<Contribution> parts = contributions(MEAN, bench.session());
         assertThat(parts).extracting(Contribution::cause).containsExactly("insertion", "insertion", "observed scatter");
         assertThat(parts.get(0).effect()).isCloseTo(0.45, within(1e-9));
@@ -257,7 +257,7 @@ class UncertaintyByHandTest {
                 .reading("device=open ear, stimulus=n94", 1000, 92)
                 .reading("device=Skerry, stimulus=n62, insertion=1", 1000, 55)
                 .reading("device=Skerry, stimulus=n78, insertion=1", 1000, 71)
-                .reading("device=Skerry, stimulus=n94, insertion=1", 1000, 81)
+                .worn("insertion=1", 81)
                 .session();
         List<Contribution> parts = contributions(
                 "quantity: onset level, statistic: mean, drop: 3 dB, bands: 1 kHz, limit: at least 70 dB SPL", session);
@@ -277,8 +277,8 @@ class UncertaintyByHandTest {
     void aSumOfEnergiesWhoseRepeatsWereSeenIsMovedByThem() {
         Session session = new Bench("yard", Resolution.OCTAVE)
                 .cause("reading", 0, SharedBy.READING, true)
-                .reading("device=Skerry, stimulus=n94, insertion=1", 1000, 60, 70)
-                .reading("device=Skerry, stimulus=n94, insertion=2", 1000, 70.5, 60)
+                .worn("insertion=1", 60, 70)
+                .worn("insertion=2", 70.5, 60)
                 .session();
         String rule = "quantity: output level, referred to: eardrum, level: 94 dB SPL, bands: 1 kHz to 2 kHz,"
                 + " statistic: overall, weighting: Z, limit: at most ";

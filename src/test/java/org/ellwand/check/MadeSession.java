@@ -16,6 +16,7 @@ import org.ellwand.acoustics.Spectrum;
 import org.ellwand.amount.Amount;
 import org.ellwand.amount.Unit;
 import org.ellwand.input.Place;
+import org.ellwand.measurement.Bare;
 import org.ellwand.measurement.Cause;
 import org.ellwand.measurement.Chain;
 import org.ellwand.measurement.Conditions;
@@ -98,12 +99,11 @@ public final class MadeSession {
 
     public MadeSession reading(
             String conditions, Reading.Values values, List<Band> bands, DoubleUnaryOperator levelDbAtHz) {
-        Map<String, String> named = named(conditions);
         Map<Band, Spectrum.Level> levels = new TreeMap<>();
         bands.forEach(band -> levels.put(band, Spectrum.Level.measured(levelDbAtHz.applyAsDouble(band.exactHz()))));
         Spectrum spectrum = new Spectrum(bands.get(0).resolution(), levels);
         Place place = new Place("made.csv", readings.size() + 2, 1);
-        readings.add(new CurveReading(Conditions.of(named), values, spectrum, place));
+        readings.add(new CurveReading(named(conditions), values, spectrum, place));
         return this;
     }
 
@@ -116,7 +116,7 @@ public final class MadeSession {
                         new Amount(step.get(1), Unit.DB_SPL, 0),
                         new Amount(step.get(2), Unit.DB_SPL, 0)));
         traces.add(new Trace(
-                Conditions.of(named(conditions)),
+                named(conditions),
                 stepped,
                 Unit.DB_SPL,
                 Arrays.stream(timeS).boxed().toList(),
@@ -132,7 +132,7 @@ public final class MadeSession {
             byOrder.put(i + 1, levelDb[i]);
         }
         harmonics.add(HarmonicReading.of(
-                Conditions.of(named(conditions)),
+                named(conditions),
                 Optional.of(new Amount(toneHz, Unit.HZ, 0)),
                 byOrder,
                 Place.ofFile("harmonics.csv")));
@@ -150,12 +150,8 @@ public final class MadeSession {
         return this;
     }
 
-    private Map<String, String> named(String conditions) {
-        Map<String, String> named = new TreeMap<>(Map.of("session", id, "ear", ear));
-        for (String part : conditions.split(", ")) {
-            named.put(part.split("=")[0], part.split("=")[1]);
-        }
-        return named;
+    private Conditions named(String conditions) {
+        return Bare.conditions(Map.of("session", id, "ear", ear), conditions);
     }
 
     public Session session() {

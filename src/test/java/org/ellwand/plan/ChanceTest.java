@@ -81,7 +81,17 @@ class ChanceTest {
     void whereSeveralAreJudgedAFailNeedsMore() {
         Chance several = Chance.ofSeveral(Interval.atLeast(15, Unit.DB), 0.95, 26);
         assertThat(several.firm(13, 0.7)).isLessThan(AT_LEAST_15.firm(13, 0.7));
-        assertThat(several.seen(13, 1).firm(13, 0.7)).isGreaterThan(several.firm(13, 0.7));
+        assertThat(several.seen(13, phi(-2)).firm(13, 0.7)).isGreaterThan(several.firm(13, 0.7));
+        assertThat(several.seen(16, phi(-2))).isEqualTo(several);
+    }
+
+    /** The judge did not fail a value 4 u beyond its limit: half of the sittings lie no farther. */
+    @Test
+    void whatWasNotEnoughForAFailIsNoneOfTheChance() {
+        Chance several = Chance.ofSeveral(Interval.atLeast(15, Unit.DB), 0.95, 26);
+        assertThat(several.unseen(13, phi(-4)).firm(13, 0.5)).isCloseTo(0.5, within(1e-6));
+        assertThat(several.unseen(13, phi(-2))).isEqualTo(several);
+        assertThat(several.unseen(16, phi(-4))).isEqualTo(several);
     }
 
     private static double phi(double z) {

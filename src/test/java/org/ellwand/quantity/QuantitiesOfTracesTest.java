@@ -5,24 +5,20 @@ import static org.assertj.core.api.Assertions.within;
 import static org.ellwand.quantity.InventedCells.rule;
 
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.Set;
 import java.util.function.IntToDoubleFunction;
 import java.util.stream.IntStream;
 import org.ellwand.amount.Amount;
 import org.ellwand.amount.Unit;
 import org.ellwand.claim.Rule;
 import org.ellwand.input.Place;
-import org.ellwand.measurement.Chain;
-import org.ellwand.measurement.Conditions;
+import org.ellwand.measurement.Bare;
 import org.ellwand.measurement.Reading;
 import org.ellwand.measurement.Session;
 import org.ellwand.measurement.Step;
 import org.ellwand.measurement.Trace;
-import org.ellwand.measurement.Uncertainty;
 import org.ellwand.words.Remark;
 import org.junit.jupiter.api.Test;
 
@@ -35,16 +31,18 @@ class QuantitiesOfTracesTest {
     /** 101 samples, 0.1 s apart. */
     private QuantitiesOfTracesTest trace(
             String conditions, Optional<Step> step, Unit levelsIn, IntToDoubleFunction levelDb) {
-        Map<String, String> all = new LinkedHashMap<>(Map.of("session", "yard", "ear", "left", "device", "Skerry"));
-        for (String part : conditions.split(",")) {
-            all.put(part.split("=")[0].strip(), part.split("=")[1].strip());
-        }
+        Map<String, String> said = Map.of("session", "yard", "ear", "left", "device", "Skerry");
         List<Double> times =
                 IntStream.rangeClosed(0, 100).mapToObj(i -> i / 10.0).toList();
         List<Double> levels =
                 IntStream.rangeClosed(0, 100).mapToObj(levelDb::applyAsDouble).toList();
         traces.add(new Trace(
-                Conditions.of(all), step, levelsIn, times, levels, new Place("trace-" + traces.size() + ".csv", 1, 1)));
+                Bare.conditions(said, conditions),
+                step,
+                levelsIn,
+                times,
+                levels,
+                new Place("trace-" + traces.size() + ".csv", 1, 1)));
         return this;
     }
 
@@ -59,25 +57,7 @@ class QuantitiesOfTracesTest {
 
     private void collect(String stated) {
         Rule rule = rule("quantity: " + stated);
-        Session session = new Session(
-                "yard",
-                "measurements/yard.yaml",
-                Optional.empty(),
-                Optional.empty(),
-                Optional.empty(),
-                Optional.empty(),
-                Optional.empty(),
-                Map.of(),
-                false,
-                true,
-                Set.of(),
-                new Uncertainty.Declared(List.of(), false),
-                List.of(),
-                traces,
-                List.of(),
-                List.of(),
-                List.of(),
-                Chain.UNSTATED);
+        Session session = Bare.ofTraces("yard", traces);
         found.clear();
         dropped.clear();
         ((CellQuantity) Quantities.named(rule.quantity()))
