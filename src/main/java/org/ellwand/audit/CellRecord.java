@@ -147,9 +147,7 @@ final class CellRecord {
     /** Mean levels of a single cell in place, or of its open ear; empty for pairs and means. */
     private List<Double> levels(boolean openEar) {
         List<Cell> cells = ready.subject().cells();
-        if (cells.size() != 1
-                || ready.bands().isEmpty()
-                || !ready.subject().repeats().stream().allMatch(r -> r.kind() == Repeats.Kind.INSERTIONS)) {
+        if (cells.size() != 1 || ready.bands().isEmpty()) {
             return List.of();
         }
         return CellFormula.meanLevels(cells.get(0), openEar, ready.resolution(), ready.bands());

@@ -74,7 +74,8 @@ public record FolderContents(List<Product> products, List<Session> sessions, Lis
      * {@return the audit of what is in scope}
      *
      * @param scope what the audit is narrowed to
-     * @param trials Monte Carlo trials, at least 100; {@link AuditOptions#DEFAULT_TRIALS}
+     * @param trials Monte Carlo trials, at least {@link AuditOptions#FEWEST_TRIALS}; {@link AuditOptions#DEFAULT_TRIALS} where
+     *     nobody asks for another number
      * @throws InputException where the scope names what is not there, or a rule does not fit the readings
      */
     public Audit judged(Scope scope, int trials) throws InputException {

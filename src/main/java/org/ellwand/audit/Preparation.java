@@ -8,12 +8,12 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.NavigableSet;
+import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
 import org.ellwand.acoustics.Band;
 import org.ellwand.acoustics.Bound;
 import org.ellwand.acoustics.Resolution;
-import org.ellwand.acoustics.Spectrum;
 import org.ellwand.claim.Population;
 import org.ellwand.claim.Rule;
 import org.ellwand.claim.Statistic;
@@ -186,13 +186,14 @@ final class Preparation {
         List<Band> present = new ArrayList<>();
         List<Band> missing = new ArrayList<>();
         Map<Band, Bound> bounds = new HashMap<>();
+        BandBounds left = new BandBounds(subject, spectral.parts(rule), resolution);
         for (Band band : asked) {
             boolean bounded = there.contains(band) && !layout.isMeasured();
-            Bound bound = bounded ? bound(subject, band, resolution, spectral) : Bound.MEASURED;
-            boolean serves = bound == Bound.MEASURED
-                    || (OF_BANDS.contains(statistic()) && rule.between().isEmpty());
+            Optional<Bound> bound = bounded ? left.of(band) : Optional.of(Bound.MEASURED);
+            boolean serves = bound.filter(this::serves).isPresent();
             (there.contains(band) && serves ? present : missing).add(band);
-            bounds.put(band, bound);
+            // Of a band that is bounded from both sides no number is made: either bound says why.
+            bounds.put(band, bound.orElse(Bound.AT_MOST));
         }
         return new Ready(subject, resolution, List.copyOf(present), List.copyOf(missing), bounds);
     }
@@ -201,16 +202,9 @@ final class Preparation {
         return rule.statistic().orElseThrow();
     }
 
-    /** The bound that readings in place leave of the quantity; a bound turns round with the sign of its factor. */
-    private Bound bound(Subject subject, Band band, Resolution resolution, SpectralQuantity spectral) {
-        Bound reading = subject.cells().stream()
-                .flatMap(c -> c.insertions().stream())
-                .flatMap(i -> i.takes().stream())
-                .map(t -> bound(t, band, resolution))
-                .filter(b -> b != Bound.MEASURED)
-                .findFirst()
-                .orElse(Bound.MEASURED);
-        return sign(spectral, rule) < 0 ? reading.negated() : reading;
+    private boolean serves(Bound bound) {
+        return bound == Bound.MEASURED
+                || (OF_BANDS.contains(statistic()) && rule.between().isEmpty());
     }
 
     /** How a quantity moves with the levels in place. */
@@ -220,19 +214,5 @@ final class Preparation {
 
     private static double inPlace(CurvePart part) {
         return part.sign() * part.inPlace();
-    }
-
-    private static Bound bound(Reading reading, Band band, Resolution resolution) {
-        Spectrum spectrum = CurveReading.of(reading).spectrum();
-        return spectrum.isMeasured() ? Bound.MEASURED : bound(spectrum, band, resolution);
-    }
-
-    private static Bound bound(Spectrum spectrum, Band band, Resolution resolution) {
-        return spectrum.levels().entrySet().stream()
-                .filter(e -> e.getKey().within(resolution).equals(band))
-                .map(e -> e.getValue().bound())
-                .filter(b -> b != Bound.MEASURED)
-                .findFirst()
-                .orElse(Bound.MEASURED);
     }
 }

@@ -7,9 +7,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.TreeMap;
-import java.util.stream.IntStream;
 import org.ellwand.acoustics.Band;
-import org.ellwand.acoustics.Bound;
 import org.ellwand.acoustics.Energy;
 import org.ellwand.acoustics.Spectrum;
 import org.ellwand.amount.Amount;
@@ -94,11 +92,9 @@ final class Revealing {
         return Double.isFinite(far) ? far : lowerDb();
     }
 
+    /** A level in place is no bound but for its background. */
     private static boolean isNearBackground(Cell cell) {
-        return takes(cell).stream()
-                .map(CurveReading::spectrum)
-                .anyMatch(s -> !s.isMeasured()
-                        && IntStream.range(0, s.bandList().size()).anyMatch(b -> s.boundOf(b) == Bound.AT_MOST));
+        return takes(cell).stream().map(CurveReading::spectrum).anyMatch(s -> !s.isMeasured());
     }
 
     private static List<CurveReading> takes(Cell cell) {

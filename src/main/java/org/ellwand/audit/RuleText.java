@@ -52,22 +52,6 @@ public final class RuleText {
         return sentences.of(parts(rule)).strip();
     }
 
-    static String bands(BandChoice choice) {
-        return line(ofBands(choice));
-    }
-
-    static String level(LevelChoice choice) {
-        return line(ofLevel(choice));
-    }
-
-    static String interval(Interval interval) {
-        return line(limit(interval));
-    }
-
-    private static String line(Remark remark) {
-        return remark.text().strip();
-    }
-
     private static Remark parts(Rule rule) {
         List<Remark> parts = new ArrayList<>();
         parts.add(head(rule));

@@ -1,6 +1,9 @@
 package org.ellwand.quantity;
 
+import java.util.List;
 import java.util.Optional;
+import org.ellwand.acoustics.Band;
+import org.ellwand.acoustics.Resolution;
 import org.ellwand.acoustics.Spectrum;
 import org.ellwand.claim.Reference;
 
@@ -30,5 +33,16 @@ public record CurvePart(
 
     static CurvePart openEar(double sign) {
         return new CurvePart(sign, 0, 1, 0, 0, Optional.empty(), Optional.empty());
+    }
+
+    /**
+     * {@return the bands over whose mean the curve's own level is taken off; none where it is relative to nothing}
+     *
+     * @param resolution of the curve
+     */
+    public List<Band> referenceBands(Resolution resolution) {
+        return reference
+                .map(r -> SpectralComputation.referenceBands(r, resolution))
+                .orElse(List.of());
     }
 }

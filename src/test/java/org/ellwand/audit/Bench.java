@@ -5,11 +5,13 @@ import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.IntStream;
 import org.ellwand.acoustics.Band;
 import org.ellwand.acoustics.Resolution;
 import org.ellwand.acoustics.Spectrum;
@@ -38,6 +40,7 @@ public final class Bench {
     private final Resolution resolution;
     private final List<Cause> causes = new ArrayList<>();
     private final List<CurveReading> readings = new ArrayList<>();
+    private final Map<List<Integer>, List<Band>> lists = new HashMap<>();
     private final Map<String, Stimulus> sounds = new LinkedHashMap<>();
     private boolean scaled;
     private boolean unknown;
@@ -65,17 +68,22 @@ public final class Bench {
 
     /** A reading under {@code key=value} conditions; levels in dB at consecutive bands from a nominal frequency. */
     public Bench reading(String conditions, double firstHz, double... levelsDb) {
-        Map<Band, Spectrum.Level> levels = new LinkedHashMap<>();
-        int first = Band.nearest(resolution, firstHz).index();
-        for (int i = 0; i < levelsDb.length; i++) {
-            levels.put(new Band(resolution, first + i), Spectrum.Level.measured(levelsDb[i]));
-        }
         readings.add(new CurveReading(
                 Bare.conditions(Map.of("session", id, "ear", "crew-01-left"), conditions),
                 Reading.Values.LEVELS,
-                new Spectrum(resolution, levels),
+                Spectrum.measured(resolution, bands(firstHz, levelsDb.length), levelsDb),
                 new Place("made.csv", readings.size() + 2, 1)));
         return this;
+    }
+
+    /** Readings of the same bands share their list, as those of one sheet do. */
+    private List<Band> bands(double firstHz, int count) {
+        int first = Band.nearest(resolution, firstHz).index();
+        return lists.computeIfAbsent(
+                List.of(first, count),
+                key -> List.copyOf(IntStream.range(first, first + count)
+                        .mapToObj(index -> new Band(resolution, index))
+                        .toList()));
     }
 
     /** The open ear under the loudest sound, from 1 kHz on. */

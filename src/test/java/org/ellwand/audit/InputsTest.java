@@ -33,4 +33,24 @@ class InputsTest {
     void aFileThatIsGoneIsAnError() {
         assertThatThrownBy(() -> Inputs.hash(folder, List.of("gone.csv"))).isInstanceOf(NoSuchFileException.class);
     }
+
+    /** Whether its hash was begun while other files were read, or not. */
+    @Test
+    void aFileThatIsBegunEarlyHasTheSameDigestAndIsTheSameError() throws IOException {
+        Files.writeString(folder.resolve("a.csv"), "abc");
+        Hashing hashing = new Hashing(folder);
+        hashing.begin("a.csv");
+        hashing.begin("a.csv");
+        hashing.begin("gone.csv");
+        assertThat(hashing.of(List.of("a.csv"))).isEqualTo(Inputs.hash(folder, List.of("a.csv")));
+        assertThatThrownBy(() -> hashing.of(List.of("a.csv", "gone.csv"))).isInstanceOf(NoSuchFileException.class);
+    }
+
+    @Test
+    void aFileLargerThanWhatIsReadAtOnce() throws IOException {
+        Files.write(folder.resolve("zeros.csv"), new byte[200_000]);
+        // head -c 200000 /dev/zero | sha256sum
+        assertThat(Inputs.hash(folder, List.of("zeros.csv")).get(0).sha256())
+                .isEqualTo("4cbbd9be0cba685835755f827758705db5a413c5494c34262cd25946a73e7582");
+    }
 }

@@ -27,4 +27,12 @@ class MisnamedTest {
         assertThat(Bench.judge(RULE + "setting: flood", session("Skery")).notes())
                 .containsExactly("nothing was measured under product 'Skerry' (did you mean 'Skery'?)");
     }
+
+    /** Every setting is no name; what nothing resembles is told without a guess. */
+    @Test
+    void whatIsNoNameIsNotMisnamed() {
+        assertThat(Bench.judge(RULE + "setting: all, fit: foam", session("Skerry"))
+                        .notes())
+                .containsExactly("nothing was measured under fit 'foam'");
+    }
 }

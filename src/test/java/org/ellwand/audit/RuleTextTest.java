@@ -3,6 +3,8 @@ package org.ellwand.audit;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import org.ellwand.claim.Rule;
+import org.ellwand.words.Sentences;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
@@ -49,5 +51,14 @@ class RuleTextTest {
             })
     void inOneLine(String stated, String line) {
         assertThat(RuleText.of(rule(stated))).isEqualTo(line);
+    }
+
+    @Test
+    void whatTheLimitIsALimitOf() {
+        Rule rule =
+                rule("quantity: attenuation, level: 94 dB SPL, bands: 1 kHz, statistic: mean, limit: at least 3 dB");
+        assertThat(RuleText.subject(rule, Sentences.english()))
+                .isEqualTo("mean attenuation, 1 kHz to 1 kHz, 93 to 95 dB SPL");
+        assertThat(RuleText.of(rule, Sentences.english())).isEqualTo(RuleText.of(rule));
     }
 }
