@@ -14,7 +14,7 @@ import org.ellwand.measurement.Session;
 final class Material {
     private final Session session;
     private final Session asRead;
-    private final Sittings all;
+    private final AllSessions all;
     private final Once<List<CurveReading>> inPlace;
     private final Once<Map<Conditions, List<CurveReading>>> repeats;
     private final Once<List<Slip>> slips;
@@ -26,7 +26,7 @@ final class Material {
      * @param asRead the same session as it was read
      * @param all the sessions of the folder
      */
-    Material(Session session, Session asRead, Sittings all) {
+    Material(Session session, Session asRead, AllSessions all) {
         this.session = session;
         this.asRead = asRead;
         this.all = all;

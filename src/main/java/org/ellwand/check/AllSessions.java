@@ -5,11 +5,11 @@ import java.util.stream.IntStream;
 import org.ellwand.measurement.Session;
 
 /** The sessions of a folder, backgrounds subtracted. What checks of the others ask of each is put together once for all. */
-final class Sittings {
+final class AllSessions {
     private final List<Session> all;
     private final List<Once<MeanGaps>> gaps;
 
-    Sittings(List<Session> all) {
+    AllSessions(List<Session> all) {
         this.all = List.copyOf(all);
         gaps = this.all.stream().map(s -> new Once<>(() -> MeanGaps.in(s))).toList();
     }
