@@ -125,14 +125,15 @@ final class Echoes {
                         && parts(f).containsAll(insertion));
     }
 
-    /** Which of the takes; where readings are told apart by insertions, that. */
+    /** Which of the takes; where readings are told apart by insertions, that. Some findings tell it as a figure alone. */
     private static Set<String> take(Finding finding) {
-        Set<String> take = parts(finding);
-        take.removeIf(part -> !part.startsWith("take=") && !part.startsWith("insertion="));
+        Set<String> take = new HashSet<>();
+        parts(finding).stream()
+                .filter(part -> part.startsWith("take=") || part.startsWith("insertion="))
+                .forEach(part -> take.add(part.substring(part.indexOf('=') + 1)));
         finding.remark().figures().entrySet().stream()
                 .filter(figure -> figure.getKey().equals("take"))
-                .forEach(figure -> take.add("take=" + figure.getValue()));
-        take.remove("take=");
+                .forEach(figure -> take.add(String.valueOf(figure.getValue())));
         return take;
     }
 

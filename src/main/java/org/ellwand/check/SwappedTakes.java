@@ -58,7 +58,11 @@ final class SwappedTakes {
                     follows,
                     new Measure(nearer, EarSwap.nearerDb().passed(follows), "dB"),
                     Remark.of(KEY)
-                            .with("take", take.get("take").orElse(""))
+                            .with(
+                                    "take",
+                                    take.get("take")
+                                            .or(() -> take.get("insertion"))
+                                            .orElse("1"))
                             .with("sound", take.get("stimulus").orElse(""))
                             .with("same", toSame)
                             .with("other", toOther)));
