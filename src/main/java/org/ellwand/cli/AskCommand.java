@@ -3,7 +3,6 @@ package org.ellwand.cli;
 import java.io.PrintWriter;
 import java.nio.file.Path;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.SortedMap;
@@ -94,23 +93,23 @@ final class AskCommand implements Callable<Integer> {
         List<Product> asked = scope.products(contents.products()).stream()
                 .filter(Letter::isNeeded)
                 .toList();
-        SortedMap<String, byte[]> files = withResults ? withResults(contents, scope, asked) : letters(asked);
-        letters.write(files);
-        say(place, asked);
+        LetterNames names = LetterNames.of(contents.products());
+        letters.write(withResults ? withResults(contents, scope, asked, names) : letters(asked, names));
+        say(place, asked, names);
         return ExitCode.DONE;
     }
 
-    private SortedMap<String, byte[]> letters(List<Product> asked) throws Exception {
+    private SortedMap<String, byte[]> letters(List<Product> asked, LetterNames names) throws Exception {
         SortedMap<String, byte[]> files = new TreeMap<>();
         TemplateWriter writer = writer();
         for (Product product : asked) {
-            add(files, writer, product, Letter.model(product, options(writer), Map.of(), List.of()));
+            add(files, writer, names.of(product), Letter.model(product, options(writer), Map.of(), List.of()));
         }
         return files;
     }
 
-    private SortedMap<String, byte[]> withResults(FolderContents contents, Scope scope, List<Product> asked)
-            throws Exception {
+    private SortedMap<String, byte[]> withResults(
+            FolderContents contents, Scope scope, List<Product> asked, LetterNames names) throws Exception {
         Audit audit =
                 progress.during("judging the claims ...", () -> contents.judged(scope, AuditOptions.DEFAULT_TRIALS));
         SortedMap<String, byte[]> files = new TreeMap<>();
@@ -124,7 +123,7 @@ final class AskCommand implements Callable<Integer> {
                         options(writer),
                         ResultModel.of(audit, product, writer.sentences()),
                         cautions);
-                add(files, writer, product.product(), model);
+                add(files, writer, names.of(product.product()), model);
             }
         }
         return files;
@@ -138,25 +137,16 @@ final class AskCommand implements Callable<Integer> {
         return new LetterOptions(dated, answerBy, from, writer.sentences());
     }
 
-    /** Named after the claims file, which no other product shares. */
-    private static void add(
-            Map<String, byte[]> files, TemplateWriter writer, Product product, Map<String, Object> model)
+    private static void add(Map<String, byte[]> files, TemplateWriter writer, String name, Map<String, Object> model)
             throws Exception {
-        String name = "letter-" + name(product);
         files.put(name + ".md", writer.write("letter.md.ftl", model));
         files.put(name + ".html", writer.write("letter.html.ftl", model));
     }
 
-    private static String name(Product product) {
-        String file = product.file().substring(product.file().lastIndexOf('/') + 1);
-        return file.replaceFirst("\\.ya?ml$", "").toLowerCase(Locale.ROOT).replaceAll("[^a-z0-9.-]+", "-");
-    }
-
-    private void say(Path place, List<Product> asked) {
+    private void say(Path place, List<Product> asked, LetterNames names) {
         PrintWriter err = spec.commandLine().getErr();
         err.println("letters written to " + place + "/");
-        asked.forEach(
-                product -> err.println(Plain.line(product.name()) + ": letter-" + name(product) + ".md and .html"));
+        asked.forEach(product -> err.println(Plain.line(product.name()) + ": " + names.of(product) + ".md and .html"));
         if (asked.isEmpty()) {
             err.println("nothing is left open: there is nobody to ask");
         }

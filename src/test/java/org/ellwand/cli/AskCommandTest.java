@@ -50,6 +50,28 @@ class AskCommandTest {
         assertThat(run("ask", yard.toString()).exitCode()).isZero();
     }
 
+    /** In the letters of a file name that every system takes, both come to the same. */
+    @Test
+    void noLetterReplacesAnother() throws IOException {
+        Path claims = yard.resolve("claims");
+        String text = Files.readString(claims.resolve("my-product.yaml"));
+        Files.writeString(claims.resolve("größe.yaml"), text.replaceFirst("product: .*", "product: Tall"));
+        Files.writeString(claims.resolve("grüße.yaml"), text.replaceFirst("product: .*", "product: Kind"));
+
+        run("ask", yard.toString());
+
+        assertThat(yard.resolve("letters/letter-gr-e.md")).content().contains("Questions about Tall");
+        assertThat(yard.resolve("letters/letter-gr-e-2.md")).content().contains("Questions about Kind");
+        run(
+                "ask",
+                yard.toString(),
+                "--product",
+                "Kind",
+                "--out",
+                temp.resolve("one").toString());
+        assertThat(temp.resolve("one/letter-gr-e-2.md")).content().contains("Questions about Kind");
+    }
+
     @Test
     void theSameInputsGiveTheSameBytes() throws IOException {
         run("ask", yard.toString());
