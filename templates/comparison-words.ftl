@@ -7,7 +7,8 @@
 <#function expanded s unit><#return fine(2 * s.standardUncertainty, s.standardUncertainty, unit)></#function>
 <#function moved x unit><#local t = amount(x, unit)><#return (x > 0)?then("+" + t, t)></#function>
 <#function chance p><#if !(p?is_number)><#return ""></#if><#if p < 0.001><#return "less than 0.001"></#if><#return p?string["0.000"]></#function>
-<#function at side><#if side.hz?is_number><#return " at " + side.hz?c + " Hz"></#if><#return ""></#function>
+<#function hertz hz><#return (hz gte 1000)?then((hz / 1000)?c + " kHz", hz?c + " Hz")></#function>
+<#function at side><#if side.hz?is_number><#return " at " + hertz(side.hz)></#if><#return ""></#function>
 <#function became change><#return {"same": "as before", "better": "better", "worse": "worse"}[change]></#function>
 <#function judged s unit>
   <#if !(s?has_content)><#return "no cell is in both"></#if>
@@ -29,3 +30,9 @@
 <#function isDetailed c><#return c.cells?size gt 1 && (movedCells(c)?size gt 0 || margin != "")></#function>
 <#function said side><#return side.verbatim?then("“" + side.words + "”", side.words)></#function>
 <#function alikeByName names><#return "A sitting of the same name is in both audits (" + names?join(", ") + "), and no sheet of measurements. By its name it is taken for one sitting: what it shares, its calibration and its open ear, is left out of the uncertainty. If those were two sittings, give one of them another name; the uncertainty then grows."></#function>
+<#function whatAShiftIs><#return "A shift is the second value less the first. Its uncertainty is that of the difference: what both audits share (the sitting's calibration, an insertion, the open ear) moves both alike and is left out." + (margin == "")?then("", " Two values count as the same within " + margin + " where both one-sided tests say so.")></#function>
+<#-- What must be said wherever protection is spoken of; the counts stand in the audits. -->
+<#function cautions><#return [
+  "The numbers describe the ears and the samples that were measured; how many ears and insertions, and what of impulse noise, each of the two audits says. Other ears will differ.",
+  "This is not a rating. A rating needs the standard procedure and a qualified laboratory.",
+  "For exposure to noise at work, local law and a hearing professional decide. Do not choose protective equipment by this comparison."]></#function>

@@ -29,7 +29,7 @@ tr.worse td:first-child{border-left:.3rem solid var(--ink)}
 <body>
 <h1>${second} against ${first}</h1>
 <#if dated != ""><p>${dated}</p></#if>
-<p>A shift is the second value less the first. Its uncertainty is that of the difference: what both audits share (the sitting's calibration, an insertion, the open ear) moves both alike and is left out.<#if margin != ""> Two values count as the same within ${margin} where both one-sided tests say so.</#if></p>
+<p>${whatAShiftIs()}</p>
 <#if sameNames?has_content><p>${alikeByName(sameNames)}</p></#if>
 <#list products as p>
 <h2>${p.second}<#if p.first != p.second> against ${p.first}</#if></h2>
@@ -56,6 +56,6 @@ tr.worse td:first-child{border-left:.3rem solid var(--ink)}
 <#else>
 <p>No product is in both.</p>
 </#list>
-<p class="soft">This is no rating and no advice on protection. For exposure to noise at work, local law and a hearing professional decide.</p>
+<ul class="soft"><#list cautions() as caution><li>${caution}</li></#list></ul>
 </body>
 </html>

@@ -6,7 +6,7 @@
 ${dated}
 
 </#if>
-A shift is the second value less the first. Its uncertainty is that of the difference: what both audits share (the sitting's calibration, an insertion, the open ear) moves both alike and is left out.<#if margin != ""> Two values count as the same within ${margin} where both one-sided tests say so.</#if>
+${whatAShiftIs()}
 
 <#if sameNames?has_content>
 ${alikeByName(sameNames)}
@@ -15,7 +15,7 @@ ${alikeByName(sameNames)}
 <#list products as p>
 ## ${p.second}<#if p.first != p.second> against ${p.first}</#if>
 
-| No. | Claim | First | Second | Verdict | Shift | Uncertainty (k = 2) | Noise alone: probability | |
+| No. | Claim | First | Second | Verdict | Shift | U (k = 2) | By noise alone | Shift is |
 | --: | --- | --: | --: | --- | --: | --: | --: | --- |
 <#list p.claims as c>
 | ${c.number} | ${c.id}<#if !c.sameWords> (words or rule differ)</#if> | ${before(c)} | ${after(c)} | ${c.first.verdict} → ${c.second.verdict} (${became(c.change)}) | <#if c.shift?has_content>${shifted(c.shift, c.unit)}<#else>–</#if> | <#if c.shift?has_content && c.shift.standardUncertainty?is_number>${expanded(c.shift, c.unit)}<#else>–</#if> | <#if c.shift?has_content>${chance(c.shift.chance)}</#if> | ${judged(c.shift, c.unit)}${decidedElse(c)}${othersMoved(c)} |
@@ -50,4 +50,6 @@ Only in the second: <#list p.onlySecond as c>${c.id}<#sep>, </#list>.
 No product is in both.
 
 </#list>
-This is no rating and no advice on protection. For exposure to noise at work, local law and a hearing professional decide.
+<#list cautions() as caution>
+- ${caution}
+</#list>

@@ -16,3 +16,5 @@ Figures that moved by more than noise, with the verdict as before:
 - ${x.p.second}<#if x.c.second.words != "">, ${said(x.c.second)}<#else>, ${x.c.id}</#if>: <#if x.c.first.value?is_number>${amount(x.c.first.value, x.c.unit)}<#else>–</#if> before, ${amount(x.c.second.value, x.c.unit)} now.
 </#list>
 </#if>
+
+As before, this is not a rating; for exposure to noise at work, local law and a hearing professional decide.

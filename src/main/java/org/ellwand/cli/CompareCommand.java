@@ -143,6 +143,8 @@ final class CompareCommand implements Callable<Integer> {
         if (failOn.isPresent() && !failOn.get().equals("worse")) {
             throw new ParameterException(spec.commandLine(), "--fail-on takes worse, not '" + failOn.get() + "'");
         }
+        check(first);
+        check(second);
         ReportFolder place = ReportFolder.at(out, Path.of(""), OutputKind.COMPARISON);
         Comparison comparison = progress.during(
                 "comparing ...",
@@ -152,6 +154,16 @@ final class CompareCommand implements Callable<Integer> {
         place.write(files(comparison));
         say(comparison);
         return failOn.isPresent() && comparison.isWorse() ? ExitCode.CONDITION_MET : ExitCode.DONE;
+    }
+
+    /** Both are looked at before the first is judged, which takes time. */
+    private static void check(Path from) throws InputException {
+        if (!Files.exists(from)) {
+            throw new InputException(Place.ofFile(from.toString()), "no such record or folder");
+        }
+        if (!Files.isRegularFile(from)) {
+            AuditedFolder.check(from);
+        }
     }
 
     private Optional<Amount> margin() {
@@ -180,7 +192,6 @@ final class CompareCommand implements Callable<Integer> {
             }
             return AuditRecordReader.read(Files.readAllBytes(from), from.toString());
         }
-        AuditedFolder.check(from);
         return AuditRecordReader.read(AuditJson.write(contents(from).judged(scope, trials.number())), from.toString());
     }
 

@@ -80,6 +80,36 @@ class CompareCommandTest {
         return run(args);
     }
 
+    /** Attenuation is spoken of here as in a report. */
+    @Test
+    void everyPageSaysWhatItIsNot() throws IOException {
+        compare("--trials=1000");
+        for (String page : new String[] {"comparison.md", "comparison.html"}) {
+            assertThat(out.resolve(page))
+                    .content()
+                    .contains("This is not a rating. A rating needs the standard procedure and a qualified laboratory.")
+                    .contains("how many ears and insertions, and what of impulse noise, each of the two audits says")
+                    .contains("For exposure to noise at work, local law and a hearing professional decide.");
+        }
+        assertThat(out.resolve("correction.md"))
+                .content()
+                .endsWith("this is not a rating; for exposure to noise at work, local law and a hearing professional"
+                        + " decide.\n");
+    }
+
+    @Test
+    void whatIsNotThereIsNamedBeforeAnythingIsJudged() {
+        Path nowhere = temp.resolve("nowhere");
+        assertThat(run("compare", yard.toString(), nowhere.toString(), "--out", out.toString()))
+                .isEqualTo(new CommandLineRun(2, "", nowhere + ": no such record or folder\n"));
+        assertThat(run("compare", nowhere.toString(), yard.toString(), "--out", out.toString()))
+                .isEqualTo(new CommandLineRun(2, "", nowhere + ": no such record or folder\n"));
+        assertThat(run("compare", yard.toString(), temp.toString(), "--out", out.toString())
+                        .err())
+                .startsWith(temp + ": holds no folder claims/");
+        assertThat(out).doesNotExist();
+    }
+
     @Test
     void aPlantedShiftIsFoundAndSized() throws IOException {
         assertThat(compare("--margin", "1 dB"))
