@@ -12,12 +12,12 @@ import org.ellwand.input.Place;
 final class AuditedFolder {
     private AuditedFolder() {}
 
-    /** @throws InputException if the folder is none, or holds no claims or measurements */
+    /** @throws InputException if the folder is none, may not be read, or holds no claims or measurements */
     static void check(Path folder) throws InputException {
         check(folder, "claims", "measurements");
     }
 
-    /** @throws InputException if the folder is none, or holds no claims; there need be no measurements yet */
+    /** @throws InputException if the folder is none, may not be read, or holds no claims; there need be no measurements yet */
     static void checkClaims(Path folder) throws InputException {
         check(folder, "claims");
     }
@@ -25,7 +25,7 @@ final class AuditedFolder {
     /**
      * The templates of the folder; absent where it has none.
      *
-     * @throws InputException where they are a link that leaves the folder
+     * @throws InputException where they are a link that leaves the folder, or may not be read
      */
     static Optional<Path> templates(Path folder) throws InputException, IOException {
         Path templates = folder.resolve("templates");
@@ -33,6 +33,9 @@ final class AuditedFolder {
             return Optional.empty();
         }
         Inside.check(folder, "templates", "templates");
+        if (!Files.isReadable(templates) || !Files.isExecutable(templates)) {
+            throw new InputException(Place.ofFile("templates"), "the folder cannot be read: no permission");
+        }
         return Optional.of(templates);
     }
 
@@ -43,6 +46,9 @@ final class AuditedFolder {
         if (!Files.isDirectory(folder)) {
             throw new InputException(
                     Place.ofFile(folder.toString()), "is a file; give the folder that holds claims/ and measurements/");
+        }
+        if (!Files.isReadable(folder) || !Files.isExecutable(folder)) {
+            throw new InputException(Place.ofFile(folder.toString()), "cannot be read: no permission");
         }
         for (String needed : neededFolders) {
             if (!Files.isDirectory(folder.resolve(needed))) {

@@ -1,5 +1,6 @@
 package org.ellwand.cli;
 
+import java.io.IOException;
 import java.util.concurrent.Callable;
 import java.util.concurrent.CancellationException;
 import java.util.concurrent.ExecutionException;
@@ -26,14 +27,23 @@ final class Beside<T> {
      * What came of it, waiting where it is not done.
      *
      * @throws InputException where the work found input to be at fault
-     * @throws IllegalStateException where it failed otherwise, with the failure as cause
+     * @throws IOException where it met a failure of the machine; what else it threw is thrown as it is
      */
-    T get() throws InputException {
+    T get() throws InputException, IOException {
         try {
             return task.get();
         } catch (ExecutionException e) {
             if (e.getCause() instanceof InputException fault) {
                 throw fault;
+            }
+            if (e.getCause() instanceof IOException failure) {
+                throw failure;
+            }
+            if (e.getCause() instanceof RuntimeException unforeseen) {
+                throw unforeseen;
+            }
+            if (e.getCause() instanceof Error fatal) {
+                throw fatal;
             }
             throw new IllegalStateException(e.getCause());
         } catch (InterruptedException e) {

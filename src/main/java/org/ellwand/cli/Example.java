@@ -4,6 +4,7 @@ import java.io.FileNotFoundException;
 import java.io.IOException;
 import java.io.InputStream;
 import java.nio.charset.StandardCharsets;
+import java.nio.file.AccessDeniedException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
@@ -27,14 +28,19 @@ final class Example {
         return new Example("/org/ellwand/start/");
     }
 
-    /** @throws InputException if the folder is a file or not empty */
+    /** @throws InputException if the folder is a file, not empty, or may not be written */
     void writeTo(Path folder) throws InputException, IOException {
         refuseWhatIsThere(folder);
         SortedMap<String, byte[]> files = read();
-        for (var file : files.entrySet()) {
-            Path path = folder.resolve(file.getKey());
-            Files.createDirectories(path.resolveSibling(""));
-            Files.write(path, file.getValue());
+        try {
+            for (var file : files.entrySet()) {
+                Path path = folder.resolve(file.getKey());
+                Files.createDirectories(path.resolveSibling(""));
+                Files.write(path, file.getValue());
+            }
+        } catch (AccessDeniedException e) {
+            throw new InputException(
+                    Place.ofFile(folder.toString()), "cannot be written: no permission for " + e.getFile());
         }
     }
 

@@ -49,8 +49,7 @@ enum FailOn {
             return Arrays.stream(values())
                     .filter(value -> value.toString().equals(word))
                     .findFirst()
-                    .orElseThrow(() ->
-                            new TypeConversionException("it takes fail, marginal or untested, not '" + word + "'"));
+                    .orElseThrow(() -> new TypeConversionException("fail, marginal or untested, not '" + word + "'"));
         }
     }
 

@@ -11,7 +11,10 @@ import org.ellwand.input.InputException;
 import org.ellwand.input.Nearest;
 import org.ellwand.input.Problem;
 import picocli.CommandLine;
+import picocli.CommandLine.Model.ArgSpec;
+import picocli.CommandLine.Model.OptionSpec;
 import picocli.CommandLine.ParameterException;
+import picocli.CommandLine.TypeConversionException;
 import picocli.CommandLine.UnmatchedArgumentException;
 
 /** What went wrong, as lines on standard error and an exit code; never a stack trace, unless a developer asks for it. */
@@ -47,10 +50,22 @@ final class Failures {
     int printUsage(ParameterException wrong) {
         CommandLine command = wrong.getCommandLine();
         String name = command.getCommandSpec().qualifiedName();
-        line(name + ": "
-                + (wrong instanceof UnmatchedArgumentException unmatched ? unknown(unmatched) : wrong.getMessage()));
+        line(name + ": " + said(wrong));
         line(name + " --help shows what is accepted");
         return ExitCode.BAD_INPUT;
+    }
+
+    private static String said(ParameterException wrong) {
+        if (wrong instanceof UnmatchedArgumentException unmatched) {
+            return unknown(unmatched);
+        }
+        return wrong.getCause() instanceof TypeConversionException fault && wrong.getArgSpec() != null
+                ? named(wrong.getArgSpec()) + " takes " + fault.getMessage()
+                : String.valueOf(wrong.getMessage());
+    }
+
+    private static String named(ArgSpec argument) {
+        return argument instanceof OptionSpec option ? option.longestName() : argument.paramLabel();
     }
 
     private static String unknown(UnmatchedArgumentException wrong) {

@@ -26,7 +26,7 @@ final class FolderSteps implements AuditSteps {
 
     @Override
     public SortedMap<String, byte[]> render(Audit audit, Path folder, Optional<String> dated, boolean png)
-            throws InputException {
+            throws InputException, IOException {
         Beside<byte[]> record = Beside.begin(() -> AuditJson.write(audit));
         ReportWriter ready = writer.orElseGet(() -> writer(folder)).get();
         SortedMap<String, byte[]> files = new TreeMap<>(ready.render(audit, new ReportOptions(dated, png)));

@@ -24,7 +24,7 @@ final class JunitFile {
     /**
      * Looks whether the file may be written, before anything takes time.
      *
-     * @throws InputException if it would stand among the inputs or be a folder, or its folder is not there
+     * @throws InputException if it would stand among the inputs or is a folder or a device, or its folder is not there or may not be written
      */
     static Optional<JunitFile> at(Optional<Path> asked, Path report, Path audited) throws InputException, IOException {
         if (asked.isEmpty()) {
@@ -46,8 +46,14 @@ final class JunitFile {
         if (Files.isDirectory(file)) {
             throw refused("is a folder; give a file");
         }
+        if (Files.exists(file) && !Files.isRegularFile(file)) {
+            throw refused("is a device or a pipe, and would be replaced; give a file");
+        }
         if (!isInReport() && !Files.isDirectory(file.resolveSibling(""))) {
             throw refused("lies in a folder that is not there");
+        }
+        if (!isInReport() && !Files.isWritable(file.resolveSibling(""))) {
+            throw refused("lies in a folder that may not be written");
         }
         if (isInReport() && !String.valueOf(file.getFileName()).endsWith(".xml")) {
             throw refused("in the report needs a name that ends in .xml");

@@ -1,7 +1,10 @@
 package org.ellwand.cli;
 
+import java.io.FileDescriptor;
+import java.io.FileOutputStream;
 import java.io.PrintWriter;
 import java.nio.charset.StandardCharsets;
+import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
@@ -59,9 +62,21 @@ public final class Main implements Callable<Integer> {
      * @param args command, options and folders; {@code --help} lists them
      */
     public static void main(String[] args) {
-        PrintWriter out = new PrintWriter(System.out, true, StandardCharsets.UTF_8);
         PrintWriter err = new PrintWriter(System.err, true, StandardCharsets.UTF_8);
+        Outlet out = new Outlet(new FileOutputStream(FileDescriptor.out));
         System.exit(run(commands(err), out, err, args));
+    }
+
+    /** Runs one command line; what standard output did not take is a failure of the machine, whatever the command says. */
+    static int run(List<Object> commands, Outlet outlet, PrintWriter err, String... args) {
+        PrintWriter out = new PrintWriter(outlet, true, StandardCharsets.UTF_8);
+        int exitCode = run(commands, out, err, args);
+        out.flush();
+        return outlet.failure().map(failures(err)::print).orElse(exitCode);
+    }
+
+    private static Failures failures(PrintWriter err) {
+        return new Failures(err, System.getenv(Failures.DEBUG) != null);
     }
 
     /** Every command there is. */
@@ -87,7 +102,7 @@ public final class Main implements Callable<Integer> {
 
     /** Runs one command line and gives its exit code. */
     static int run(List<Object> commands, PrintWriter out, PrintWriter err, String... args) {
-        Failures failures = new Failures(err, System.getenv(Failures.DEBUG) != null);
+        Failures failures = failures(err);
         CommandLine line = new CommandLine(new Main());
         commands.forEach(line::addSubcommand);
         // After the commands are there: these reach down to them.
@@ -97,6 +112,10 @@ public final class Main implements Callable<Integer> {
                 .setColorScheme(CommandLine.Help.defaultColorScheme(CommandLine.Help.Ansi.OFF))
                 .setParameterExceptionHandler((wrong, ignored) -> failures.printUsage(wrong))
                 .setExecutionExceptionHandler((failure, command, ignored) -> failures.print(failure))
+                .registerConverter(Path.class, Argument::path)
+                .registerConverter(int.class, Argument::wholeNumber)
+                .registerConverter(Integer.class, Argument::wholeNumber)
+                .registerConverter(double.class, Argument::number)
                 .setExpandAtFiles(false)
                 .setAllowOptionsAsOptionParameters(false);
         try {

@@ -16,7 +16,7 @@ final class NewFile implements AutoCloseable {
     /**
      * A file that is not there yet.
      *
-     * @throws InputException if it is there, or its folder is not
+     * @throws InputException if it is there, or its folder is not, or may not be written
      */
     NewFile(Path file) throws InputException {
         Path absolute = file.toAbsolutePath().normalize();
@@ -25,6 +25,9 @@ final class NewFile implements AutoCloseable {
         }
         if (!Files.isDirectory(absolute.resolveSibling(""))) {
             throw new InputException(Place.ofFile(file.toString()), "lies in a folder that is not there");
+        }
+        if (!Files.isWritable(absolute.resolveSibling(""))) {
+            throw new InputException(Place.ofFile(file.toString()), "lies in a folder that may not be written");
         }
         this.file = absolute;
         this.fresh = absolute.resolveSibling("." + absolute.getFileName() + ".ellwand-new-"

@@ -50,8 +50,9 @@ final class KnownTemplates {
         if (folder.isEmpty() || !Files.isDirectory(folder.get())) {
             return builtIn;
         }
-        refuseStrangers(folder.get());
-        refuseLinks(folder.get());
+        List<String> names = names(folder.get());
+        refuseStrangers(names);
+        refuseUnreadable(folder.get(), names);
         TemplateLoader users = new FileTemplateLoader(folder.get().toFile());
         return new MultiTemplateLoader(new TemplateLoader[] {users, builtIn});
     }
@@ -75,29 +76,35 @@ final class KnownTemplates {
         }
     }
 
-    /** A misspelt name would otherwise be passed over in silence. */
-    private static void refuseStrangers(Path folder) throws IOException, InputException {
+    private static List<String> names(Path folder) throws IOException {
         try (Stream<Path> files = Files.list(folder)) {
-            List<Problem> strangers = files.map(file -> file.getFileName().toString())
-                    .filter(name -> name.endsWith(".ftl") && !name.startsWith("my-") && !NAMES.contains(name))
-                    .sorted()
-                    .map(KnownTemplates::stranger)
-                    .toList();
-            if (!strangers.isEmpty()) {
-                throw new InputException(strangers);
-            }
+            return files.map(file -> file.getFileName().toString()).sorted().toList();
         }
     }
 
-    /** The loader would pass over a link that leaves the folder, and take the built-in template, without a word. */
-    private static void refuseLinks(Path folder) throws IOException, InputException {
-        List<String> names;
-        try (Stream<Path> files = Files.list(folder)) {
-            names = files.map(file -> file.getFileName().toString()).sorted().toList();
+    /** A misspelt name would otherwise be passed over in silence. */
+    private static void refuseStrangers(List<String> names) throws InputException {
+        List<Problem> strangers = names.stream()
+                .filter(name -> name.endsWith(".ftl") && !name.startsWith("my-") && !NAMES.contains(name))
+                .map(KnownTemplates::stranger)
+                .toList();
+        if (!strangers.isEmpty()) {
+            throw new InputException(strangers);
         }
+    }
+
+    /**
+     * The loader would pass over a link that leaves the folder, and take the built-in template, without a word; of a file
+     * that may not be read it would name the template that asks for it.
+     */
+    private static void refuseUnreadable(Path folder, List<String> names) throws IOException, InputException {
         for (String name : names) {
-            if (Files.isRegularFile(folder.resolve(name))) {
-                Inside.check(folder, name, "templates/" + name);
+            if (!Files.isRegularFile(folder.resolve(name))) {
+                continue;
+            }
+            Inside.check(folder, name, "templates/" + name);
+            if (!Files.isReadable(folder.resolve(name))) {
+                throw new InputException(Place.ofFile("templates/" + name), "cannot be read: no permission");
             }
         }
     }

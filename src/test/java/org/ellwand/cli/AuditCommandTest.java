@@ -1,6 +1,7 @@
 package org.ellwand.cli;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.junit.jupiter.api.Assumptions.assumeTrue;
 
 import java.io.IOException;
 import java.io.PrintWriter;
@@ -151,11 +152,11 @@ class AuditCommandTest {
             delimiter = '|',
             value = {
                 "--trials=999|--trials takes 1000 to 10000000, not 999",
-                "--trials=many|Invalid value for option '--trials': 'many' is not an int",
+                "--trials=many|--trials takes a whole number, not 'many'",
                 "--dated=yesterday|--dated takes a date as 2026-09-01, not 'yesterday'",
                 "--dated=2026-02-30|--dated takes a date as 2026-09-01, not '2026-02-30'",
-                "--fail-on=pass|Invalid value for option '--fail-on': it takes fail, marginal or untested,"
-                        + " not 'pass'",
+                "--fail-on=pass|--fail-on takes fail, marginal or untested, not 'pass'",
+                "--out=|--out takes a file or folder, not ''",
                 "--out|Missing required parameter for option '--out' (DIR)",
             })
     void aWrongValueIsNamedWithWhatIsAccepted(String option, String message) {
@@ -163,6 +164,26 @@ class AuditCommandTest {
                 .isEqualTo(new CommandLineRun(
                         2, "", "ellwand audit: " + message + "\nellwand audit --help shows what is accepted\n"));
         assertThat(yard.resolve("report")).doesNotExist();
+    }
+
+    @Test
+    void anEmptyWordIsNotTheFolderOneIsIn() {
+        assertThat(run(""))
+                .isEqualTo(new CommandLineRun(
+                        2,
+                        "",
+                        "ellwand audit: FOLDER takes a file or folder, not ''\n"
+                                + "ellwand audit --help shows what is accepted\n"));
+        assertThat(steps.scope).isNull();
+    }
+
+    @Test
+    void testResultsReplaceNoDevice() {
+        assumeTrue(Files.exists(Path.of("/dev/null")), "there is no /dev/null");
+        assertThat(run(yard.toString(), "--junit=/dev/null"))
+                .isEqualTo(new CommandLineRun(
+                        2, "", "--junit /dev/null: is a device or a pipe, and would be replaced; give a file\n"));
+        assertThat(steps.scope).isNull();
     }
 
     @Test
