@@ -5,7 +5,8 @@
 *{box-sizing:border-box}
 html{-webkit-text-size-adjust:100%;text-size-adjust:100%}
 body{margin:0;background:var(--paper);color:var(--ink);font:1.0625rem/1.6 Charter,"Bitstream Charter","Iowan Old Style","Source Serif 4",Georgia,"DejaVu Serif",serif;font-variant-numeric:lining-nums}
-main,header.page,nav.page{max-width:64rem;margin:0 auto;padding:0 1.5rem}
+main,header.page{max-width:64rem;margin:0 auto;padding:0 1.5rem}
+main{padding-bottom:4rem}
 .n,.verdict{white-space:nowrap}
 header.page{padding-top:3.25rem}
 .skip{position:absolute;left:-99rem}
@@ -60,14 +61,12 @@ th[aria-sort=descending] button::after{content:" ↓"}
 .claims td:nth-child(5){width:10rem}
 .claims td:nth-child(6){width:7.5rem}
 tbody th{font-weight:600}
-.scroll{overflow-x:auto;margin:1rem 0}
 table{border-collapse:collapse;width:100%;font-size:.93rem;line-height:1.45;font-variant-numeric:lining-nums tabular-nums}
 caption{text-align:left;color:var(--soft);padding:0 0 .4rem}
 th,td{text-align:left;vertical-align:top;padding:.5rem .9rem .5rem 0;border-bottom:1px solid var(--rule);overflow-wrap:anywhere;min-width:4.5rem}
 td:first-child,th:first-child{min-width:1.5rem;overflow-wrap:break-word}
 th[scope=row]{max-width:14rem}
 thead th{overflow-wrap:normal;white-space:nowrap;font-weight:600;border-bottom:1.5px solid var(--ink)}
-.n{white-space:nowrap}
 .verdict{display:inline-block;min-width:5.4rem;padding:.05rem .5rem;border:1.5px solid var(--ink);text-align:center;font-size:.9rem;line-height:1.5;white-space:nowrap}
 .verdict.marginal{border-style:dashed}
 .verdict.fail{background:var(--ink);color:var(--paper)}
@@ -79,7 +78,6 @@ dl{display:grid;grid-template-columns:minmax(8rem,11rem) 1fr;gap:.45rem 1.25rem;
 dt{color:var(--soft)}
 dd{margin:0;min-width:0}
 dd ul{margin:0;padding-left:1.1rem}
-.plain{list-style:none;padding:0}
 .cautions{border:1.5px solid var(--ink);padding:.9rem 1.25rem;margin:1.75rem 0;max-width:50rem;break-inside:avoid}
 .cautions p,.cautions ul{margin:.2rem 0}
 .cautions ul{padding-left:1.1rem}
@@ -89,7 +87,6 @@ figure svg{display:block;width:100%;max-width:34rem;height:auto}
 figcaption{font-size:.85rem;line-height:1.45;max-width:34rem;margin-top:.3rem}
 code{font:.82em/1.5 ui-monospace,"DejaVu Sans Mono",Menlo,Consolas,monospace;overflow-wrap:anywhere}
 nav ul{list-style:none;padding:0;display:flex;flex-wrap:wrap;gap:.2rem 1.4rem;max-width:none;font-size:.95rem}
-footer.page{padding-bottom:4rem}
 <@look.darkRules/>
 svg .e-paper{fill:var(--paper)}
 svg text{font-variant-numeric:tabular-nums}
@@ -98,7 +95,7 @@ svg text{font-variant-numeric:tabular-nums}
 }
 @media screen and (max-width:48rem){
 body{font-size:1rem}
-main,header.page,footer.page{padding-left:1rem;padding-right:1rem}
+main,header.page{padding-left:1rem;padding-right:1rem}
 header.page{padding-top:1.75rem}
 .alone{display:inline}
 .of{display:inline}
@@ -120,9 +117,9 @@ table.stack td[data-name]:not(:empty)::before{content:attr(data-name) ": ";color
 @media print{
 :root{color-scheme:light;--paper:#fff;--ink:#000;--soft:#444;--rule:#bbb;--tint:#fff;--link:#000;}
 body{font-size:9.5pt;line-height:1.38}
-main,header.page,footer.page{max-width:none;padding:0}
+main,header.page{max-width:none;padding:0}
 header.page{padding-top:0}
-nav,form,.skip{display:none!important}
+nav,form,.skip,.brief a{display:none!important}
 tr[hidden]{display:table-row!important}
 #none-shown{display:none}
 table{font-size:8.5pt}
@@ -134,7 +131,6 @@ thead button{display:none}
 thead th{white-space:normal}
 .paper{display:inline}
 .verdict{min-width:0;padding:0 .3rem;font-size:8.5pt}
-code{overflow-wrap:anywhere}
 .tally b{font-size:12pt}
 .lead{font-size:11pt}
 a{text-decoration:none}
@@ -143,12 +139,10 @@ p,li{orphans:3;widows:3}
 h2.fresh{break-before:page;margin-top:0}
 h2,h3,h4{break-after:avoid}
 tr,blockquote{break-inside:avoid}
-.scroll{overflow:visible}
 .verdict.fail{print-color-adjust:exact;-webkit-print-color-adjust:exact}
 .figures{display:block}
 figure{display:inline-block;width:86mm;margin:0 2mm 3mm 0;vertical-align:top}
 figure:only-child{width:120mm}
-figcaption{font-size:8.5pt}
 figure svg{max-height:215mm}
 dl{grid-template-columns:minmax(6rem,8rem) 1fr;gap:.15rem 1rem;margin:.4rem 0}
 figcaption{font-size:8pt;line-height:1.3;margin-top:.15rem}
@@ -158,5 +152,4 @@ p{margin:.3rem 0}
 blockquote,table,details{margin:.3rem 0}
 th,td{padding:.1rem .6rem .1rem 0;line-height:1.3}
 details table{max-width:28rem}
-
 }

@@ -55,13 +55,18 @@ public final class ReportWriter {
         SortedMap<String, byte[]> files = new TreeMap<>();
         texts.forEach((path, text) -> files.put(path, text.getBytes(StandardCharsets.UTF_8)));
         if (options.png()) {
-            List<Map.Entry<String, String>> svgs = List.copyOf(figures.drawn().entrySet());
-            List<byte[]> pngs = Abreast.each(svgs, svg -> Raster.png(svg.getKey(), svg.getValue()));
-            for (int i = 0; i < pngs.size(); i++) {
-                files.put(svgs.get(i).getKey().replaceAll("svg$", "png"), pngs.get(i));
-            }
+            files.putAll(pngs(List.copyOf(figures.drawn().entrySet())));
         }
         return files;
+    }
+
+    private static Map<String, byte[]> pngs(List<Map.Entry<String, String>> svgs) throws InputException {
+        List<byte[]> drawn = Abreast.each(svgs, svg -> Raster.png(svg.getKey(), svg.getValue()));
+        Map<String, byte[]> pngs = new TreeMap<>();
+        for (int i = 0; i < drawn.size(); i++) {
+            pngs.put(svgs.get(i).getKey().replaceAll("svg$", "png"), drawn.get(i));
+        }
+        return pngs;
     }
 
     Map<String, Object> model(Audit audit, ReportOptions options, FigureDrawer figures) throws InputException {
