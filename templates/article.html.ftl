@@ -3,7 +3,7 @@
 <#list products as product>
 <section>
 <h2>${product.name}</h2>
-<p>${w.verdictsOf(product)} ${w.decisive(product)} ${w.sure(product)}</p>
+<p>${w.inShort(product)} ${w.sure(product)}</p>
 <#if product.recommendation != "">
 <p>For whom: ${w.full(product.recommendation)} ${w.notForWhom()}</p>
 </#if>

@@ -3,7 +3,7 @@
 <#list products as product>
 ## ${product.name}
 
-${w.verdictsOf(product)} ${w.decisive(product)} ${w.sure(product)}
+${w.inShort(product)} ${w.sure(product)}
 
 <#if product.recommendation != "">
 For whom: ${w.full(product.recommendation)} ${w.notForWhom()}

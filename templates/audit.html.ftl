@@ -45,7 +45,7 @@ ${f.svg?no_esc}
 <div class="product">
 <#if products?size gt 1><h3>${product.name}</h3></#if>
 <p class="tally"><#list ["pass", "marginal", "fail", "untested"] as word><span><b>${product.counts[word]}</b> <@verdict word/></span></#list></p>
-<p class="lead">${w.verdictsOf(product)} ${w.decisive(product)}</p>
+<p class="lead">${w.inShort(product)}</p>
 <dl class="brief">
 <#if product.recommendation != ""><dt>For whom</dt><dd>${w.full(product.recommendation)} ${w.notForWhom()}</dd><#else><dt>For whom</dt><dd>${w.notForWhom()}</dd></#if>
 <dt>How sure</dt><dd>${w.sure(product)} <a href="#decision">How it was decided</a></dd>
@@ -103,7 +103,7 @@ ${f.svg?no_esc}
 <section>
 <h2 id="compared">The products side by side</h2>
 <table class="stack">
-<caption>Topics that both speak of. Each cell gives claim, measured value with U, and verdict.</caption>
+<caption>Topics that more than one speaks of. Each cell gives claim, measured value with U, and verdict.</caption>
 <thead><tr><th scope="col">Topic</th><#list products as product><th scope="col">${product.name}</th></#list></tr></thead>
 <tbody>
 <#list shared as t>
@@ -124,7 +124,7 @@ ${f.svg?no_esc}
 <@row "Product" product.about/>
 <dt>Samples</dt><dd><#if product.samples?has_content><ul><#list product.samples as s><li>${s.unit}<#if s.obtained != "">: ${s.obtained}</#if></li></#list></ul><#else>not stated</#if></dd>
 <dt>Disclosure</dt><dd><#if product.disclosure != "">${product.disclosure}<#else>none given</#if></dd>
-<dt>Ears, insertions</dt><dd>${w.sample(product.sample)}</dd>
+<dt>${w.basis(product.sample)}</dt><dd>${w.sample(product.sample)}</dd>
 </dl>
 <@figures product.figures/>
 <#list product.claims as c>
@@ -150,7 +150,7 @@ ${f.svg?no_esc}
 <#if c.findings?has_content><dt>Findings that touch it</dt><dd><ul><#list c.findings as f><li>${w.finding(f)}</li></#list></ul></dd></#if>
 <@row "Impression, not measured" c.impression/>
 <@row "Maker" w.answer(product, c)/>
-<#if c.reply.text != ""><dt>Maker’s reply</dt><dd>${c.reply.text} <span class="soft">(${c.reply.dated})</span></dd></#if>
+<#if c.reply.text != ""><dt>Maker's reply</dt><dd>${c.reply.text} <span class="soft">(${c.reply.dated})</span></dd></#if>
 </dl>
 <@figures c.figures/>
 <#if c.otherwise?has_content>
@@ -193,6 +193,7 @@ ${f.svg?no_esc}
 
 <section>
 <h2 id="measurement">How it was measured</h2>
+<#if !sessions?has_content><p>${w.noSessions()}</p></#if>
 <#list sessions as s>
 <h3 id="${s.anchor}">Session ${s.id}</h3>
 <dl>
@@ -200,7 +201,7 @@ ${f.svg?no_esc}
 <@row "Rig" s.rig/>
 <@row "Place" s.place/>
 <@row "Measuring chain" w.chain(s.chain)/>
-<#if s.resolution != "" || s.stimuli?has_content><dt>Ears, insertions</dt><dd>${w.sample(s.sample)}</dd>
+<#if s.resolution != "" || s.stimuli?has_content><dt>${w.basis(s.sample)}</dt><dd>${w.sample(s.sample)}</dd>
 <#if s.resolution != ""><dt>Bands</dt><dd>${s.resolution}<#if s.levelsIn != "">, levels in ${s.levelsIn}</#if></dd></#if>
 <dt>Open ear</dt><dd>${w.openEar(s)}</dd>
 <dt>Settings</dt><dd>${w.settings(s)}</dd></#if>

@@ -14,7 +14,7 @@ Dated ${dated}
 ### ${product.name}, in short
 
 </#if>
-**${w.counts(product.counts)}.** ${w.verdictsOf(product)} ${w.decisive(product)}
+**${w.counts(product.counts)}.** ${w.inShort(product)}
 
 - **For whom:** <#if product.recommendation != "">${w.full(product.recommendation)} </#if>${w.notForWhom()}
 - **How sure:** ${w.sure(product)}
@@ -40,7 +40,7 @@ Dated ${dated}
 </#if>
 - Samples: <#if product.samples?has_content><#list product.samples as s>${s.unit}<#if s.obtained != ""> (${s.obtained})</#if><#sep>; </#list><#else>not stated</#if>
 - Disclosure: <#if product.disclosure != "">${product.disclosure}<#else>none given</#if>
-- Ears, insertions: ${w.sample(product.sample)}
+- ${w.basis(product.sample)}: ${w.sample(product.sample)}
 <#if product.asked != "">
 - Maker asked: ${product.asked}
 </#if>
@@ -106,7 +106,7 @@ Probability: that the claim, as we read it, is true. U: expanded uncertainty (k 
 - Maker: ${w.answer(product, c)}
 </#if>
 <#if c.reply.text != "">
-- Maker’s reply (${c.reply.dated}): ${c.reply.text}
+- Maker's reply (${c.reply.dated}): ${c.reply.text}
 </#if>
 
 <#list c.figures as f>
@@ -163,6 +163,10 @@ ${w.whatDecides()}
 </#if>
 ## How it was measured
 
+<#if !sessions?has_content>
+${w.noSessions()}
+
+</#if>
 <#list sessions as s>
 <a id="${s.anchor}"></a>
 
@@ -181,7 +185,7 @@ ${w.whatDecides()}
 - Measuring chain: ${w.chain(s.chain)}
 </#if>
 <#if s.resolution != "" || s.stimuli?has_content>
-- Ears, insertions: ${w.sample(s.sample)}
+- ${w.basis(s.sample)}: ${w.sample(s.sample)}
 <#if s.resolution != "">
 - Bands: ${s.resolution}<#if s.levelsIn != "">, levels in ${s.levelsIn}</#if>
 </#if>

@@ -95,9 +95,15 @@
 
 <#function basis s><#return (s.kind == "ears")?then("Ears, insertions", "Taken from")></#function>
 
+<#function earsWith s><#return count(s.ears, "ear", "ears") + " with " + count(s.insertions, "insertion", "insertions")></#function>
+
+<#-- Where nothing speaks of an ear: before a microphone, on a fixture. -->
+<#function placings s><#return count(s.placings, "placing", "placings")></#function>
+
 <#function sample s>
   <#switch s.kind>
-    <#case "ears"><#return count(s.ears, "ear", "ears") + ", " + count(s.insertions, "insertion", "insertions")>
+    <#case "ears"><#return count(s.ears, "ear", "ears") + ", " + count(s.insertions, "insertion", "insertions") + (s.placings == 0)?then("", "; " + placings(s) + " without an ear")>
+    <#case "placings"><#return placings(s) + ", no ear named">
     <#case "figures"><#return count(s.count, "single figure", "single figures")>
     <#case "trials"><#return count(s.count, "trial of a panel", "trials of a panel")>
     <#default><#return "">
@@ -105,7 +111,8 @@
 </#function>
 
 <#function onSample s>
-  <#if s.kind == "ears"><#return " in " + count(s.ears, "ear", "ears") + " with " + count(s.insertions, "insertion", "insertions")></#if>
+  <#if s.kind == "ears"><#return " in " + earsWith(s) + (s.placings == 0)?then("", " and in " + placings(s) + " without an ear")></#if>
+  <#if s.kind == "placings"><#return " in " + placings(s)></#if>
   <#if s.kind == "figures" && s.count gt 1><#return " as the mean of " + s.count + " single figures"></#if>
   <#return "">
 </#function>
@@ -316,6 +323,15 @@
 
 <#function counts n><#return n.pass + " pass, " + n.marginal + " marginal, " + n.fail + " fail, " + n.untested + " untested"></#function>
 
+<#-- With nothing tested nothing is said of what measurements support. -->
+<#function tested p><#return p.claims?size gt p.counts.untested></#function>
+
+<#function inShort p>
+  <#if tested(p)><#return verdictsOf(p) + " " + decisive(p)></#if>
+  <#if p.claims?size == 0><#return "No claim about " + p.name + " is judged here."></#if>
+  <#return (p.claims?size == 1)?then("The one claim about " + p.name + " could not be tested.", "None of the " + p.claims?size + " claims about " + p.name + " could be tested.")>
+</#function>
+
 <#function verdictsOf p><#return "Of " + count(p.claims?size, "claim", "claims") + " about " + p.name + ", these measurements support " + p.counts.pass + ", do not support " + p.counts.fail + " and leave " + p.counts.marginal + " open; " + p.counts.untested + " could not be tested."></#function>
 
 <#function shortened text><#return (text?length lte 80)?then(text, text[0..78] + "…")></#function>
@@ -347,11 +363,19 @@
 </#function>
 
 <#function sure p>
-  <#local text = (p.sample.insertions == 0)?then("Nothing of it was measured in an ear", "Measured in " + count(p.sample.ears, "ear", "ears") + " with " + count(p.sample.insertions, "insertion", "insertions"))>
-  <#local text += "; a firm verdict is wrong at most " + p.doubt + " of the time, if the declared sizes of the uncertainty are right.">
+  <#local firm = (p.counts.pass + p.counts.fail == 0)?then("", "; a firm verdict is wrong at most " + p.doubt + " of the time, if the declared sizes of the uncertainty are right")>
+  <#return measuredIn(p.sample) + firm + "." + otherWays(p)>
+</#function>
+
+<#function measuredIn s>
+  <#if s.ears gt 0><#return "Measured" + onSample(s)></#if>
+  <#return (s.placings gt 0)?then("Measured in " + placings(s) + ", no ear named", "Nothing of it was measured in an ear")>
+</#function>
+
+<#function otherWays p>
+  <#if p.robust.of == 0 || !tested(p)><#return ""></#if>
   <#local changing = p.robust.of - p.robust.same>
-  <#if p.robust.of gt 0><#local text += " " + count(p.robust.of, "sentence", "sentences") + " can fairly be read in other ways; " + (changing == 0)?then("no verdict", "the verdict" + (p.robust.of == 1)?then("", " of " + (changing == p.robust.of)?then("each", changing + " of them"))) + " depends on which."></#if>
-  <#return text>
+  <#return " " + count(p.robust.of, "sentence", "sentences") + " can fairly be read in other ways; " + (changing == 0)?then("no verdict", "the verdict" + (p.robust.of == 1)?then("", " of " + (changing == p.robust.of)?then("each", changing + " of them"))) + " depends on which.">
 </#function>
 
 <#function untestedOf p>
@@ -429,6 +453,8 @@
 
 <#-- How it was measured -->
 
+<#function noSessions><#return "Nothing was measured: there are claims only."></#function>
+
 <#function openEar s><#return s.openEarScaled?then("measured; where a level was spared, shifted from another level", "measured at every level")></#function>
 
 <#function settings s><#return s.settingsSwitchedInPlace?then("switched without taking the product out", "switched between insertions")></#function>
@@ -470,7 +496,11 @@
 <#-- What must be said wherever protection is spoken of. -->
 <#function caution c>
   <#switch c.key>
-    <#case "measured on"><#return "Measured on " + count(c.ears, "ear", "ears") + " with " + count(c.insertions, "insertion", "insertions") + ". The numbers describe these ears and these samples; other ears will differ.">
+    <#case "measured on">
+      <#local aside = (c.placings == 0)?then("", " Measured besides in " + placings(c) + " without an ear.")>
+      <#if c.ears gt 0><#return "Measured on " + earsWith(c) + ". The numbers describe these ears and these samples; other ears will differ." + aside></#if>
+      <#if c.placings gt 0><#return "Measured in " + placings(c) + ", no ear named: the numbers describe these samples, and not what reaches an ear."></#if>
+      <#return "Nothing was measured in an ear: no number here says what reaches an ear.">
     <#case "not a rating"><#return "This is not a rating. A rating needs the standard procedure and a qualified laboratory.">
     <#case "no impulses"><#return "Impulse noise was not measured. Nothing here says what shots, blows or explosions do to the ear.">
     <#case "some impulses"><#return "Impulse noise was measured only under the stimuli listed here; nothing is said of other impulses.">

@@ -23,6 +23,7 @@ final class Cautions {
         return Fields.of("key", key)
                 .and("ears", counted.ears())
                 .and("insertions", counted.insertions())
+                .and("placings", counted.placings())
                 .map();
     }
 

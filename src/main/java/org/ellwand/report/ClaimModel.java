@@ -157,7 +157,7 @@ final class ClaimModel {
                 .map();
     }
 
-    /** What was counted: ears with insertions, figures, trials of a panel, or nothing. */
+    /** What was counted: ears with insertions, placings without an ear, figures, trials of a panel, or nothing. */
     Map<String, Object> sample() {
         return plain.filter(p -> !p.cells().isEmpty()).map(this::sample).orElse(Counted.other("none", 0));
     }
@@ -173,7 +173,7 @@ final class ClaimModel {
             return trials > 0 ? Counted.other("trials", trials) : Counted.other("none", 0);
         }
         Counted counted = ConditionText.counted(judgement, name(), audit.sessions());
-        return counted.insertions() > 0 ? counted.model() : Counted.other("none", 0);
+        return counted.insertions() + counted.placings() > 0 ? counted.model() : Counted.other("none", 0);
     }
 
     private String name() {

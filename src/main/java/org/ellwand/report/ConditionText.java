@@ -11,7 +11,7 @@ import org.ellwand.claim.Rule;
 import org.ellwand.measurement.Conditions;
 import org.ellwand.measurement.Session;
 
-/** Under which conditions a claim was tested, and on how many ears. */
+/** Under which conditions a claim was tested, and how much was read for it. */
 final class ConditionText {
     private ConditionText() {}
 

@@ -36,7 +36,7 @@ final class ProductModel {
                     numbered.size() + 1, anchors.of(anchor + "-" + claim.claim().id()), claim));
         }
         List<Object> claims = Abreast.each(numbered, claim -> claim(claim, figures));
-        Counted counted = counted();
+        Counted counted = Counted.ofProduct(product.name(), audit.sessions());
         return Fields.of("anchor", anchor)
                 .and(about())
                 .and("counts", counts())
@@ -120,11 +120,5 @@ final class ProductModel {
                 .filter(claim -> claim.otherwise().stream().allMatch(other -> other.verdict() == claim.verdict()))
                 .count();
         return Fields.of("same", same).and("of", tried.size()).map();
-    }
-
-    private Counted counted() {
-        return Counted.of(
-                audit.sessions(),
-                reading -> reading.get("device").map(product.name()::equals).orElse(false));
     }
 }

@@ -35,11 +35,7 @@ public final class ResultModel {
      * @param product its name
      */
     public static List<Object> cautions(Audit audit, String product) {
-        return Cautions.of(
-                Counted.of(
-                        audit.sessions(),
-                        reading -> reading.get("device").filter(product::equals).isPresent()),
-                audit.sessions());
+        return Cautions.of(Counted.ofProduct(product, audit.sessions()), audit.sessions());
     }
 
     private static Map<String, Object> of(Audit audit, ProductAudit product, ClaimAudit claim, Sentences sentences) {

@@ -97,7 +97,7 @@ class JudgementTest {
         assertThat(noted.verdict()).isEqualTo(Verdict.PASS);
         assertThat(noted.notes())
                 .containsExactly(
-                        "speaks of the ears measured, not of people: crew-01-left",
+                        "speaks not of people, but of the ears measured: crew-01-left",
                         "no reading under these conditions");
         Judgement same = judgement();
         assertThat(same.noted(List.of())).isSameAs(same);

@@ -44,20 +44,20 @@ class RuleNotesTest {
         assertThat(Bench.judge(RULE + ", ears: each, units: each", plug(bench()).session())
                         .notes())
                 .containsExactly(
-                        "speaks of the ears measured, not of people: crew-01-left",
-                        "speaks of the units measured, not of the product: (unit)");
+                        "speaks not of people, but of the ears measured: crew-01-left",
+                        "speaks not of the product, but of the units measured: (unit)");
         assertThat(Bench.judge(RULE + ", units: each", units(2)).notes())
-                .containsExactly("speaks of the units measured, not of the product: SN-000, SN-001");
+                .containsExactly("speaks not of the product, but of the units measured: SN-000, SN-001");
     }
 
     @Test
     void moreThanThirtyNamesAreCounted() {
         assertThat(Bench.judge(RULE + ", units: each", units(30)).notes())
-                .anyMatch(n -> n.startsWith("speaks of the units")
+                .anyMatch(n -> n.startsWith("speaks not of the product")
                         && n.contains("SN-000, SN-001, SN-002")
                         && n.endsWith("SN-029"));
         assertThat(Bench.judge(RULE + ", units: each", units(31)).notes())
-                .contains("speaks of the units measured, not of the product: 31 of them, SN-000 to SN-030");
+                .contains("speaks not of the product, but of the units measured: 31 of them, SN-000 to SN-030");
     }
 
     /** Where nothing tells the spread, nothing is said of a lot. */
@@ -107,7 +107,7 @@ class RuleNotesTest {
         assertThat(judgement.cells()).hasSize(1);
         assertThat(judgement.notes())
                 .hasSize(2)
-                .anyMatch(n -> n.equals("speaks of the ears measured, not of people: crew-01-left"))
+                .anyMatch(n -> n.equals("speaks not of people, but of the ears measured: crew-01-left"))
                 .contains("not used: no open-ear reading of the same ear and stimulus in session yard");
     }
 }
