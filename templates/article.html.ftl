@@ -21,7 +21,7 @@
 <figure><img src="${f.path}" alt="${f.alt}"></figure>
 </#list>
 <#list product.claims as c>
-<p>${c.number}. ${w.sentence(product, c)}<#list w.caveats(c) as note> Note: ${w.full(note.text)}</#list><#if c.reply.text != ""> The maker replied (${c.reply.dated}): ${c.reply.text}</#if></p>
+<p>${c.number}. ${w.sentence(product, c)}<#list w.caveats(c) as note> Note: ${w.full(note)}</#list><#if c.reply.text != ""> The maker replied (${c.reply.dated}): ${c.reply.text}</#if></p>
 <#list c.figures as f>
 <figure><img src="${f.path}" alt="${f.alt}"></figure>
 </#list>

@@ -24,7 +24,7 @@ Not tested: ${w.untestedOf(product)}. ${w.neverTested()}
 
 </#list>
 <#list product.claims as c>
-${c.number}. ${w.sentence(product, c)}<#list w.caveats(c) as note> Note: ${w.full(note.text)}</#list><#if c.reply.text != ""> The maker replied (${c.reply.dated}): ${c.reply.text}</#if>
+${c.number}. ${w.sentence(product, c)}<#list w.caveats(c) as note> Note: ${w.full(note)}</#list><#if c.reply.text != ""> The maker replied (${c.reply.dated}): ${c.reply.text}</#if>
 
 <#list c.figures as f>
 ![${f.alt}](${f.path?no_esc})

@@ -204,12 +204,15 @@
 
 <#-- How far it is from the claim -->
 
+<#-- What lies between two percentages is no percentage of either. -->
+<#function points text><#return text?ends_with(" %")?then(text?remove_ending("%") + "percentage points", text)></#function>
+
 <#function difference c>
   <#local d = c.claimed>
   <#if d.side == "" || d.kind == "none"><#return ""></#if>
   <#if d.side == "inside"><#return "inside"></#if>
-  <#if d.side == "equal"><#return d.difference></#if>
-  <#return (c.measured.bound == "")?then("", "beyond ") + (d.side == "below")?then("−", "+") + d.difference>
+  <#if d.side == "equal"><#return points(d.difference)></#if>
+  <#return (c.measured.bound == "")?then("", "beyond ") + (d.side == "below")?then("−", "+") + points(d.difference)>
 </#function>
 
 <#function differenceFrom c>
@@ -237,8 +240,8 @@
     <#case "most"><#local than = "the claimed maximum of " + d.value><#break>
     <#default><#local than = "the claimed " + d.value>
   </#switch>
-  <#local beyond = (d.againstUncertainty == "")?then("", (d.againstUncertainty == "more")?then(", more than the uncertainty of ", ", not more than the uncertainty of ") + c.measured.expandedUncertainty)>
-  <#return "That is " + (c.measured.bound == "")?then("", "more than ") + d.difference + " " + d.side + " " + than + beyond + ".">
+  <#local beyond = (d.againstUncertainty == "")?then("", (d.againstUncertainty == "more")?then(", more than the uncertainty of ", ", not more than the uncertainty of ") + points(c.measured.expandedUncertainty))>
+  <#return "That is " + (c.measured.bound == "")?then("", "more than ") + points(d.difference) + " " + d.side + " " + than + beyond + ".">
 </#function>
 
 <#-- Why -->
@@ -289,7 +292,7 @@
 
 <#function ranged c>
   <#if curve(c.measured) == ""><#return ""></#if>
-  <#return "Over the bands" + (c.measured.decides.of gt 1)?then(", in " + c.measured.decides.name + ",", "") + (c.measured.curve.lowest.value == c.measured.curve.highest.value)?then(" it was ", " it ran ") + curve(c.measured) + ".">
+  <#return "Over the bands" + (c.measured.decides.of gt 1)?then(" (" + c.measured.decides.name + ")", "") + (c.measured.curve.lowest.value == c.measured.curve.highest.value)?then(" it was ", " it ran ") + curve(c.measured) + ".">
 </#function>
 
 <#function outcome c>
@@ -310,8 +313,25 @@
   <#return "Read otherwise the verdict changes (" + differing?map(o -> o.name + ": " + o.verdict)?join(", ") + ").">
 </#function>
 
-<#-- What the sentences of an article do not say already. -->
-<#function caveats c><#return c.notes?filter(note -> note.key != "differs-under" && note.key != "same-under-all")></#function>
+<#-- What the sentences of an article do not say already, as texts. -->
+<#function caveats c>
+  <#local shifted = c.notes?filter(note -> note.key == "scaled-open-ear")>
+  <#local others = c.notes?filter(note -> !["differs-under", "same-under-all", "scaled-open-ear"]?seq_contains(note.key))>
+  <#return (shifted?size == 0)?then([], [openEars(shifted)]) + others?map(note -> note.text)>
+</#function>
+
+<#-- One open ear after another would be a sentence each; which was shifted by how much stands in the audit. -->
+<#function openEars notes>
+  <#if notes?size == 1><#return notes?first.text></#if>
+  <#return "open ears measured under " + join(told(notes, "stimulus")) + " and shifted by " + join(told(notes, "shift")) + " dB (" + join(told(notes, "session")) + ")">
+</#function>
+
+<#-- What several notes tell under one name, each once. -->
+<#function told notes name>
+  <#local texts = []>
+  <#list notes as note><#list note.figures?filter(figure -> figure.name == name && !texts?seq_contains(figure.text)) as figure><#local texts += [figure.text]></#list></#list>
+  <#return texts>
+</#function>
 
 <#function sentence p c>
   <#if c.measured.value == ""><#return said(p, c) + " " + outcome(c)></#if>
@@ -408,8 +428,8 @@
 <#function apart t>
   <#local start = "On “" + t.topic + "”, by the newest claims: " + join(t.of?map(e -> foundIn(e)))>
   <#switch t.apart.againstUncertainty>
-    <#case "more"><#return start + "; " + t.apart.size + " apart, more than the uncertainty of the difference. For whom this matters, it decides.">
-    <#case "less"><#return start + "; " + t.apart.size + " apart, not more than the uncertainty of the difference. It does not decide.">
+    <#case "more"><#return start + "; " + points(t.apart.size) + " apart, more than the uncertainty of the difference. For whom this matters, it decides.">
+    <#case "less"><#return start + "; " + points(t.apart.size) + " apart, not more than the uncertainty of the difference. It does not decide.">
     <#default><#return start + ". The rules differ, or an uncertainty is not known, so no difference is given.">
   </#switch>
 </#function>

@@ -110,7 +110,7 @@ class AnswerTest {
         assertThat(audit())
                 .contains("- Maker: asked on 2026-07-01, answered on 2026-08-12; the answer is printed and not judged:"
                         + " what we assumed above is assumed still\n")
-                .contains("- Maker’s reply (2026-08-12): By and large, yes.\n");
+                .contains("- Maker's reply (2026-08-12): By and large, yes.\n");
         assertThat(run("ask"))
                 .isEqualTo(new CommandLineRun(
                         0,

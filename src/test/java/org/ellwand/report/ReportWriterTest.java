@@ -105,7 +105,7 @@ class ReportWriterTest {
                                 + " We read this as mean attenuation, flood, 125 Hz to 8 kHz, 90 to 100 dB SPL: 15 to 21 dB."
                                 + " We measured 17.9 dB in 2 ears with 6 insertions (95 % interval 16.9 to 18.9 dB; left, the least"
                                 + " favourable of 2). That is 0.1 dB below the claimed 18 dB, not more than the uncertainty of 1.0 dB."
-                                + " Over the bands, in left, it ran from 15.7 dB at 125 Hz to 19.8 dB at 2 kHz."
+                                + " Over the bands (left) it ran from 15.7 dB at 125 Hz to 19.8 dB at 2 kHz."
                                 + " These measurements support the claim as we read it (pass). Read otherwise the verdict changes"
                                 + " (strict: marginal). Note: ")
                 .contains("It was not tested: needs an impulse source and a test fixture.")
