@@ -34,7 +34,8 @@ import picocli.CommandLine.Spec;
         footer = {
             "",
             "Example: third-octave levels of ear.wav, with a calibrator recorded in cal.wav, and the level every 10 ms:",
-            "  ellwand bands ear.wav --calibration cal.wav --calibrated-at \"94 dB SPL\" --out ear.csv --trace ear-trace.csv",
+            "  ellwand bands ear.wav --calibration cal.wav --calibrated-at \"94 dB SPL\" \\",
+            "    --out ear.csv --trace ear-trace.csv",
             "Without --out the sheet goes to standard output. A session names it under 'data' with 'layout: rows'."
         })
 final class BandsCommand implements Callable<Integer> {

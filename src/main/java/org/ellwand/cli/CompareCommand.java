@@ -46,7 +46,8 @@ import picocli.CommandLine.Spec;
         footer = {
             "",
             "Example: what the new firmware changed, in one folder; and a build that fails where a verdict got worse:",
-            "  ellwand compare yard yard --first-firmware 2.0 --second-firmware 2.1 --fail-on worse"
+            "  ellwand compare yard yard --first-firmware 2.0 --second-firmware 2.1 \\",
+            "    --fail-on worse"
         })
 final class CompareCommand implements Callable<Integer> {
     private static final int LARGEST_RECORD = 200_000_000;

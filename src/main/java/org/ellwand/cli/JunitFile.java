@@ -2,6 +2,7 @@ package org.ellwand.cli;
 
 import java.io.IOException;
 import java.nio.file.Files;
+import java.nio.file.LinkOption;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
 import java.util.Map;
@@ -24,7 +25,7 @@ final class JunitFile {
     /**
      * Looks whether the file may be written, before anything takes time.
      *
-     * @throws InputException if it would stand among the inputs or is a folder or a device, or its folder is not there or may not be written
+     * @throws InputException if it would stand among the inputs or is a folder, a link or a device, or its folder is not there or may not be written
      */
     static Optional<JunitFile> at(Optional<Path> asked, Path report, Path audited) throws InputException, IOException {
         if (asked.isEmpty()) {
@@ -46,8 +47,8 @@ final class JunitFile {
         if (Files.isDirectory(file)) {
             throw refused("is a folder; give a file");
         }
-        if (Files.exists(file) && !Files.isRegularFile(file)) {
-            throw refused("is a device or a pipe, and would be replaced; give a file");
+        if (Files.exists(file, LinkOption.NOFOLLOW_LINKS) && !Files.isRegularFile(file, LinkOption.NOFOLLOW_LINKS)) {
+            throw refused("is a link, a device or a pipe, and would be replaced; give a file");
         }
         if (!isInReport() && !Files.isDirectory(file.resolveSibling(""))) {
             throw refused("lies in a folder that is not there");

@@ -80,7 +80,7 @@ final class ManualPage {
         for (String line : command.usageMessage().footer()) {
             if (line.startsWith(" ")) {
                 macro("nf");
-                line("    " + escaped(line.strip()));
+                line("  " + escaped(line));
                 macro("fi");
             } else {
                 macro("PP");

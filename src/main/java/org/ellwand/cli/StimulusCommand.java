@@ -25,10 +25,10 @@ import picocli.CommandLine.Spec;
         footer = {
             "",
             "Example: pink noise at five levels, for an onset:",
-            "  ellwand stimulus pink --level \"-45 dB\" --level \"-40 dB\" --level \"-35 dB\" --level \"-30 dB\" --level \"-25 dB\" --out"
-                    + " series.wav",
-            "It prints the parts with their times after the mark; a session takes them as 'from' and 'to' with",
-            "'times from: sync mark'. Sounds at high levels harm hearing: begin soft, keep to what a safe exposure allows."
+            "  ellwand stimulus pink --level \"-45 dB\" --level \"-40 dB\" --level \"-35 dB\" \\",
+            "    --level \"-30 dB\" --level \"-25 dB\" --out series.wav",
+            "It prints the parts with their times after the mark; a session takes them as 'from' and 'to' with"
+                    + " 'times from: sync mark'. Sounds at high levels harm hearing: begin soft, keep to what a safe exposure allows."
         })
 final class StimulusCommand implements Callable<Integer> {
     private static final double LEAST_DB = -90;

@@ -178,12 +178,22 @@ class AuditCommandTest {
     }
 
     @Test
-    void testResultsReplaceNoDevice() {
-        assumeTrue(Files.exists(Path.of("/dev/null")), "there is no /dev/null");
-        assertThat(run(yard.toString(), "--junit=/dev/null"))
+    void testResultsReplaceNoLink() throws IOException {
+        // As /dev/stdout is one.
+        Path link = temp.resolve("link.xml");
+        Path results = Files.writeString(temp.resolve("results.xml"), "mine");
+        try {
+            Files.createSymbolicLink(link, results);
+        } catch (UnsupportedOperationException | FileSystemException e) {
+            assumeTrue(false, "this system makes no links");
+        }
+        assertThat(run(yard.toString(), "--junit", link.toString()))
                 .isEqualTo(new CommandLineRun(
-                        2, "", "--junit /dev/null: is a device or a pipe, and would be replaced; give a file\n"));
+                        2,
+                        "",
+                        "--junit " + link + ": is a link, a device or a pipe, and would be replaced; give a file\n"));
         assertThat(steps.scope).isNull();
+        assertThat(results).hasContent("mine");
     }
 
     @Test

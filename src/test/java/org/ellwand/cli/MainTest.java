@@ -9,6 +9,7 @@ import java.util.List;
 import java.util.Map;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import picocli.CommandLine;
 
 class MainTest {
     @TempDir
@@ -44,6 +45,17 @@ class MainTest {
             assertThat(CommandLineRun.of(all, command, "--help").out())
                     .contains("Example: ")
                     .contains("ellwand " + command);
+        }
+    }
+
+    /** A help text is wrapped, and a command that was wrapped is two when it is pasted. */
+    @Test
+    void aCommandOfAnExampleIsOneToTheShell() {
+        for (Object command : Main.commands(new java.io.PrintWriter(java.io.Writer.nullWriter()))) {
+            assertThat(new CommandLine(command).getCommandSpec().usageMessage().footer())
+                    .filteredOn(line -> line.startsWith("  "))
+                    .isNotEmpty()
+                    .allSatisfy(line -> assertThat(line).hasSizeLessThanOrEqualTo(80));
         }
     }
 
