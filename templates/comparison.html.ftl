@@ -21,6 +21,7 @@ th,td{padding:.35rem .6rem;text-align:left;vertical-align:top;border-bottom:1px 
 th{font-weight:600}
 td.n,th.n{text-align:right}
 td.n,td.v{white-space:nowrap}
+td:nth-child(2),td:last-child{min-width:12rem}
 tr.worse td:first-child{border-left:.3rem solid var(--ink)}
 @page{size:A4 landscape;margin:15mm}
 @media print{body{margin:0;max-width:none;font-size:9.5pt}}

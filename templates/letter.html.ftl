@@ -32,7 +32,7 @@ dd{margin:0;min-width:0}
 <#if dated != ""><p>${dated}</p></#if>
 <h1>Questions about ${product}</h1>
 <p>Dear Sir or Madam,</p>
-<p>we are comparing what is published about ${product} with measurements in real ears, and will publish what we find. The sentences below leave open things on which the result depends. Rather than guess in silence, we ask you. Until we hear from you we assume what stands beside each question, and we print that we assumed it.</p>
+<p>we are comparing what is published about ${product} with measurements of our own, and will publish what we find. The sentences below leave open things on which the result depends. Rather than guess in silence, we ask you. Until we hear from you we assume what stands beside each question, and we print that we assumed it.</p>
 <p><#if answerBy != "">We should be grateful for your answer by ${answerBy}.<#else>We should be grateful for your answer.</#if> Please answer by number and letter; “as assumed” is an answer, and so is “we do not know”.</p>
 <#if reply.text != "">
 <p>Thank you for your answer of ${reply.dated}: “${reply.text}” What it did not settle is asked here.</p>

@@ -15,7 +15,7 @@ ${dated}
 
 Dear Sir or Madam,
 
-we are comparing what is published about ${product} with measurements in real ears, and will publish what we find. The sentences below leave open things on which the result depends. Rather than guess in silence, we ask you. Until we hear from you we assume what stands beside each question, and we print that we assumed it.
+we are comparing what is published about ${product} with measurements of our own, and will publish what we find. The sentences below leave open things on which the result depends. Rather than guess in silence, we ask you. Until we hear from you we assume what stands beside each question, and we print that we assumed it.
 
 <#if answerBy != "">
 We should be grateful for your answer by ${answerBy}. <#else>We should be grateful for your answer. </#if>Please answer by number and letter; “as assumed” is an answer, and so is “we do not know”.

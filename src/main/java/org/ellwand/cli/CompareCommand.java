@@ -202,11 +202,15 @@ final class CompareCommand implements Callable<Integer> {
         FolderContents contents = read.get(place);
         if (contents == null) {
             contents = FolderContents.read(from);
-            if (first.toRealPath().equals(second.toRealPath())) {
+            if (isOneFolder()) {
                 read.put(place, contents);
             }
         }
         return contents;
+    }
+
+    private boolean isOneFolder() throws IOException {
+        return first.toRealPath().equals(second.toRealPath());
     }
 
     private SortedMap<String, byte[]> files(Comparison comparison) throws InputException, IOException {
@@ -226,9 +230,15 @@ final class CompareCommand implements Callable<Integer> {
         return files;
     }
 
-    private static String name(Path from, Scope scope) {
+    /** Of one folder what tells the sides apart says enough, and is what a reader of a correction can understand. */
+    private String name(Path from, Scope scope) throws IOException {
         String narrowed = scope.words();
-        return from + (narrowed.isEmpty() ? "" : " (" + narrowed + ")");
+        if (narrowed.isEmpty()) {
+            return from.toString();
+        }
+        boolean both =
+                !firstScope.scope().equals(Scope.all()) && !secondScope.scope().equals(Scope.all());
+        return both && isOneFolder() ? narrowed : from + " (" + narrowed + ")";
     }
 
     private void say(Comparison comparison) {

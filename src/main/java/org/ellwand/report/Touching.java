@@ -9,6 +9,7 @@ import org.ellwand.audit.Judgement;
 import org.ellwand.check.Finding;
 import org.ellwand.claim.Rule;
 import org.ellwand.measurement.Conditions;
+import org.ellwand.measurement.Reading;
 
 /** Which findings about the data touch which cells. */
 final class Touching {
@@ -88,7 +89,7 @@ final class Touching {
 
     /** The open ear enters every cell of its session, whatever device the cell is of. */
     private static boolean isOpenEar(String name, String reading) {
-        return name.equals("device") && reading.contains("device=open ear");
+        return name.equals("device") && says(reading, name, Reading.OPEN_EAR);
     }
 
     private static boolean bandsAgree(Finding finding, CellResult cell) {

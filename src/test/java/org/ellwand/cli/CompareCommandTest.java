@@ -80,6 +80,16 @@ class CompareCommandTest {
         return run(args);
     }
 
+    /** A correction is printed for readers to whom the place of the folder says nothing. */
+    @Test
+    void theSidesOfOneFolderAreCalledByWhatTellsThemApart() throws IOException {
+        compare("--trials=1000");
+        assertThat(out.resolve("comparison.md")).content().startsWith("# firmware 2.1 against firmware 2.0\n");
+        assertThat(out.resolve("correction.md")).content().contains("between firmware 2.0 and firmware 2.1.");
+        run("compare", yard.toString(), yard.toString(), "--second-firmware=2.1", "--out", out.toString());
+        assertThat(out.resolve("comparison.md")).content().contains(" (firmware 2.1) against ");
+    }
+
     /** Attenuation is spoken of here as in a report. */
     @Test
     void everyPageSaysWhatItIsNot() throws IOException {

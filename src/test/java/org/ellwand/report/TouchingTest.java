@@ -5,13 +5,16 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Map;
 import org.ellwand.audit.Audit;
+import org.ellwand.audit.CellResult;
 import org.ellwand.audit.FolderContents;
 import org.ellwand.audit.Judgement;
 import org.ellwand.audit.ProductAudit;
 import org.ellwand.audit.Scope;
 import org.ellwand.check.Finding;
 import org.ellwand.input.InputException;
+import org.ellwand.words.Remark;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 
@@ -48,5 +51,25 @@ class TouchingTest {
     void nothingTouchesWhatWasWorkedOutFromAPrintedTable() {
         assertThat(audit.findings()).isNotEmpty();
         assertThat(checks("rating-box")).isEmpty();
+    }
+
+    private static Finding about(String device) {
+        return new Finding(
+                "level drift",
+                "yard",
+                "device=" + device + ", ear=left",
+                List.of(),
+                Remark.of("odd-insertion"),
+                Finding.Errs.EITHER,
+                Finding.Consequence.NOTED);
+    }
+
+    /** A product may be called much like the ear without one. */
+    @Test
+    void whatTheOpenEarDidTouchesEveryDeviceAndWhatAProductDidItsOwn() {
+        CellResult cell = SampleCells.number(Map.of("device", "Skerry", "ear", "left"), 20, 1, 0.9);
+        assertThat(Touching.touches(about("open ear"), cell)).isTrue();
+        assertThat(Touching.touches(about("Skerry"), cell)).isTrue();
+        assertThat(Touching.touches(about("open ear plug"), cell)).isFalse();
     }
 }
