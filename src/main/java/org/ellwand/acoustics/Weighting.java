@@ -1,5 +1,7 @@
 package org.ellwand.acoustics;
 
+import org.ellwand.amount.Unit;
+
 /**
  * Frequency weightings A, C and Z of IEC 61672-1:2013, annex E, with the exact pole frequencies.
  *
@@ -9,38 +11,56 @@ package org.ellwand.acoustics;
  */
 public enum Weighting {
     /** Weighting A. */
-    A {
+    A(Unit.DB_A) {
         @Override
         double relative(double f) {
             double s = f * f;
             return 20
-                    * Math.log10(F4
-                            * F4
+                    * Math.log10(F4_HZ
+                            * F4_HZ
                             * s
                             * s
-                            / ((s + F1 * F1) * Math.sqrt(s + F2 * F2) * Math.sqrt(s + F3 * F3) * (s + F4 * F4)));
+                            / ((s + F1_HZ * F1_HZ)
+                                    * Math.sqrt(s + F2_HZ * F2_HZ)
+                                    * Math.sqrt(s + F3_HZ * F3_HZ)
+                                    * (s + F4_HZ * F4_HZ)));
         }
     },
     /** Weighting C. */
-    C {
+    C(Unit.DB_C) {
         @Override
         double relative(double f) {
             double s = f * f;
-            return 20 * Math.log10(F4 * F4 * s / ((s + F1 * F1) * (s + F4 * F4)));
+            return 20 * Math.log10(F4_HZ * F4_HZ * s / ((s + F1_HZ * F1_HZ) * (s + F4_HZ * F4_HZ)));
         }
     },
     /** No weighting: 0 dB at every frequency. */
-    Z {
+    Z(Unit.DB_SPL) {
         @Override
         double relative(double f) {
             return 0;
         }
     };
 
-    private static final double F1 = 20.598997057618316;
-    private static final double F2 = 107.65264864304629;
-    private static final double F3 = 737.8622307362901;
-    private static final double F4 = 12194.217147998012;
+    /** Frequency of the two lowest poles of A and C, in Hz. */
+    public static final double F1_HZ = 20.598997057618316;
+    /** Frequency of the second pole of A, in Hz. */
+    public static final double F2_HZ = 107.65264864304629;
+    /** Frequency of the third pole of A, in Hz. */
+    public static final double F3_HZ = 737.8622307362901;
+    /** Frequency of the two highest poles of A and C, in Hz. */
+    public static final double F4_HZ = 12194.217147998012;
+
+    private final Unit levelUnit;
+
+    Weighting(Unit levelUnit) {
+        this.levelUnit = levelUnit;
+    }
+
+    /** {@return the unit of levels in this weighting} */
+    public Unit levelUnit() {
+        return levelUnit;
+    }
 
     abstract double relative(double frequencyHz);
 

@@ -1,7 +1,6 @@
 package org.ellwand.amount;
 
 import java.util.Arrays;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -19,6 +18,11 @@ public final class Phrases {
     private static final Pattern RANGE = Pattern.compile("(.*?)\\s+to\\s+(.*)");
     private static final Pattern SIDED = Pattern.compile("(at least|at most|below|above)\\s+(.*)");
     private static final Pattern UNEQUAL = Pattern.compile("\\+\\s*([\\d.][^/]*?)\\s*/\\s*-\\s*([\\d.].*)");
+    /** Two distances in another way. */
+    private static final Pattern PAIR = Pattern.compile(".*/\\s*[+-].*");
+    /** As a range is often printed: 15-21 dB, 15 – 21 dB. */
+    private static final Pattern DASHED = Pattern.compile("(.*?\\d.*?)\\s*[-\u2010-\u2015]\\s*(\\d.*)");
+
     private static final int MOST_DIGITS = 9;
 
     private Phrases() {}
@@ -58,13 +62,35 @@ public final class Phrases {
         if (range.matches()) {
             return new IntervalPhrase(range(range.group(1), range.group(2), text), Optional.empty());
         }
-        Matcher single = AMOUNT.matcher(normal);
-        if (!single.matches()) {
-            throw new PhraseException("'" + text + "' is not an interval: accepted are '18 dB', '18 dB ± 3 dB',"
-                    + " '15 to 21 dB', 'at least 15 dB', 'at most 3 %', 'below 90 dB SPL', 'above 90 dB SPL'");
+        refuseDash(normal, text);
+        if (!isAmount(normal)) {
+            throw noInterval(text);
         }
         Amount bare = amount(text);
         return new IntervalPhrase(Interval.of(bare.value(), bare.value(), bare.unit()), Optional.of(bare));
+    }
+
+    private static PhraseException noInterval(String text) {
+        return new PhraseException("'" + text + "' is not an interval: accepted are '18 dB', '18 dB ± 3 dB',"
+                + " '15 to 21 dB', 'at least 15 dB', 'at most 3 %', 'below 90 dB SPL', 'above 90 dB SPL'");
+    }
+
+    private static void refuseDash(String normal, String text) throws PhraseException {
+        Matcher dashed = DASHED.matcher(normal);
+        if (dashed.matches() && isKnown(dashed.group(1))) {
+            throw new PhraseException("'" + text + "': a range is written with 'to', as '" + dashed.group(1) + " to "
+                    + dashed.group(2) + "'");
+        }
+    }
+
+    private static boolean isKnown(String text) {
+        Matcher matcher = AMOUNT.matcher(text);
+        return matcher.matches()
+                && (matcher.group(2).isEmpty() || Unit.spelled(matcher.group(2)).isPresent());
+    }
+
+    private static boolean isAmount(String text) {
+        return AMOUNT.matcher(text).matches();
     }
 
     /**
@@ -83,21 +109,23 @@ public final class Phrases {
         if (unequal.matches()) {
             return unequal(unequal.group(1), unequal.group(2), text);
         }
-        if (!AMOUNT.matcher(normal).matches()) {
+        if (!isAmount(normal) || PAIR.matcher(normal).matches()) {
             throw new PhraseException(
                     "'" + text + "' is not a tolerance: accepted are '3 dB', '+3 dB / -2 dB', '10 %', 'rounding'");
         }
         Amount amount = amount(text);
         refuseNegative(amount.value(), text);
-        return amount.unit() == Unit.PERCENT
-                ? new Tolerance.Relative(amount.value())
-                : new Tolerance.Absolute(amount.value(), amount.value(), amount.unit());
+        return reaching(amount.value(), amount.value(), amount.unit());
+    }
+
+    private static Tolerance reaching(double below, double above, Unit unit) {
+        return unit == Unit.PERCENT ? new Tolerance.Relative(below, above) : new Tolerance.Absolute(below, above, unit);
     }
 
     private static Tolerance unequal(String above, String below, String text) throws PhraseException {
         Amount down = amount(below);
         Amount up = amount(above.matches(NUMBER) ? above + " " + down.unit().symbol() : above);
-        return new Tolerance.Absolute(down.value(), inUnit(up, down.unit(), text), down.unit());
+        return reaching(down.value(), inUnit(up, down.unit(), text), down.unit());
     }
 
     private static void refuseNegative(double value, String text) throws PhraseException {
@@ -119,6 +147,9 @@ public final class Phrases {
 
     /** The unit may stand once, behind: {@code 18 ± 3 dB}. A plain dB about a level is a difference. */
     private static Interval around(String centre, String half, String text) throws PhraseException {
+        if (!isAmount(centre) || !isAmount(half)) {
+            throw noInterval(text);
+        }
         Amount distance = amount(half);
         Amount middle = amount(bare(centre) ? centre + " " + distance.unit().symbol() : centre);
         refuseNegative(distance.value(), text);
@@ -133,6 +164,9 @@ public final class Phrases {
     }
 
     private static Interval range(String from, String to, String text) throws PhraseException {
+        if (!isAmount(from) || !isAmount(to)) {
+            throw noInterval(text);
+        }
         Amount upper = amount(to);
         Amount lower = amount(bare(from) ? from + " " + upper.unit().symbol() : from);
         double low = inUnit(lower, upper.unit(), text);
@@ -174,17 +208,20 @@ public final class Phrases {
         if (spelling.isEmpty()) {
             return Unit.NONE;
         }
-        Optional<Unit> unit = Unit.spelled(spelling);
-        if (unit.isEmpty()) {
-            String known = Arrays.stream(Unit.values())
-                    .filter(u -> u != Unit.NONE)
-                    .map(Unit::symbol)
-                    .collect(Collectors.joining(", "));
-            String what = spelling.startsWith(",")
-                    ? "'" + text + "': numbers have a decimal point, not a comma"
-                    : String.format(Locale.ROOT, "'%s': unknown unit '%s': accepted are %s", text, spelling, known);
-            throw new PhraseException(what);
+        return Unit.spelled(spelling).orElseThrow(() -> new PhraseException("'" + text + "': " + wrong(spelling)));
+    }
+
+    private static String wrong(String spelling) {
+        if (spelling.startsWith(",")) {
+            return "numbers have a decimal point, not a comma";
         }
-        return unit.get();
+        String known = Arrays.stream(Unit.values())
+                .filter(unit -> unit != Unit.NONE)
+                .map(Unit::symbol)
+                .collect(Collectors.joining(", "));
+        String meant = Unit.resembling(spelling)
+                .map(unit -> " (did you mean '" + unit.symbol() + "'?)")
+                .orElse("");
+        return "unknown unit '" + spelling + "'" + meant + ": accepted are " + known;
     }
 }

@@ -43,27 +43,32 @@ public sealed interface Tolerance {
     }
 
     /**
-     * {@code 10 %} of the nominal value.
+     * {@code 10 %} or {@code +10 % / -5 %} of the nominal value.
      *
-     * @param percent of the size of the nominal value, not negative
+     * @param belowPercent how far below, of the size of the nominal value, not negative
+     * @param abovePercent how far above, of the size of the nominal value, not negative
      */
-    record Relative(double percent) implements Tolerance {
+    record Relative(double belowPercent, double abovePercent) implements Tolerance {
         /**
          * Refuses what is negative.
          *
-         * @param percent of the size of the nominal value, not negative
-         * @throws IllegalArgumentException where the share is negative or NaN
+         * @param belowPercent how far below, of the size of the nominal value, not negative
+         * @param abovePercent how far above, of the size of the nominal value, not negative
+         * @throws IllegalArgumentException where a share is negative or NaN
          */
         public Relative {
-            if (!(percent >= 0)) {
+            if (!(belowPercent >= 0) || !(abovePercent >= 0)) {
                 throw new IllegalArgumentException("a tolerance is not negative");
             }
         }
 
         @Override
         public Interval around(Amount nominal) {
-            double half = Math.abs(nominal.value()) * percent / 100;
-            return Interval.of(nominal.value() - half, nominal.value() + half, nominal.unit());
+            double size = Math.abs(nominal.value());
+            return Interval.of(
+                    nominal.value() - size * belowPercent / 100,
+                    nominal.value() + size * abovePercent / 100,
+                    nominal.unit());
         }
     }
 

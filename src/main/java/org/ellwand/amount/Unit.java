@@ -123,4 +123,22 @@ public enum Unit {
                 .filter(unit -> unit != NONE && unit.spellings().contains(text))
                 .findFirst();
     }
+
+    /**
+     * {@return the unit that a spelling probably means, for a message} Case, spaces and brackets aside: {@code khz},
+     * {@code dB (A)}, {@code dBSPL}.
+     *
+     * @param text as written, without the number
+     */
+    public static Optional<Unit> resembling(String text) {
+        return Arrays.stream(values())
+                .filter(unit -> unit != NONE)
+                .filter(unit ->
+                        unit.spellings().stream().anyMatch(s -> letters(s).equalsIgnoreCase(letters(text))))
+                .findFirst();
+    }
+
+    private static String letters(String spelling) {
+        return spelling.replaceAll("[\\s()\\[\\]]", "");
+    }
 }

@@ -19,7 +19,6 @@ public final class ClaimsSchema {
     private static final JsonNodeFactory NODES = JsonNodeFactory.instance;
     private static final String ID = "^[A-Za-z0-9-]+$";
     private static final String DATE = "^\\d{4}(-(0[1-9]|1[0-2])(-(0[1-9]|[12]\\d|3[01]))?)?$";
-
     private static final String DAY = "^\\d{4}-(0[1-9]|1[0-2])-(0[1-9]|[12]\\d|3[01])$";
 
     private final List<QuantityForm> forms;
@@ -75,7 +74,7 @@ public final class ClaimsSchema {
         put(edition, "id", pattern(ID));
         put(edition, "dated", date());
         put(edition, "may be quoted", words(List.of("yes", "no")));
-        put(edition, "conditions", mapping(conditions(), List.of()));
+        put(edition, "conditions", mapping(RuleKey.conditions(declaredConditions), List.of()));
         return edition;
     }
 
@@ -134,8 +133,7 @@ public final class ClaimsSchema {
     }
 
     private ObjectNode between() {
-        Set<String> comparable = new LinkedHashSet<>(conditions());
-        comparable.addAll(List.of("level", "stimulus", "device"));
+        List<String> comparable = Comparisons.comparable(declaredConditions);
         ObjectNode between = mapping(comparable, List.of());
         between.put("minProperties", 1).put("maxProperties", 1);
         comparable.forEach(name -> {
@@ -156,13 +154,6 @@ public final class ClaimsSchema {
         ObjectNode reply = mapping(ProductFields.REPLY_KEYS, ProductFields.REPLY_KEYS);
         put(reply, "dated", date());
         return reply;
-    }
-
-    private Set<String> conditions() {
-        Set<String> all = new LinkedHashSet<>();
-        RuleKey.conditions().forEach(key -> all.add(key.text()));
-        all.addAll(declaredConditions);
-        return all;
     }
 
     /** A mapping of texts that holds no other keys. */

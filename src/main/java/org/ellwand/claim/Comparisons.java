@@ -1,5 +1,7 @@
 package org.ellwand.claim;
 
+import java.util.ArrayList;
+import java.util.Collection;
 import java.util.List;
 import java.util.Optional;
 import org.ellwand.input.Fields;
@@ -13,6 +15,13 @@ final class Comparisons {
             "'between' takes one condition with two of its values, as {setting: [flood, ebb]}";
 
     private Comparisons() {}
+
+    /** What may be compared: every condition, and what tells sounds and devices apart. */
+    static List<String> comparable(Collection<String> declaredConditions) {
+        List<String> names = new ArrayList<>(RuleKey.conditions(declaredConditions));
+        names.addAll(List.of("level", "stimulus", "device"));
+        return names;
+    }
 
     static Optional<Between> read(YamlNode node, Problems problems) {
         if (!(node instanceof YamlNode.Mapping mapping) || mapping.entries().size() != 1) {

@@ -1,5 +1,6 @@
 package org.ellwand.claim;
 
+import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -29,11 +30,25 @@ final class EditionReader {
                 .toList();
         common.refuseTwice("id", all);
         Map<String, Edition> editions = new LinkedHashMap<>();
-        all.forEach(fields -> {
+        Optional<Edition> before = Optional.empty();
+        for (Fields fields : all) {
             Edition edition = edition(fields);
+            before.ifPresent(earlier -> refuseOlder(edition, earlier, fields));
+            before = Optional.of(edition);
             editions.put(edition.id(), edition);
-        });
+        }
         return editions;
+    }
+
+    /** What answers a question, and what changed from one edition to the next, is read off their order. */
+    private void refuseOlder(Edition edition, Edition before, Fields fields) {
+        boolean dated = !edition.dated().isEmpty() && !before.dated().isEmpty();
+        if (dated && Dates.lastDay(edition.dated()).isBefore(Dates.firstDay(before.dated()))) {
+            problems.add(
+                    fields.place("dated"),
+                    "'dated': " + edition.dated() + " lies before the edition above it, '" + before.id() + "' of "
+                            + before.dated() + ": editions stand oldest first");
+        }
     }
 
     private Edition edition(Fields fields) {
@@ -52,7 +67,7 @@ final class EditionReader {
                 .flatMap(node -> Fields.of(node, "'conditions'", conditions, problems))
                 .ifPresent(inner -> inner.entries()
                         .forEach(entry -> inner.text(entry.key()).ifPresent(value -> named.put(entry.key(), value))));
-        return named;
+        return Collections.unmodifiableMap(named);
     }
 
     private boolean mayBeQuoted(Fields fields) {

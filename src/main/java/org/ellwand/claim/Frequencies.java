@@ -13,6 +13,10 @@ final class Frequencies {
 
     /** An interval, in Hz. */
     static Interval interval(String text) throws PhraseException {
+        if (text.chars().noneMatch(Character::isDigit)) {
+            throw new PhraseException("'" + text
+                    + "' is no interval of frequencies: accepted are '125 Hz to 8 kHz', '1 kHz', 'at least 2 kHz'");
+        }
         Interval interval = Phrases.interval(text).interval();
         refuseOther(interval.unit(), text);
         return interval.in(Unit.HZ);

@@ -1,9 +1,11 @@
 package org.ellwand.claim;
 
+import java.util.Collections;
 import java.util.Map;
-import java.util.NavigableMap;
 import java.util.Optional;
+import java.util.SortedMap;
 import java.util.TreeMap;
+import org.ellwand.acoustics.Weighting;
 import org.ellwand.amount.Interval;
 import org.ellwand.amount.IntervalPhrase;
 import org.ellwand.amount.PhraseException;
@@ -13,12 +15,19 @@ import org.ellwand.amount.Unit;
 /** Phrases that must be about the level of a test sound. */
 final class Levels {
     /** What a weighting makes of a bare dB. */
-    static final NavigableMap<String, Unit> UNITS =
-            new TreeMap<>(Map.of("Z", Unit.DB_SPL, "A", Unit.DB_A, "C", Unit.DB_C));
+    static final Map<String, Unit> UNITS = units();
 
     private static final double SINGLE_HALF_WIDTH_DB = 1;
 
     private Levels() {}
+
+    private static Map<String, Unit> units() {
+        SortedMap<String, Unit> units = new TreeMap<>();
+        for (Weighting weighting : Weighting.values()) {
+            units.put(weighting.name(), weighting.levelUnit());
+        }
+        return Collections.unmodifiableSortedMap(units);
+    }
 
     /**
      * Levels of a test sound; a single one is widened to ± 1 dB, about what a calibrated sound source holds (common

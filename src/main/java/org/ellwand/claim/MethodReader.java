@@ -1,9 +1,11 @@
 package org.ellwand.claim;
 
+import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import org.ellwand.acoustics.Exposure;
+import org.ellwand.acoustics.ProtectionPerformance;
 import org.ellwand.amount.Amount;
 import org.ellwand.amount.Dimension;
 import org.ellwand.amount.Interval;
@@ -16,9 +18,6 @@ final class MethodReader {
     static final String NRR_METHOD = "40 CFR 211.207";
     static final List<String> METHODS = List.of("ISO 4869-2:1994", "ISO 4869-2:2018", NRR_METHOD);
     static final List<String> RATINGS = List.of("SNR", "H", "M", "L", "NRR");
-
-    /** Protection performances for which ISO 4869-2 gives α: 0.67, 0.84, 1.00, 1.04, 1.28, 1.64. */
-    static final List<Integer> PERFORMANCES = List.of(75, 80, 84, 85, 90, 95);
 
     /** Who relates levels and durations. */
     static final List<String> EXPOSURES = Exposure.texts();
@@ -62,7 +61,7 @@ final class MethodReader {
                     .flatMap(unit -> words.given().glance(RuleKey.LIMIT_WEIGHTING))
                     .ifPresent(text -> kept.put(RuleKey.LIMIT_WEIGHTING.text(), text));
         }
-        return kept;
+        return Collections.unmodifiableMap(kept);
     }
 
     /** Whether the limit is a difference of levels of test sounds, which is not the same in every weighting. */
@@ -128,7 +127,7 @@ final class MethodReader {
 
     private static double performance(String text) throws PhraseException {
         Amount amount = Phrases.amount(text);
-        boolean known = PERFORMANCES.stream().anyMatch(p -> p == amount.value());
+        boolean known = ProtectionPerformance.percents().stream().anyMatch(p -> p == amount.value());
         if (amount.unit() != Unit.PERCENT || !known) {
             throw new PhraseException(
                     "'" + text + "' has no factor in ISO 4869-2: accepted are " + RuleKey.PERFORMANCE.accepted());

@@ -1,8 +1,11 @@
 package org.ellwand.claim;
 
 import java.util.Arrays;
+import java.util.Collection;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 
 /** The keys of a rule: one list for the reader, its messages, the JSON Schema and the documentation. */
 public enum RuleKey {
@@ -136,6 +139,14 @@ public enum RuleKey {
      */
     public static Optional<RuleKey> named(String text) {
         return Arrays.stream(values()).filter(key -> key.text.equals(text)).findFirst();
+    }
+
+    /** The names that conditions of readings may have, those that sessions declare behind those of this list. */
+    static List<String> conditions(Collection<String> declared) {
+        Set<String> names = new LinkedHashSet<>();
+        conditions().forEach(key -> names.add(key.text()));
+        names.addAll(declared);
+        return List.copyOf(names);
     }
 
     /** {@return the keys that name conditions of readings, in the order of this list} */

@@ -2,6 +2,7 @@ package org.ellwand.claim;
 
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -36,9 +37,11 @@ final class RuleReader {
     /**
      * What a rule is made of besides its own keys.
      *
+     * @param name {@code plain}, or that of another interpretation
      * @param stated names of the keys that the sentence states
      * @param edition what the edition speaks of
      * @param overrides names of the keys that another interpretation overrides; empty for the plain rule
+     * @param table the maker's own, as written; empty where there is none
      */
     record Frame(
             String name,
@@ -65,10 +68,7 @@ final class RuleReader {
 
     /** Every name of a condition that readings may have. */
     List<String> conditions() {
-        Set<String> all = new LinkedHashSet<>();
-        RuleKey.conditions().stream().map(RuleKey::text).forEach(all::add);
-        all.addAll(declaredConditions);
-        return List.copyOf(all);
+        return RuleKey.conditions(declaredConditions);
     }
 
     /** The rule; empty where something was wrong with it, which was noted. */
@@ -151,8 +151,7 @@ final class RuleReader {
 
     private Optional<Between> between(RuleWords words) {
         Optional<Between> between = words.between();
-        List<String> comparable = new ArrayList<>(conditions());
-        comparable.addAll(List.of("level", "stimulus", "device"));
+        List<String> comparable = Comparisons.comparable(declaredConditions);
         between.filter(b -> !comparable.contains(b.condition()))
                 .ifPresent(b -> words.problem(RuleKey.BETWEEN, Fields.unknown("condition", b.condition(), comparable)));
         return between;
@@ -172,7 +171,7 @@ final class RuleReader {
                 where.putIfAbsent(name, new Choice.OneOf(List.of(value)));
             }
         });
-        return where;
+        return Collections.unmodifiableMap(where);
     }
 
     private static Optional<LevelChoice> level(RuleWords words) {

@@ -1,6 +1,7 @@
 package org.ellwand.claim;
 
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -32,16 +33,19 @@ final class RuleWords {
         return given;
     }
 
-    Problems problems() {
-        return problems;
-    }
-
     void problem(RuleKey key, String text) {
         problems.add(given.place(key), text);
     }
 
     Optional<String> text(RuleKey key) {
-        return given.value(key).flatMap(node -> Fields.text(key.text(), node, problems));
+        Optional<YamlNode> node = given.value(key);
+        if (node.isPresent() && !(node.get() instanceof YamlNode.Scalar)) {
+            problem(
+                    key,
+                    "'" + key.text() + "' takes a text, not " + node.get().kind() + ": accepted is " + key.accepted());
+            return Optional.empty();
+        }
+        return node.flatMap(scalar -> Fields.text(key.text(), scalar, problems));
     }
 
     <T> Optional<T> phrase(RuleKey key, Reading<T> reading) {
@@ -165,6 +169,6 @@ final class RuleWords {
     static Map<String, String> written(List<YamlNode.Entry> entries) {
         Map<String, String> texts = new LinkedHashMap<>();
         entries.forEach(entry -> texts.put(entry.key(), written(entry.value())));
-        return texts;
+        return Collections.unmodifiableMap(texts);
     }
 }

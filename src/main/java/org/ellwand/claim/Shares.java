@@ -13,7 +13,7 @@ final class Shares {
     static double percent(String text) throws PhraseException {
         Amount amount = Phrases.amount(text);
         if (amount.unit() != Unit.PERCENT || amount.value() <= 0 || amount.value() >= 100) {
-            throw new PhraseException("'" + text + "' is not a share above 0 % and below 100 %");
+            throw new PhraseException("'" + text + "' is not a share above 0 % and below 100 %, as '90 %'");
         }
         return amount.value();
     }

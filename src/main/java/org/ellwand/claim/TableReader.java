@@ -1,8 +1,10 @@
 package org.ellwand.claim;
 
+import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.Collectors;
 import org.ellwand.amount.PhraseException;
 import org.ellwand.amount.Phrases;
 import org.ellwand.amount.Unit;
@@ -31,10 +33,19 @@ final class TableReader {
                 fields.value(key).ifPresent(value -> table.put(key, RuleWords.written(value)));
             });
             if (lengths.values().stream().distinct().count() > 1 && !lengths.containsValue(0)) {
-                problems.add(fields.place(), "the rows of a table are equally long; these have " + lengths);
+                problems.add(
+                        fields.place(),
+                        "the rows of a table are equally long; these have " + told(lengths)
+                                + ": a comma separates numbers, decimals have a point");
             }
         });
-        return table;
+        return Collections.unmodifiableMap(table);
+    }
+
+    private static String told(Map<String, Integer> lengths) {
+        return lengths.entrySet().stream()
+                .map(row -> row.getKey() + " " + row.getValue())
+                .collect(Collectors.joining(", "));
     }
 
     private void check(String key, YamlNode cell) {

@@ -3,10 +3,12 @@ package org.ellwand.claim;
 import de.siegmar.fastcsv.reader.CsvParseException;
 import de.siegmar.fastcsv.reader.CsvReader;
 import de.siegmar.fastcsv.reader.CsvRecord;
+import de.siegmar.fastcsv.reader.FieldMismatchStrategy;
 import java.nio.ByteBuffer;
 import java.nio.charset.CharacterCodingException;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
@@ -23,13 +25,16 @@ import org.ellwand.amount.Unit;
 import org.ellwand.input.InputException;
 import org.ellwand.input.Place;
 import org.ellwand.input.Problems;
+import org.ellwand.input.Separator;
 
 /**
- * Reads a target curve: columns {@code frequency} and {@code level}, whose units may follow in the header. The curve is
- * of the first resolution whose bands hold every frequency: third octaves, octaves, sixths, twelfths.
+ * Reads a target curve: columns {@code frequency} and {@code level}, whose units may follow in the header. Cells are separated
+ * by commas, semicolons or tabs; where not by commas, numbers may have decimal commas. The curve is of the first resolution
+ * whose bands hold every frequency: third octaves, octaves, sixths, twelfths.
  */
 final class TargetSheet {
-    private static final Pattern HEADER = Pattern.compile("(frequency|level)\\s*[\\[(]?\\s*(.*?)\\s*[\\])]?");
+    private static final Pattern HEADER =
+            Pattern.compile("(?i:(frequency|level))(?:\\s*[\\[(]\\s*(.*?)\\s*[\\])]|\\s+(.+))?");
     private static final List<Resolution> RESOLUTIONS =
             List.of(Resolution.THIRD_OCTAVE, Resolution.OCTAVE, Resolution.SIXTH_OCTAVE, Resolution.TWELFTH_OCTAVE);
 
@@ -37,62 +42,114 @@ final class TargetSheet {
     private static final double ROUNDING = 0.005;
 
     private final String file;
+    private final char separator;
     private final Problems problems = new Problems();
+    private char mark;
 
-    private TargetSheet(String file) {
+    /** A column of the sheet. */
+    private record Column(String name, int index, Unit unit) {}
+
+    private TargetSheet(String file, char separator) {
         this.file = file;
+        this.separator = separator;
     }
 
     static Spectrum read(String file, byte[] bytes) throws InputException {
-        return new TargetSheet(file).spectrum(records(file, bytes));
+        String text = text(file, bytes);
+        char separator = Separator.of(
+                text.lines().filter(line -> !line.isBlank()).findFirst().orElse(""));
+        return new TargetSheet(file, separator).spectrum(text);
     }
 
-    private static List<CsvRecord> records(String file, byte[] bytes) throws InputException {
+    private static String text(String file, byte[] bytes) throws InputException {
         try {
             String text = StandardCharsets.UTF_8
                     .newDecoder()
                     .decode(ByteBuffer.wrap(bytes))
                     .toString();
-            return CsvReader.builder().ofCsvRecord(text.startsWith("\uFEFF") ? text.substring(1) : text).stream()
-                    .toList();
+            return text.startsWith("\uFEFF") ? text.substring(1) : text;
         } catch (CharacterCodingException e) {
             throw new InputException(Place.ofFile(file), "not UTF-8 text: save the file as UTF-8");
+        }
+    }
+
+    private List<CsvRecord> records(String text) throws InputException {
+        try {
+            return CsvReader.builder()
+                    .fieldSeparator(separator)
+                    .extraFieldStrategy(FieldMismatchStrategy.IGNORE)
+                    .missingFieldStrategy(FieldMismatchStrategy.IGNORE)
+                    .ofCsvRecord(text)
+                    .stream()
+                    .toList();
         } catch (CsvParseException e) {
             throw new InputException(Place.ofFile(file), "not readable as CSV: " + e.getMessage());
         }
     }
 
-    private Spectrum spectrum(List<CsvRecord> records) throws InputException {
+    private Spectrum spectrum(String text) throws InputException {
+        List<CsvRecord> records = records(text);
         if (records.size() < 2) {
             throw new InputException(
                     Place.ofFile(file), "a target needs a header (frequency, level) and a line a band");
         }
         CsvRecord header = records.get(0);
-        Column frequency = column(header, "frequency", Unit.HZ, Dimension.FREQUENCY);
-        Column level = column(header, "level", Unit.DB, Dimension.LEVEL_DIFFERENCE);
+        Column frequency = column(header, "frequency", Unit.HZ, "Hz or kHz");
+        Column level = column(header, "level", Unit.DB, "dB, dB SPL, dB(A) or dB(C)");
         Map<Double, Double> levelDbByHz = new TreeMap<>();
         for (CsvRecord record : records.subList(1, records.size())) {
-            add(levelDbByHz, number(record, frequency), number(record, level), place(record));
+            if (record.getFieldCount() > header.getFieldCount()) {
+                problems.add(place(record), tooMany(record, header));
+            } else {
+                add(levelDbByHz, number(record, frequency), number(record, level), place(record));
+            }
         }
         problems.throwIfAny();
         return fitted(levelDbByHz);
     }
 
-    private record Column(int index, Unit unit) {}
+    private String tooMany(CsvRecord record, CsvRecord header) {
+        return "the row has " + record.getFieldCount() + " cells, the header " + header.getFieldCount()
+                + (separator == ',' ? Separator.NO_DECIMAL_COMMAS : "");
+    }
 
-    private Column column(CsvRecord header, String name, Unit plain, Dimension dimension) throws InputException {
+    /**
+     * The column of a name.
+     *
+     * @param plain its unit where the header names none
+     * @param accepted units, for a message
+     */
+    private Column column(CsvRecord header, String name, Unit plain, String accepted) throws InputException {
+        Optional<Column> found = Optional.empty();
         for (int i = 0; i < header.getFieldCount(); i++) {
             Matcher matcher = HEADER.matcher(header.getField(i).strip());
-            if (matcher.matches() && matcher.group(1).equals(name)) {
-                String spelling = matcher.group(2);
-                Unit unit = spelling.isEmpty() ? plain : Unit.spelled(spelling).orElse(Unit.NONE);
-                if (unit.dimension() != dimension && !(plain == Unit.DB && unit.isLevel())) {
-                    throw new InputException(place(header), "the column '" + name + "' is not in '" + spelling + "'");
+            if (matcher.matches() && matcher.group(1).toLowerCase(Locale.ROOT).equals(name)) {
+                if (found.isPresent()) {
+                    throw new InputException(place(header), "the column '" + name + "' stands twice");
                 }
-                return new Column(i, unit);
+                found = Optional.of(new Column(name, i, unit(matcher, plain)));
             }
         }
-        throw new InputException(place(header), "the column '" + name + "' is missing");
+        Column column = found.orElseThrow(() -> new InputException(
+                place(header),
+                "there is no column '" + name + "' in the header: a target has the columns frequency and level"));
+        boolean fits = column.unit.dimension() == plain.dimension() || (plain == Unit.DB && column.unit.isLevel());
+        if (!fits) {
+            throw new InputException(
+                    place(header),
+                    "the column '" + header.getField(column.index).strip() + "' is not in " + accepted);
+        }
+        return column;
+    }
+
+    private static Unit unit(Matcher header, Unit plain) {
+        return Optional.ofNullable(header.group(2))
+                .or(() -> Optional.ofNullable(header.group(3)))
+                .filter(spelling -> !spelling.isEmpty())
+                .map(spelling -> Unit.spelled(spelling)
+                        .or(() -> Unit.resembling(spelling))
+                        .orElse(Unit.NONE))
+                .orElse(plain);
     }
 
     private void add(Map<Double, Double> levels, Optional<Double> hz, Optional<Double> level, Place place) {
@@ -107,19 +164,39 @@ final class TargetSheet {
     }
 
     private Optional<Double> number(CsvRecord record, Column column) {
-        if (column.index() >= record.getFieldCount()) {
-            problems.add(place(record), "this line has no value in column " + (column.index() + 1));
+        boolean there = column.index < record.getFieldCount();
+        String cell = there ? record.getField(column.index).strip() : "";
+        if (cell.isEmpty()) {
+            problems.add(place(record), "this line has no " + column.name);
             return Optional.empty();
         }
         try {
-            Amount amount = Phrases.amount(record.getField(column.index()));
-            Unit base = column.unit().dimension() == Dimension.FREQUENCY ? Unit.HZ : column.unit();
-            Unit unit = amount.unit() == Unit.NONE ? column.unit() : amount.unit();
-            return Optional.of(unit.convert(amount.value(), base));
+            return Optional.of(number(cell, column.unit));
         } catch (PhraseException | IllegalArgumentException e) {
-            problems.add(place(record), String.valueOf(e.getMessage()));
+            problems.add(place(record), "column '" + column.name + "': " + e.getMessage());
             return Optional.empty();
         }
+    }
+
+    /** In Hz, or in the unit of the levels. */
+    private double number(String cell, Unit ofColumn) throws PhraseException {
+        Amount amount = Phrases.amount(withPoint(cell));
+        Unit unit = amount.unit() == Unit.NONE ? ofColumn : amount.unit();
+        return unit.convert(amount.value(), ofColumn.dimension() == Dimension.FREQUENCY ? Unit.HZ : ofColumn);
+    }
+
+    /** One sheet keeps to commas or to points, because 1.250 beside 65,3 might be a thousand. */
+    private String withPoint(String cell) throws PhraseException {
+        boolean comma = separator != ',' && cell.indexOf(',') >= 0;
+        if (comma || cell.indexOf('.') >= 0) {
+            char own = comma ? ',' : '.';
+            if (mark != 0 && mark != own) {
+                throw new PhraseException("'" + cell + "': the sheet has decimal commas and decimal points, of which it"
+                        + " keeps to one");
+            }
+            mark = own;
+        }
+        return comma ? cell.replace(',', '.') : cell;
     }
 
     private Spectrum fitted(Map<Double, Double> levelDbByHz) throws InputException {

@@ -53,7 +53,19 @@ public final class Fields {
     private void refuseUnknown(Collection<String> accepted) {
         mapping.entries().stream()
                 .filter(entry -> !accepted.contains(entry.key()))
-                .forEach(entry -> problems.add(entry.keyPlace(), unknown("key", entry.key(), accepted)));
+                .forEach(entry -> problems.add(
+                        entry.keyPlace(),
+                        mapping.isCut(entry) ? cut(entry.key()) : unknown("key", entry.key(), accepted)));
+    }
+
+    /**
+     * {@return the message about the rest of a value that a comma cut} As of {@code {limit: 18,5 dB}}.
+     *
+     * @param rest what stands behind the comma
+     */
+    public static String cut(String rest) {
+        return "'" + rest + "' stands behind a comma, which ends a value here: write decimals with a point, and put"
+                + " text with commas in quotes";
     }
 
     /**
@@ -161,7 +173,7 @@ public final class Fields {
         if (value instanceof YamlNode.Sequence sequence) {
             return sequence.items();
         }
-        problems.add(value.place(), "'" + key + "' takes a list, not " + value.kind());
+        problems.add(value.place(), "'" + key + "' takes a list, not " + value.kind() + ": each item begins with '- '");
         return List.of();
     }
 

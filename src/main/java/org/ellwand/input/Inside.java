@@ -4,8 +4,8 @@ import java.io.IOException;
 import java.nio.file.Path;
 
 /**
- * Holds that what a folder is made of lies in it, links followed: a folder from somebody else must not make its reader print
- * what stands elsewhere on his machine. The folder itself may be reached by any link: its user named it.
+ * Holds that what a folder is made of lies in it, links followed: a folder from somebody else must not bring to print what stands
+ * elsewhere on the machine. The folder itself may be reached by any link: its user named it.
  */
 public final class Inside {
     private Inside() {}

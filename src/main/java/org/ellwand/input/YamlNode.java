@@ -100,6 +100,20 @@ public sealed interface YamlNode {
             return entries.stream().filter(e -> e.key().equals(key)).findFirst();
         }
 
+        /**
+         * {@return whether an entry is what a comma cut off the value before it} It then has no value of its own and stands
+         * in the same line, as only between braces.
+         *
+         * @param entry of this mapping
+         */
+        public boolean isCut(Entry entry) {
+            int at = entries.indexOf(entry);
+            return at > 0
+                    && entry.value() instanceof Scalar value
+                    && value.text().isEmpty()
+                    && entries.get(at - 1).keyPlace().line() == entry.keyPlace().line();
+        }
+
         /** {@return the entries whose values are text, in order} */
         public Map<String, String> texts() {
             Map<String, String> texts = new LinkedHashMap<>();

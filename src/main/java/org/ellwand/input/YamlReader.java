@@ -21,7 +21,6 @@ import org.snakeyaml.engine.v2.events.AliasEvent;
 import org.snakeyaml.engine.v2.events.CollectionStartEvent;
 import org.snakeyaml.engine.v2.events.Event;
 import org.snakeyaml.engine.v2.events.ScalarEvent;
-import org.snakeyaml.engine.v2.exceptions.Mark;
 import org.snakeyaml.engine.v2.exceptions.MarkedYamlEngineException;
 import org.snakeyaml.engine.v2.exceptions.YamlEngineException;
 
@@ -96,21 +95,14 @@ public final class YamlReader {
         try {
             return new YamlReader(file, new Parse(settings).parseString(text).iterator()).document();
         } catch (MarkedYamlEngineException e) {
-            throw new InputException(
-                    e.getProblemMark().map(m -> place(file, m)).orElse(Place.ofFile(file)),
-                    "not readable as YAML: " + plain(e.getProblem()));
+            throw YamlFault.of(e, file);
         } catch (YamlEngineException e) {
-            throw new InputException(
-                    Place.ofFile(file), "not readable as YAML: " + plain(String.valueOf(e.getMessage())));
+            throw YamlFault.of(String.valueOf(e.getMessage()), file);
         }
     }
 
     private static InputException tooLong(String file) {
         return new InputException(Place.ofFile(file), "longer than " + LONGEST + " characters: split the file");
-    }
-
-    private static String plain(String message) {
-        return message == null ? "broken" : message.lines().findFirst().orElse("broken");
     }
 
     private static void refuseTab(String text, String file) throws InputException {
@@ -226,10 +218,6 @@ public final class YamlReader {
     }
 
     private Place here() {
-        return current.getStartMark().map(m -> place(file, m)).orElse(Place.ofFile(file));
-    }
-
-    private static Place place(String file, Mark mark) {
-        return new Place(file, mark.getLine() + 1, mark.getColumn() + 1);
+        return current.getStartMark().map(mark -> YamlFault.place(file, mark)).orElse(Place.ofFile(file));
     }
 }

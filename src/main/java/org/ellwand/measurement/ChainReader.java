@@ -2,6 +2,7 @@ package org.ellwand.measurement;
 
 import java.time.LocalDate;
 import java.time.format.DateTimeParseException;
+import java.util.Collections;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -15,7 +16,8 @@ import org.ellwand.measurement.Chain.Calibration;
 /** Reads {@code calibration}, {@code averaging}, {@code overload} and what is said of the product. */
 final class ChainReader {
     static final List<String> CALIBRATION_KEYS = List.of("before", "after", "dated");
-    static final Map<String, Boolean> YES_NO = new TreeMap<>(Map.of("yes", true, "no", false));
+    static final Map<String, Boolean> YES_NO =
+            Collections.unmodifiableMap(new TreeMap<>(Map.of("yes", true, "no", false)));
     private static final String LEVEL = "a level such as '94.0 dB SPL'";
 
     private ChainReader() {}

@@ -1,5 +1,6 @@
 package org.ellwand.measurement;
 
+import java.util.Collection;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -25,6 +26,7 @@ final class ConditionFiller {
     private final Found problems;
     private final Map<Given, Place> seen = new HashMap<>();
     private final Map<String, Optional<String>> nearest = new HashMap<>();
+    private final Map<List<String>, NameList> lists = new HashMap<>();
 
     /** What was given, and under which conditions. */
     private record Given(String kind, Conditions conditions) {}
@@ -57,7 +59,12 @@ final class ConditionFiller {
                 all.remove(ConditionNames.INSERTION);
             }
         }
-        return problems.size() > before ? Optional.empty() : Optional.of(new Conditions(all));
+        return problems.size() > before ? Optional.empty() : Optional.of(new Conditions(all, this::listOf));
+    }
+
+    /** Readings of the same conditions share the list of their names. */
+    private NameList listOf(Collection<String> names) {
+        return lists.computeIfAbsent(List.copyOf(names), NameList::new);
     }
 
     static boolean isInPlace(String device) {

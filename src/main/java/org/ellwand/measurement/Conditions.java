@@ -1,6 +1,7 @@
 package org.ellwand.measurement;
 
 import java.util.Arrays;
+import java.util.Collection;
 import java.util.Collections;
 import java.util.List;
 import java.util.Map;
@@ -8,6 +9,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.SortedMap;
 import java.util.TreeMap;
+import java.util.function.Function;
 
 /**
  * The conditions of a reading, by name: {@code session}, {@code ear}, {@code setting}, {@code stimulus}, … They are few, and
@@ -24,13 +26,22 @@ public final class Conditions {
      * @param values texts by name; copied
      */
     public Conditions(SortedMap<String, String> values) {
-        this(NameList.of(List.copyOf(values.keySet())), values.values().toArray(String[]::new));
+        this(values, NameList::new);
+    }
+
+    /**
+     * Conditions by name.
+     *
+     * @param names the list of the sorted names; conditions that share it are soon compared
+     */
+    Conditions(SortedMap<String, String> values, Function<Collection<String>, NameList> names) {
+        this(names.apply(values.keySet()), values.values().toArray(String[]::new));
     }
 
     private Conditions(NameList names, String[] texts) {
         this.names = names;
         this.texts = texts;
-        this.hash = 31 * names.hash() + Arrays.hashCode(texts);
+        this.hash = 31 * names.hashCode() + Arrays.hashCode(texts);
     }
 
     /**
@@ -116,17 +127,16 @@ public final class Conditions {
         return left(names.only(kept));
     }
 
-    @SuppressWarnings("ReferenceEquality") // Lists of the same names are the same list.
+    @SuppressWarnings("ReferenceEquality") // Where nothing is left out, the rest is the list itself.
     private Conditions left(NameList.Rest rest) {
         return rest.names() == names ? this : new Conditions(rest.names(), rest.of(texts));
     }
 
     @Override
-    @SuppressWarnings("ReferenceEquality") // As above.
     public boolean equals(Object other) {
         return other instanceof Conditions those
                 && hash == those.hash
-                && names == those.names
+                && names.equals(those.names)
                 && Arrays.equals(texts, those.texts);
     }
 

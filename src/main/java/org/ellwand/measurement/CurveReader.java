@@ -3,9 +3,9 @@ package org.ellwand.measurement;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.SortedMap;
 import java.util.TreeMap;
 import org.ellwand.acoustics.Band;
 import org.ellwand.acoustics.Resolution;
@@ -103,7 +103,7 @@ final class CurveReader {
                             + entry.fundamental().map(f -> " of " + f.value()).orElse(""),
                     filled,
                     place);
-            harmonics.add(HarmonicReading.of(filled, entry.fundamental(), byOrder(curve.numbers()), place));
+            harmonics.add(new HarmonicReading(filled, entry.fundamental(), byOrder(curve.numbers()), place));
         } else if (entry.isLevels() && filled.get(ConditionNames.STIMULUS).isEmpty()) {
             problems.add(place, "no stimulus: a level says nothing without the sound it was measured under");
         } else if (!entry.isLevels() && !ConditionFiller.isInPlace(device)) {
@@ -128,13 +128,13 @@ final class CurveReader {
         return Spectrum.measured(bands, bandList, numbers.measuredDb());
     }
 
-    private static Map<Integer, Double> byOrder(SheetReading numbers) {
-        Map<Integer, Double> levels = new TreeMap<>();
+    private static SortedMap<Integer, Double> byOrder(SheetReading numbers) {
+        SortedMap<Integer, Double> levels = new TreeMap<>();
         for (int i = 0; i < numbers.size(); i++) {
             if (Double.isFinite(numbers.value(i))) {
                 levels.put(numbers.at(i), numbers.value(i));
             }
         }
-        return java.util.Collections.unmodifiableMap(levels);
+        return levels;
     }
 }

@@ -1,5 +1,6 @@
 package org.ellwand.measurement;
 
+import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -55,7 +56,7 @@ record DataEntry(
         words.put("columns", Layout.COLUMNS);
         words.put("harmonics", Layout.HARMONICS);
         words.put("attenuation", Layout.ATTENUATION);
-        return words;
+        return Collections.unmodifiableMap(words);
     }
 
     private static Map<String, Reading.Values> valueWords() {
@@ -63,7 +64,7 @@ record DataEntry(
         words.put("levels", Reading.Values.LEVELS);
         words.put("attenuation", Reading.Values.ATTENUATION);
         words.put("insertion gain", Reading.Values.INSERTION_GAIN);
-        return words;
+        return Collections.unmodifiableMap(words);
     }
 
     /** Reads an entry; empty where something is wrong with it (reported). */

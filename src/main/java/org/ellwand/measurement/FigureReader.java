@@ -6,6 +6,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import org.ellwand.amount.Amount;
+import org.ellwand.amount.Unit;
 
 /** Reads {@code figures}. */
 final class FigureReader {
@@ -45,7 +46,7 @@ final class FigureReader {
         Optional<Amount> size = keys.amount(
                 "uncertainty",
                 unit -> value.unit().isLevel()
-                        ? unit == org.ellwand.amount.Unit.DB
+                        ? unit == Unit.DB
                         : unit.dimension() == value.unit().dimension(),
                 "a standard uncertainty in " + (value.unit().isLevel() ? "dB" : "the unit of the value"));
         if (size.isPresent() && size.get().value() < 0) {

@@ -1,10 +1,13 @@
 package org.ellwand.measurement;
 
+import java.math.BigDecimal;
+import java.math.MathContext;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import org.ellwand.acoustics.Band;
 import org.ellwand.acoustics.Bands;
 import org.ellwand.acoustics.Resolution;
+import org.ellwand.words.Figures;
 
 /**
  * The bands of one resolution.
@@ -12,6 +15,8 @@ import org.ellwand.acoustics.Resolution;
  * @param hzPerUnit 1 where the column is in Hz, 1000 where it is in kHz
  */
 record FrequencyAxis(Resolution resolution, double hzPerUnit) implements Axis {
+    private static final MathContext SIX_DIGITS = new MathContext(6);
+
     @Override
     public String column() {
         return "frequency";
@@ -26,14 +31,19 @@ record FrequencyAxis(Resolution resolution, double hzPerUnit) implements Axis {
     public String expected(double number) {
         String nearest = Bands.nearestTwo(resolution, number * hzPerUnit).stream()
                 .sorted()
-                .map(FrequencyText::of)
+                .map(band -> Figures.frequency(band.nominalHz()))
                 .collect(Collectors.joining(" and "));
-        return FrequencyText.of(number * hzPerUnit) + " fits no " + resolution.text()
+        return Figures.frequency(rounded(number * hzPerUnit)) + " fits no " + resolution.text()
                 + " band within 2 %; the nearest are " + nearest;
     }
 
     @Override
     public String name(int position) {
-        return FrequencyText.of(new Band(resolution, position));
+        return Figures.frequency(new Band(resolution, position).nominalHz());
+    }
+
+    /** 4.1 kHz is 4100 Hz also where the product of the two binary numbers is not. */
+    private static double rounded(double hz) {
+        return new BigDecimal(hz).round(SIX_DIGITS).doubleValue();
     }
 }

@@ -10,6 +10,7 @@ import java.util.TreeMap;
 import org.ellwand.amount.Amount;
 import org.ellwand.amount.Unit;
 import org.ellwand.input.Place;
+import org.ellwand.words.Figures;
 
 /**
  * The harmonics of one tone.
@@ -54,14 +55,13 @@ public record HarmonicReading(
     public HarmonicReading named() {
         return fundamental
                 .map(f -> new HarmonicReading(
-                        conditions.with("fundamental", text(f)), fundamental, levelDbByOrder, place))
+                        conditions.with(
+                                "fundamental",
+                                Figures.plain(f.value()) + " " + f.unit().symbol()),
+                        fundamental,
+                        levelDbByOrder,
+                        place))
                 .orElse(this);
-    }
-
-    private static String text(Amount tone) {
-        String number = Double.toString(tone.value());
-        return (number.endsWith(".0") ? number.substring(0, number.length() - 2) : number) + " "
-                + tone.unit().symbol();
     }
 
     @Override

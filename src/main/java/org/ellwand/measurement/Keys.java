@@ -13,6 +13,7 @@ import org.ellwand.amount.Amount;
 import org.ellwand.amount.PhraseException;
 import org.ellwand.amount.Phrases;
 import org.ellwand.amount.Unit;
+import org.ellwand.input.Fields;
 import org.ellwand.input.Nearest;
 import org.ellwand.input.Place;
 import org.ellwand.input.YamlNode;
@@ -53,10 +54,14 @@ record Keys(YamlNode.Mapping mapping, Found problems) {
             if (!known.contains(entry.key())) {
                 problems.add(
                         entry.keyPlace(),
-                        "'" + entry.key() + "' is no key of " + what + Nearest.hint(entry.key(), known)
-                                + "; accepted are " + String.join(", ", known));
+                        mapping.isCut(entry) ? Fields.cut(entry.key()) : unknown(what, entry.key(), known));
             }
         }
+    }
+
+    private static String unknown(String what, String key, Collection<String> known) {
+        return "'" + key + "' is no key of " + what + Nearest.hint(key, known) + "; accepted are "
+                + String.join(", ", known);
     }
 
     /** Reports a key that is needed and absent. */

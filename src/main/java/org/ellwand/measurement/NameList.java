@@ -2,6 +2,7 @@ package org.ellwand.measurement;
 
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.Collection;
 import java.util.Collections;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -13,12 +14,10 @@ import java.util.function.Predicate;
 import java.util.stream.IntStream;
 
 /**
- * Names of conditions, sorted. Of a lot's many readings nearly all have the same ones: so every list of names is there once,
- * and knows what is left of it without some names.
+ * Names of conditions, sorted. Of a lot's many readings nearly all have the same ones: so they share a list, which knows what
+ * is left of it without some names.
  */
 final class NameList {
-    private static final Map<List<String>, NameList> ALL = new ConcurrentHashMap<>();
-
     private final String[] names;
     private final Set<String> asSet;
     private final int hash;
@@ -82,16 +81,21 @@ final class NameList {
         }
     }
 
-    private NameList(List<String> names) {
-        this.names = names.toArray(String[]::new);
-        this.asSet = Collections.unmodifiableSet(new LinkedHashSet<>(names));
-        this.hash = Arrays.hashCode(this.names);
+    /** @param sorted each once */
+    NameList(Collection<String> sorted) {
+        this.names = sorted.toArray(String[]::new);
+        this.asSet = Collections.unmodifiableSet(new LinkedHashSet<>(sorted));
+        this.hash = Arrays.hashCode(names);
     }
 
-    /** @param sorted each once */
-    static NameList of(List<String> sorted) {
-        NameList known = ALL.get(sorted);
-        return known != null ? known : ALL.computeIfAbsent(List.copyOf(sorted), NameList::new);
+    @Override
+    public boolean equals(Object other) {
+        return this == other || (other instanceof NameList those && Arrays.equals(names, those.names));
+    }
+
+    @Override
+    public int hashCode() {
+        return hash;
     }
 
     /** In their order. */
@@ -101,10 +105,6 @@ final class NameList {
 
     String name(int place) {
         return names[place];
-    }
-
-    int hash() {
-        return hash;
     }
 
     /** The place of a name; negative where it is not there. */
@@ -152,7 +152,7 @@ final class NameList {
         return longer.computeIfAbsent(name, more -> {
             List<String> all = new ArrayList<>(List.of(names));
             all.add(placeFor(more), more);
-            return of(all);
+            return new NameList(all);
         });
     }
 
@@ -168,6 +168,12 @@ final class NameList {
         int[] places = IntStream.range(0, names.length)
                 .filter(i -> kept.test(names[i]))
                 .toArray();
-        return new Rest(of(Arrays.stream(places).mapToObj(i -> names[i]).toList()), places);
+        boolean all = places.length == names.length;
+        return new Rest(
+                all
+                        ? this
+                        : new NameList(
+                                Arrays.stream(places).mapToObj(i -> names[i]).toList()),
+                places);
     }
 }

@@ -67,17 +67,17 @@ public interface Reading {
 
     /** {@return the device: {@link #OPEN_EAR}, {@link #FIELD_MICROPHONE} or a product's name} */
     default String device() {
-        return conditions().get("device").orElse("");
+        return conditions().get(ConditionNames.DEVICE).orElse("");
     }
 
     /** {@return whether the ear was measured without a product} */
     default boolean isOpenEar() {
-        return conditions().has("device", OPEN_EAR);
+        return conditions().has(ConditionNames.DEVICE, OPEN_EAR);
     }
 
     /** {@return whether the field was measured, without an ear} */
     default boolean isFieldMicrophone() {
-        return conditions().has("device", FIELD_MICROPHONE);
+        return conditions().has(ConditionNames.DEVICE, FIELD_MICROPHONE);
     }
 
     /** {@return whether the ear was measured with a product in place} */

@@ -1,6 +1,7 @@
 package org.ellwand.measurement;
 
 import java.io.IOException;
+import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Optional;
@@ -37,7 +38,7 @@ final class RecordingFiles {
         Map<String, Boolean> words = new LinkedHashMap<>();
         words.put("file", false);
         words.put("sync mark", true);
-        return words;
+        return Collections.unmodifiableMap(words);
     }
 
     /** A part of a recording with the name of its file; empty where something is wrong with it (reported). */

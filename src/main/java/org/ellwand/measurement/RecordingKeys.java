@@ -1,6 +1,7 @@
 package org.ellwand.measurement;
 
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -23,8 +24,6 @@ final class RecordingKeys {
     private static final List<String> OF_ALL =
             List.of("file", "channel", "from", "to", "times from", "gives", "product");
     static final Map<String, Weighting> WEIGHTINGS = weightings();
-    static final Map<Weighting, Unit> UNITS =
-            Map.of(Weighting.A, Unit.DB_A, Weighting.C, Unit.DB_C, Weighting.Z, Unit.DB_SPL);
     private static final double LEAST_CONSTANT_S = 0.0005;
     private static final double MOST_CONSTANT_S = 60;
 
@@ -35,7 +34,7 @@ final class RecordingKeys {
         words.put("bands", Gives.BANDS);
         words.put("trace", Gives.TRACE);
         words.put("harmonics", Gives.HARMONICS);
-        return words;
+        return Collections.unmodifiableMap(words);
     }
 
     private static Map<String, Weighting> weightings() {
@@ -43,7 +42,7 @@ final class RecordingKeys {
         for (Weighting weighting : Weighting.values()) {
             words.put(weighting.name(), weighting);
         }
-        return words;
+        return Collections.unmodifiableMap(words);
     }
 
     static List<String> ownKeys(Gives gives) {

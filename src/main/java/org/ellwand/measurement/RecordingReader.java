@@ -173,7 +173,7 @@ final class RecordingReader {
                 keys.text("time constant").flatMap(text -> RecordingKeys.timeConstantS(keys, text));
         Weighting weighting = keys.choice("weighting", RecordingKeys.WEIGHTINGS).orElse(Weighting.Z);
         Optional<Step> step = keys.mapping("step").flatMap(TraceReader::step);
-        Unit unit = RecordingKeys.UNITS.getOrDefault(weighting, Unit.DB_SPL);
+        Unit unit = weighting.levelUnit();
         step.filter(s -> s.from().unit() != unit)
                 .ifPresent(s -> problems.add(
                         keys.placeOf("step"), "is in another unit than the trace, which is in " + unit.symbol()));

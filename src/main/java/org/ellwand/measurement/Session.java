@@ -126,6 +126,6 @@ public record Session(
      * @param conditions of the reading
      */
     public Optional<Stimulus> stimulusOf(Conditions conditions) {
-        return conditions.get("stimulus").map(stimuli::get);
+        return conditions.get(ConditionNames.STIMULUS).map(stimuli::get);
     }
 }

@@ -2,6 +2,8 @@ package org.ellwand.measurement;
 
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.Collections;
+import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
@@ -66,15 +68,15 @@ final class SessionDraft {
         SortedMap<String, Boolean> words = new TreeMap<>();
         words.put(first, a);
         words.put(second, b);
-        return words;
+        return Collections.unmodifiableMap(words);
     }
 
     private static Map<String, Resolution> resolutions() {
-        Map<String, Resolution> words = new java.util.LinkedHashMap<>();
+        Map<String, Resolution> words = new LinkedHashMap<>();
         for (Resolution resolution : Resolution.values()) {
             words.put(resolution.text(), resolution);
         }
-        return words;
+        return Collections.unmodifiableMap(words);
     }
 
     private Set<String> declared() {
@@ -88,7 +90,7 @@ final class SessionDraft {
                 problems.add(keys.placeOf("conditions"), "'" + name + "' is declared twice");
             }
         }
-        return names;
+        return Collections.unmodifiableSet(names);
     }
 
     /** The session; of no use where a problem was reported. */

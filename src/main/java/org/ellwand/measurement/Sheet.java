@@ -12,6 +12,7 @@ import java.util.Iterator;
 import java.util.List;
 import org.ellwand.input.InputException;
 import org.ellwand.input.Place;
+import org.ellwand.input.Separator;
 
 /**
  * A data file of separated values, read row by row. The header line decides the separator: the one of tab, semicolon and
@@ -57,10 +58,10 @@ record Sheet(SheetText text, String file, int headerLine, Found problems) {
         refuseLong(header, linesAbove + 1);
         opened.reset();
         forgetMark(opened);
-        char separator = separator(header);
+        char separator = Separator.of(header);
         SheetRow row = new SheetRow(linesAbove);
         try {
-            readRows(rows(opened, separator, row), user, new SheetNumbers(separator != ','));
+            readRows(rows(opened, separator, row), user, separator);
             user.end(row);
         } catch (CsvParseException e) {
             problems.add(
@@ -106,29 +107,6 @@ record Sheet(SheetText text, String file, int headerLine, Found problems) {
         }
     }
 
-    private static char separator(String header) {
-        char most = ',';
-        long count = 0;
-        for (char candidate : new char[] {'\t', ';', ','}) {
-            long found = countOutsideQuotes(header, candidate);
-            if (found > count) {
-                most = candidate;
-                count = found;
-            }
-        }
-        return most;
-    }
-
-    private static long countOutsideQuotes(String header, char wanted) {
-        boolean quoted = false;
-        long count = 0;
-        for (int i = 0; i < header.length(); i++) {
-            quoted ^= header.charAt(i) == '"';
-            count += !quoted && header.charAt(i) == wanted ? 1 : 0;
-        }
-        return count;
-    }
-
     private static Iterator<SheetRow> rows(BufferedReader opened, char separator, SheetRow row) {
         return CsvReader.builder()
                 .fieldSeparator(separator)
@@ -140,10 +118,10 @@ record Sheet(SheetText text, String file, int headerLine, Found problems) {
                 .iterator();
     }
 
-    private void readRows(Iterator<SheetRow> rows, SheetUser user, SheetNumbers numbers) {
+    private void readRows(Iterator<SheetRow> rows, SheetUser user, char separator) {
         SheetRow header = rows.next();
         List<SheetColumn> columns = columns(header);
-        if (!user.header(columns, header.line(), numbers)) {
+        if (!user.header(columns, header.line(), new SheetNumbers(separator != ','))) {
             return;
         }
         boolean any = false;
@@ -151,7 +129,7 @@ record Sheet(SheetText text, String file, int headerLine, Found problems) {
             SheetRow row = rows.next();
             if (!row.isBlank()) {
                 any = true;
-                use(row, columns.size(), user);
+                use(row, columns.size(), user, separator);
             }
         }
         if (!any) {
@@ -171,7 +149,7 @@ record Sheet(SheetText text, String file, int headerLine, Found problems) {
         return columns;
     }
 
-    private void use(SheetRow row, int columns, SheetUser user) {
+    private void use(SheetRow row, int columns, SheetUser user, char separator) {
         int cells = row.size();
         while (cells > columns && row.isEmpty(cells - 1)) {
             cells--;
@@ -179,9 +157,10 @@ record Sheet(SheetText text, String file, int headerLine, Found problems) {
         if (cells == columns) {
             user.row(row);
         } else {
+            String commas = separator == ',' && cells > columns ? Separator.NO_DECIMAL_COMMAS : "";
             problems.add(
                     at(row.line()),
-                    "the row has " + cells + (cells == 1 ? " cell" : " cells") + ", the header " + columns);
+                    "the row has " + cells + (cells == 1 ? " cell" : " cells") + ", the header " + columns + commas);
         }
     }
 

@@ -3,6 +3,7 @@ package org.ellwand.measurement;
 import java.util.Arrays;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.regex.Pattern;
 import org.ellwand.amount.Unit;
 
 /**
@@ -61,6 +62,6 @@ record SheetColumn(String header, String name, Optional<Unit> unit, int index) {
 
     /** Whether the header is this name with something in brackets that is no known unit. */
     boolean isWithUnknownUnit(String wanted) {
-        return unit.isEmpty() && key().matches(java.util.regex.Pattern.quote(wanted) + " ?[(\\[].*[)\\]]");
+        return unit.isEmpty() && key().matches(Pattern.quote(wanted) + " ?[(\\[].*[)\\]]");
     }
 }

@@ -43,8 +43,9 @@ record SheetForm(
     }
 
     ValueColumn values(SheetColumn column, SheetNumbers numbers) {
-        String expected =
-                "a level" + valueUnit.map(unit -> " in " + unit.symbol()).orElse("");
+        String expected = "a level"
+                + valueUnit.map(unit -> " in " + unit.symbol()).orElse("")
+                + (resolution.isPresent() ? ", or an empty cell for a band that was not measured" : "");
         return new ValueColumn(column, numbers, expected, file, problems);
     }
 

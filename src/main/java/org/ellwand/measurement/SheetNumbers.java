@@ -1,6 +1,8 @@
 package org.ellwand.measurement;
 
+import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import org.ellwand.amount.Unit;
 
 /**
  * Reads the numbers of one sheet. A sheet whose separator is not a comma may have decimal commas; one sheet has commas or
@@ -13,6 +15,8 @@ final class SheetNumbers {
     private static final int EXACT_DIGITS = 15;
     private static final Pattern NUMBER = Pattern.compile("[+-]?(\\d+\\.?\\d*|\\.\\d+)([eE][+-]?\\d{1,6})?");
     private static final Pattern NOT_FINITE = Pattern.compile("(?i)[+-]?(nan|inf|infinity|∞)");
+
+    private static final String NO_FINITE_NUMBER = "is not a finite number";
 
     private final boolean commaAllowed;
     private char mark;
@@ -101,10 +105,23 @@ final class SheetNumbers {
         boolean number = NUMBER.matcher(plain).matches();
         double value = number ? Double.parseDouble(plain) : Double.NaN;
         if (!Double.isFinite(value)) {
-            boolean infinite = number || NOT_FINITE.matcher(plain).matches();
-            fault = infinite ? "is not a finite number" : "is not a number";
+            fault = number ? NO_FINITE_NUMBER : faultOf(plain);
             return Double.NaN;
         }
         return value;
+    }
+
+    private static String faultOf(String plain) {
+        if (NOT_FINITE.matcher(plain).matches()) {
+            return NO_FINITE_NUMBER;
+        }
+        if (NUMBER.matcher(plain.replace(',', '.')).matches()) {
+            return "has a comma, but commas separate the cells here; numbers have a decimal point, and nothing between"
+                    + " thousands";
+        }
+        Matcher begins = NUMBER.matcher(plain);
+        boolean unit = begins.lookingAt()
+                && Unit.spelled(plain.substring(begins.end()).strip()).isPresent();
+        return unit ? "has its unit in the cell; it stands in the header" : "is not a number";
     }
 }

@@ -13,6 +13,7 @@ import org.ellwand.amount.PhraseException;
 import org.ellwand.amount.Phrases;
 import org.ellwand.amount.Unit;
 import org.ellwand.input.YamlNode;
+import org.ellwand.words.Figures;
 
 /**
  * Reads sizes by bands. Every band must be covered once. An end that two ranges name belongs to the upper one, if that one
@@ -96,11 +97,12 @@ final class SizeList {
                     .filter(s -> hz >= s.fromHz() && hz < s.toHz())
                     .count();
             if (times != 1) {
-                String name = FrequencyText.of(band);
+                String name = Figures.frequency(band.nominalHz());
                 problems.add(
                         list.place(),
                         times == 0
-                                ? "the band of " + name + " has no size; the list covers every band once"
+                                ? "the band of " + name
+                                        + " has no size; the list covers every band once, from 'below ...' to 'above ...'"
                                 : "the band of " + name + " has " + times + " sizes; the list covers every band once");
                 return;
             }

@@ -1,6 +1,7 @@
 package org.ellwand.measurement;
 
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.EnumSet;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -26,7 +27,7 @@ final class StimulusReader {
                         .ifPresent(stimulus -> stimuli.put(entry.key(), stimulus(entry.key(), stimulus)));
             }
         });
-        return stimuli;
+        return Collections.unmodifiableMap(stimuli);
     }
 
     private static Stimulus stimulus(String id, Keys keys) {

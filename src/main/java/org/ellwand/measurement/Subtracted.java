@@ -1,5 +1,6 @@
 package org.ellwand.measurement;
 
+import java.util.Collections;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
@@ -17,7 +18,7 @@ import org.ellwand.acoustics.Band;
  */
 public record Subtracted(List<CurveReading> readings, Map<Band, Double> backgroundDb, Map<Band, Double> shares) {
     /**
-     * Keeps copies.
+     * Keeps copies, lowest band first.
      *
      * @param readings in quiet that the background is the mean of
      * @param backgroundDb level of the background in each band that they all have
@@ -25,8 +26,8 @@ public record Subtracted(List<CurveReading> readings, Map<Band, Double> backgrou
      */
     public Subtracted {
         readings = List.copyOf(readings);
-        backgroundDb = Map.copyOf(new TreeMap<>(backgroundDb));
-        shares = Map.copyOf(new TreeMap<>(shares));
+        backgroundDb = Collections.unmodifiableMap(new TreeMap<>(backgroundDb));
+        shares = Collections.unmodifiableMap(new TreeMap<>(shares));
     }
 
     /** How much the errors of the reading grow in a band. */

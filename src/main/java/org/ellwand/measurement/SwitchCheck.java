@@ -4,13 +4,13 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
-import java.util.TreeMap;
 import org.ellwand.input.Place;
 
 /** Asks how settings were switched, once two of them carry the same insertion id. */
 final class SwitchCheck {
     /** Conditions within which an insertion id means one and the same insertion. */
-    private static final List<String> WITHIN = List.of("device", "head", "ear", "side", "unit", "fit", "insertion");
+    private static final Set<String> WITHIN =
+            Set.of(ConditionNames.DEVICE, "head", "ear", "side", "unit", "fit", ConditionNames.INSERTION);
 
     private final Place place;
     private final Found problems;
@@ -21,12 +21,11 @@ final class SwitchCheck {
     }
 
     void check(List<CurveReading> readings) {
-        Map<Map<String, String>, String> settingOf = new HashMap<>();
+        Map<Conditions, String> settingOf = new HashMap<>();
         for (Reading reading : readings) {
             boolean telling = reading.isInPlace()
                     && reading.conditions()
-                            .values()
-                            .keySet()
+                            .names()
                             .containsAll(Set.of(ConditionNames.INSERTION, ConditionNames.SETTING));
             if (telling && isSecondSetting(reading, settingOf)) {
                 return;
@@ -34,9 +33,8 @@ final class SwitchCheck {
         }
     }
 
-    private boolean isSecondSetting(Reading reading, Map<Map<String, String>, String> settingOf) {
-        Map<String, String> within = new TreeMap<>(reading.conditions().values());
-        within.keySet().retainAll(WITHIN);
+    private boolean isSecondSetting(Reading reading, Map<Conditions, String> settingOf) {
+        Conditions within = reading.conditions().only(WITHIN);
         String setting = reading.get(ConditionNames.SETTING).orElse("");
         String first = settingOf.putIfAbsent(within, setting);
         if (first == null || first.equals(setting)) {
@@ -45,7 +43,8 @@ final class SwitchCheck {
         problems.add(
                 place,
                 "'settings switched' is missing: settings '" + first + "' and '" + setting
-                        + "' both carry the insertion '" + within.get(ConditionNames.INSERTION)
+                        + "' both carry the insertion '"
+                        + within.get(ConditionNames.INSERTION).orElse("")
                         + "'; write 'in place' if the product stayed in the ear, else 'between insertions'");
         return true;
     }

@@ -1,10 +1,11 @@
 package org.ellwand.measurement;
 
 import java.util.ArrayList;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.SortedSet;
+import java.util.Set;
 import java.util.TreeMap;
 import java.util.TreeSet;
 import java.util.stream.Collectors;
@@ -37,6 +38,10 @@ final class TidySheet implements SheetUser {
     public boolean header(List<SheetColumn> columns, int line, SheetNumbers ofSheet) {
         numbers = Optional.of(ofSheet);
         int before = form.problems().size();
+        if (columns.stream().noneMatch(this::isNumber)) {
+            form.report(line, noHeader());
+            return false;
+        }
         Map<String, SheetColumn> byName = byName(columns, line);
         boolean misnamed = form.problems().size() > before;
         Optional<SheetColumn> axisColumn = needed(byName, form.axisName(), line, misnamed);
@@ -84,8 +89,18 @@ final class TidySheet implements SheetUser {
         Optional<String> condition = form.conditions().stream()
                 .filter(name -> SheetColumn.key(name).equals(whole))
                 .findFirst();
-        boolean number = column.key().equals(form.axisName()) || column.key().equals(form.value());
-        return condition.isPresent() || !number ? condition : Optional.of(column.key());
+        return condition.isPresent() || !isNumber(column) ? condition : Optional.of(column.key());
+    }
+
+    private boolean isNumber(SheetColumn column) {
+        return column.key().equals(form.axisName()) || column.key().equals(form.value());
+    }
+
+    /** What an instrument writes above the header, or a header in other words. */
+    private String noHeader() {
+        return "this line is no header: it has neither a column '" + form.axisName() + "' nor a column '" + form.value()
+                + "'; where the header stands further down, name its line beside the file, as 'header line: 8'; known"
+                + " columns are " + String.join(", ", known());
     }
 
     private String unknown(SheetColumn column) {
@@ -98,10 +113,10 @@ final class TidySheet implements SheetUser {
                 + "; known are " + String.join(", ", known()) + "; any other is listed under 'ignore'";
     }
 
-    private SortedSet<String> known() {
-        SortedSet<String> known = new TreeSet<>(form.conditions());
-        known.add(form.axisName());
-        known.add(form.value());
+    /** The two that every sheet has, and the conditions. */
+    private Set<String> known() {
+        Set<String> known = new LinkedHashSet<>(List.of(form.axisName(), form.value()));
+        known.addAll(new TreeSet<>(form.conditions()));
         return known;
     }
 

@@ -5,6 +5,7 @@ import java.util.Optional;
 import org.ellwand.acoustics.LevelTrace;
 import org.ellwand.amount.Unit;
 import org.ellwand.input.Place;
+import org.ellwand.words.Figures;
 
 /**
  * A level against time.
@@ -28,13 +29,9 @@ public record Trace(
     public Conditions named() {
         return step.map(s -> conditions.with(
                         "step",
-                        plain(s.from().value()) + " to " + plain(s.to().value()) + " "
+                        Figures.plain(s.from().value()) + " to " + Figures.plain(s.to().value()) + " "
                                 + s.to().unit().symbol()))
                 .orElse(conditions);
-    }
-
-    private static String plain(double value) {
-        return value == Math.rint(value) ? Long.toString((long) value) : Double.toString(value);
     }
 
     /** {@return its times and levels as acoustics takes them} */

@@ -1,12 +1,16 @@
 package org.ellwand.measurement;
 
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.TreeMap;
+import java.util.function.Predicate;
 import org.ellwand.acoustics.Resolution;
 import org.ellwand.amount.Amount;
 import org.ellwand.amount.Dimension;
@@ -19,7 +23,7 @@ final class UncertaintyReader {
     static final String TYPICAL = "typical probe tube";
     static final List<String> KEYS = List.of("cause", "size", "shared by", "across bands");
     static final Map<String, Boolean> ACROSS_BANDS =
-            new java.util.TreeMap<>(Map.of("together", false, "independent", true));
+            Collections.unmodifiableMap(new TreeMap<>(Map.of("together", false, "independent", true)));
     static final String UNKNOWN = "unknown";
     private static final String SIZE = "a size in dB (of levels) or in ms (of times)";
 
@@ -93,7 +97,7 @@ final class UncertaintyReader {
     static Map<String, SharedBy> sharedBy() {
         Map<String, SharedBy> words = new LinkedHashMap<>();
         for (SharedBy shared : SharedBy.values()) {
-            words.put(shared.name().toLowerCase(java.util.Locale.ROOT), shared);
+            words.put(shared.name().toLowerCase(Locale.ROOT), shared);
         }
         return words;
     }
@@ -115,7 +119,7 @@ final class UncertaintyReader {
     }
 
     /** The size of a mapping, which is not negative. */
-    static Optional<Amount> amount(Keys keys, java.util.function.Predicate<Unit> right, String expected) {
+    static Optional<Amount> amount(Keys keys, Predicate<Unit> right, String expected) {
         Optional<Amount> size = keys.amount("size", right, expected);
         if (size.isPresent() && size.get().value() < 0) {
             keys.problems().add(keys.placeOf("size"), "a standard uncertainty is not negative");

@@ -1,6 +1,7 @@
 package org.ellwand.sound;
 
 import java.io.IOException;
+import java.util.Arrays;
 import org.ellwand.input.InputException;
 import org.ellwand.input.Place;
 
@@ -110,7 +111,7 @@ public record Calibration(
             levels[i] = tone.levelDb(i);
         }
         double[] sorted = levels.clone();
-        java.util.Arrays.sort(sorted);
+        Arrays.sort(sorted);
         double high = sorted.length == 0 ? 0 : sorted[(int) (0.9 * (sorted.length - 1))];
         int best = 0;
         int bestLength = 0;

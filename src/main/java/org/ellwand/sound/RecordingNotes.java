@@ -89,16 +89,21 @@ public final class RecordingNotes {
                             .with("lowest", hz(coarse.get(0)))
                             .with("scatter", levels.scatterDb(coarse.get(0)))));
         }
-        Band next = levels.bands().isEmpty()
-                ? Band.nearest(analysis.resolution(), analysis.lowestHz())
-                : levels.bands().get(levels.bands().size() - 1);
-        next = levels.bands().isEmpty() ? next : new Band(next.resolution(), next.index() + 1);
+        Band next = firstNotMeasured(levels, analysis);
         if (next.exactHz() <= analysis.highestHz()) {
             notes.add(new RecordingNote(
                     Kind.OUT_OF_REACH,
                     Kind.OUT_OF_REACH.remark().with("rate", rateHz).with("from", hz(next))));
         }
         return notes;
+    }
+
+    private static Band firstNotMeasured(SoundLevels levels, SoundAnalysis analysis) {
+        if (levels.bands().isEmpty()) {
+            return Band.nearest(analysis.resolution(), analysis.lowestHz());
+        }
+        Band highest = levels.bands().get(levels.bands().size() - 1);
+        return new Band(highest.resolution(), highest.index() + 1);
     }
 
     /**

@@ -3,6 +3,7 @@ package org.ellwand.sound;
 import java.util.Locale;
 import org.ellwand.acoustics.Band;
 import org.ellwand.acoustics.Weighting;
+import org.ellwand.words.Figures;
 
 /** Levels as the sheets that a session names: a curve in rows, and a trace. */
 public final class SoundSheets {
@@ -18,9 +19,7 @@ public final class SoundSheets {
         for (int i = 0; i < levels.bands().size(); i++) {
             Band band = levels.bands().get(i);
             double levelDb = levels.levelDb().get(i);
-            double hz = band.nominalHz();
-            sheet.append(hz == Math.rint(hz) ? Long.toString((long) hz) : Double.toString(hz))
-                    .append(',');
+            sheet.append(Figures.plain(band.nominalHz())).append(',');
             if (levels.isLongEnough(band) && Double.isFinite(levelDb)) {
                 sheet.append(number(levelDb, 2));
             }
@@ -37,7 +36,7 @@ public final class SoundSheets {
     public static String transfer(Transfer transfer) {
         StringBuilder sheet = new StringBuilder("frequency (Hz),gain (dB),coherence\n");
         for (int i = 0; i < transfer.bands().size(); i++) {
-            sheet.append(hz(transfer.bands().get(i)))
+            sheet.append(Figures.plain(transfer.bands().get(i).nominalHz()))
                     .append(',')
                     .append(number(transfer.gainDb().get(i), 2))
                     .append(',')
@@ -47,23 +46,13 @@ public final class SoundSheets {
         return sheet.toString();
     }
 
-    private static String hz(Band band) {
-        double hz = band.nominalHz();
-        return hz == Math.rint(hz) ? Long.toString((long) hz) : Double.toString(hz);
-    }
-
     /**
      * {@return the first line of the sheet of a trace}
      *
      * @param weighting frequency weighting of its levels
      */
     public static String traceHeader(Weighting weighting) {
-        String unit = switch (weighting) {
-            case A -> "dB(A)";
-            case C -> "dB(C)";
-            case Z -> "dB SPL";
-        };
-        return "time (s),level (" + unit + ")\n";
+        return "time (s),level (" + weighting.levelUnit().symbol() + ")\n";
     }
 
     /**

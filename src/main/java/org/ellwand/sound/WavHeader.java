@@ -66,8 +66,8 @@ final class WavHeader implements AutoCloseable {
         if (next > length) {
             throw wrong(
                     chunkAt,
-                    "the chunk '" + id + "' of " + size + " bytes ends behind the end of the file, " + "which has "
-                            + length + " bytes");
+                    "the chunk '" + id + "' of " + size + " bytes ends behind the end of the file, which has " + length
+                            + " bytes");
         }
         if (id.equals("ds64") && size >= 16) {
             longDataBytes = bytes(16, "ds64").getLong(8);

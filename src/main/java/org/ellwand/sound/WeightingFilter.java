@@ -9,11 +9,6 @@ import org.ellwand.acoustics.Weighting;
  * 20 kHz. The response is within 0.03 dB of the formula from 10 Hz to 20 kHz; at 1 kHz it is exact.
  */
 final class WeightingFilter {
-    private static final double F1 = 20.598997057618316;
-    private static final double F2 = 107.65264864304629;
-    private static final double F3 = 737.8622307362901;
-    private static final double F4 = 12194.217147998012;
-
     private final List<FirstOrder> sections;
     private final double gain;
 
@@ -21,21 +16,25 @@ final class WeightingFilter {
         sections = switch (weighting) {
             case A ->
                 List.of(
-                        FirstOrder.highPass(F1, rateHz),
-                        FirstOrder.highPass(F1, rateHz),
-                        FirstOrder.highPass(F2, rateHz),
-                        FirstOrder.highPass(F3, rateHz),
+                        FirstOrder.highPass(Weighting.F1_HZ, rateHz),
+                        FirstOrder.highPass(Weighting.F1_HZ, rateHz),
+                        FirstOrder.highPass(Weighting.F2_HZ, rateHz),
+                        FirstOrder.highPass(Weighting.F3_HZ, rateHz),
                         top(rateHz),
                         top(rateHz));
             case C ->
-                List.of(FirstOrder.highPass(F1, rateHz), FirstOrder.highPass(F1, rateHz), top(rateHz), top(rateHz));
+                List.of(
+                        FirstOrder.highPass(Weighting.F1_HZ, rateHz),
+                        FirstOrder.highPass(Weighting.F1_HZ, rateHz),
+                        top(rateHz),
+                        top(rateHz));
             case Z -> List.of();
         };
         gain = 1 / Math.sqrt(power(1000, rateHz));
     }
 
     private static FirstOrder top(double rateHz) {
-        return FirstOrder.lowPass(F4, 8_000, 20_000, rateHz);
+        return FirstOrder.lowPass(Weighting.F4_HZ, 8_000, 20_000, rateHz);
     }
 
     private double power(double frequencyHz, double rateHz) {

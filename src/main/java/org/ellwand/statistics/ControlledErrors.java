@@ -10,24 +10,25 @@ import java.util.Arrays;
 public final class ControlledErrors implements Errors {
     private static final int HALVINGS = 60;
 
-    private final double[] draws;
-    private final double[] controls;
+    private final SortedDraws draws;
+    private final SortedDraws controls;
     private final Errors control;
     private final double shift;
     private double uncertainty = Double.NaN;
 
     /**
-     * @param draws errors as drawn
+     * Errors of these draws.
+     *
+     * @param draws errors as drawn, at least one
      * @param controls the control of each draw
      * @param control distribution of the controls
      */
     public ControlledErrors(double[] draws, double[] controls, Errors control) {
         shift = mean(draws) - mean(controls);
         this.control = control;
-        this.draws = draws.clone();
-        this.controls = Arrays.stream(controls).map(c -> c + shift).toArray();
-        Arrays.sort(this.draws);
-        Arrays.sort(this.controls);
+        this.draws = new SortedDraws(draws);
+        this.controls =
+                new SortedDraws(Arrays.stream(controls).map(c -> c + shift).toArray());
     }
 
     private static double mean(double[] values) {
@@ -36,24 +37,13 @@ public final class ControlledErrors implements Errors {
 
     @Override
     public double atMost(double x) {
-        double difference = (double) (below(draws, x) - below(controls, x)) / draws.length;
+        double difference = (double) (draws.atMost(x) - controls.atMost(x)) / draws.size();
         return Math.min(1, Math.max(0, control.atMost(x - shift) + difference));
-    }
-
-    private static int below(double[] sorted, double x) {
-        int at = Arrays.binarySearch(sorted, x);
-        if (at < 0) {
-            return -at - 1;
-        }
-        while (at < sorted.length && sorted[at] == x) {
-            at++;
-        }
-        return at;
     }
 
     @Override
     public double quantile(double probability) {
-        double reach = Math.abs(draws[0]) + Math.abs(draws[draws.length - 1]) + Math.abs(shift);
+        double reach = Math.abs(draws.get(0)) + Math.abs(draws.get(draws.size() - 1)) + Math.abs(shift);
         double low = Math.min(shift + control.quantile(probability), 0) - reach;
         double high = Math.max(shift + control.quantile(probability), 0) + reach;
         for (int i = 0; i < HALVINGS; i++) {

@@ -1,5 +1,6 @@
 package org.ellwand.statistics;
 
+import java.util.Arrays;
 import java.util.List;
 import org.apache.commons.math3.analysis.solvers.BrentSolver;
 
@@ -50,12 +51,9 @@ public final class MixedErrors implements Errors {
             variance = nextVariance;
             weight = nextWeight;
         }
-        for (int i = 0; i < variance.length; i++) {
-            variance[i] = Math.sqrt(variance[i]);
-        }
         this.scale = Math.sqrt(normalDeviation * normalDeviation
                 + scatters.stream().mapToDouble(t -> t.scale() * t.scale()).sum());
-        this.deviations = variance;
+        this.deviations = Arrays.stream(variance).map(Math::sqrt).toArray();
         this.weights = weight;
     }
 

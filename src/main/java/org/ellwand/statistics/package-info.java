@@ -1,4 +1,4 @@
-/** Draws, coverage intervals, joint probabilities and shares of a population. No word of acoustics. */
+/** Distributions of errors, seeded draws, tolerance factors and shares of a population. No word of acoustics. */
 @NullMarked
 package org.ellwand.statistics;
 

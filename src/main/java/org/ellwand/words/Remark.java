@@ -1,6 +1,5 @@
 package org.ellwand.words;
 
-import java.util.ArrayList;
 import java.util.Collection;
 import java.util.Collections;
 import java.util.List;
@@ -18,7 +17,7 @@ public record Remark(String key, SortedMap<String, Object> figures) implements C
     /**
      * Keeps a copy of the figures.
      *
-     * @param key stable, e.g
+     * @param key stable, e.g. {@code missing-bands}
      * @param figures numbers, {@link Measure}s, texts, other remarks, and lists of these, by name
      */
     public Remark {
@@ -61,7 +60,7 @@ public record Remark(String key, SortedMap<String, Object> figures) implements C
      * @param remarks with keys that have sentences
      */
     public static List<String> texts(List<Remark> remarks) {
-        return new ArrayList<>(remarks.stream().map(Remark::text).toList());
+        return remarks.stream().map(Remark::text).toList();
     }
 
     /** By the English text. */

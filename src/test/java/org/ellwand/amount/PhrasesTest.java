@@ -68,8 +68,18 @@ class PhrasesTest {
         assertThat(Phrases.tolerance("3 dB")).isEqualTo(new Tolerance.Absolute(3, 3, Unit.DB));
         assertThat(Phrases.tolerance("+3 dB / -2 dB")).isEqualTo(new Tolerance.Absolute(2, 3, Unit.DB));
         assertThat(Phrases.tolerance("+3 / −2 dB")).isEqualTo(new Tolerance.Absolute(2, 3, Unit.DB));
-        assertThat(Phrases.tolerance("10 %")).isEqualTo(new Tolerance.Relative(10));
+        assertThat(Phrases.tolerance("10 %")).isEqualTo(new Tolerance.Relative(10, 10));
         assertThat(Phrases.tolerance("rounding")).isEqualTo(new Tolerance.Rounding());
+    }
+
+    /** A share is one of the nominal value, whether it reaches as far to both sides or not. */
+    @Test
+    void aShareIsOneOfTheNumberToEitherSide() throws PhraseException {
+        Amount share = Phrases.amount("20 %");
+        assertThat(Phrases.tolerance("10 %").around(share)).isEqualTo(Interval.of(18, 22, Unit.PERCENT));
+        assertThat(Phrases.tolerance("+10 % / -10 %").around(share)).isEqualTo(Interval.of(18, 22, Unit.PERCENT));
+        assertThat(Phrases.tolerance("+10 / -5 %").around(Phrases.amount("-40 dB")))
+                .isEqualTo(Interval.of(-42, -36, Unit.DB));
     }
 
     @Test
@@ -83,7 +93,7 @@ class PhrasesTest {
     void aToleranceMayBeNothing() throws PhraseException {
         assertThat(Phrases.tolerance("0 dB")).isEqualTo(new Tolerance.Absolute(0, 0, Unit.DB));
         assertThat(Phrases.tolerance("+0 dB / -2 dB")).isEqualTo(new Tolerance.Absolute(2, 0, Unit.DB));
-        assertThat(Phrases.tolerance("0 %")).isEqualTo(new Tolerance.Relative(0));
+        assertThat(Phrases.tolerance("0 %")).isEqualTo(new Tolerance.Relative(0, 0));
     }
 
     /** What is printed is read back as the same unit, in every spelling. */
@@ -104,6 +114,16 @@ class PhrasesTest {
                 "21 to 15 dB|'21 to 15 dB' runs downward: the lower end comes first",
                 "15 Hz to 21 dB|'15 Hz to 21 dB' mixes units: 'Hz' and 'dB'",
                 "18 ± -3 dB|'18 ± -3 dB' is negative: a tolerance is how far from the number a value may lie",
+                "up to 18 dB|'up to 18 dB' is not an interval: accepted are '18 dB', '18 dB ± 3 dB', '15 to 21 dB',"
+                        + " 'at least 15 dB', 'at most 3 %', 'below 90 dB SPL', 'above 90 dB SPL'",
+                "about 18 ± 2 dB|'about 18 ± 2 dB' is not an interval: accepted are '18 dB', '18 dB ± 3 dB',"
+                        + " '15 to 21 dB', 'at least 15 dB', 'at most 3 %', 'below 90 dB SPL', 'above 90 dB SPL'",
+                "15-21 dB|'15-21 dB': a range is written with 'to', as '15 to 21 dB'",
+                "15 dB – 21 dB|'15 dB – 21 dB': a range is written with 'to', as '15 dB to 21 dB'",
+                "18 db|'18 db': unknown unit 'db' (did you mean 'dB'?): accepted are Hz, kHz, dB, dB SPL, dB(A), dB(C),"
+                        + " dB/octave, %, µs, ms, s, min, h, mm, m, mV, V, mA, mAh, W, g, kg",
+                "1e-3 Hz|'1e-3 Hz': unknown unit 'e-3 Hz': accepted are Hz, kHz, dB, dB SPL, dB(A), dB(C), dB/octave,"
+                        + " %, µs, ms, s, min, h, mm, m, mV, V, mA, mAh, W, g, kg",
                 "1e3 Hz|'1e3 Hz': unknown unit 'e3 Hz': accepted are Hz, kHz, dB, dB SPL, dB(A), dB(C), dB/octave,"
                         + " %, µs, ms, s, min, h, mm, m, mV, V, mA, mAh, W, g, kg"
             })
@@ -125,6 +145,11 @@ class PhrasesTest {
         assertThatThrownBy(() -> Phrases.tolerance("about 3 dB"))
                 .hasMessage(
                         "'about 3 dB' is not a tolerance: accepted are '3 dB', '+3 dB / -2 dB', '10 %', 'rounding'");
+        assertThatThrownBy(() -> Phrases.tolerance("-2 dB / +3 dB"))
+                .hasMessage(
+                        "'-2 dB / +3 dB' is not a tolerance: accepted are '3 dB', '+3 dB / -2 dB', '10 %', 'rounding'");
+        assertThatThrownBy(() -> Phrases.tolerance("+3 % / -2 dB"))
+                .hasMessage("'+3 % / -2 dB' mixes units: '%' and 'dB'");
         assertThatThrownBy(() -> Phrases.tolerance("-3 dB"))
                 .isInstanceOf(PhraseException.class)
                 .hasMessage("'-3 dB' is negative: a tolerance is how far from the number a value may lie");

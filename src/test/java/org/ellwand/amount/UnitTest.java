@@ -13,6 +13,15 @@ class UnitTest {
     }
 
     @Test
+    void aMisspeltUnitResemblesTheOneThatIsMeant() {
+        assertThat(Unit.resembling("khz")).contains(Unit.KHZ);
+        assertThat(Unit.resembling("dB (a)")).contains(Unit.DB_A);
+        assertThat(Unit.resembling("dBSPL")).contains(Unit.DB_SPL);
+        assertThat(Unit.resembling("decibels")).isEmpty();
+        assertThat(Unit.resembling("")).isEmpty();
+    }
+
+    @Test
     void hoursConvertToMinutes() {
         assertThat(Unit.HOUR.convert(1.5, Unit.MINUTE)).isEqualTo(90);
         assertThat(Unit.HOUR.factor()).isEqualTo(3600);

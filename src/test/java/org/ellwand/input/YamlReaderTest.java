@@ -61,7 +61,35 @@ class YamlReaderTest {
                 new Refused("a: !x {b: 1}\n", "a.yaml:1:4: a tag ('!x') is not accepted"),
                 new Refused("a: 1\n---\nb: 2\n", "a.yaml:2:1: a second document begins here: one file holds one"),
                 new Refused("a:\n\tb: 1\n", "a.yaml:2:1: a tab indents this line: use spaces"),
-                new Refused("a: b: c\n", "a.yaml:1:5: not readable as YAML: mapping values are not allowed here"),
+                new Refused(
+                        "a: b: c\n",
+                        "a.yaml:1:5: not readable as YAML: no ': ' is expected here; put text that holds ': ' in quotes, write"
+                                + " keys with ': ' behind them, and begin those of one mapping in one column"),
+                new Refused(
+                        "a:\n  b: 1\n c: 2\n",
+                        "a.yaml:3:2: not readable as YAML: this line is indented otherwise than those it belongs to; begin"
+                                + " keys of one mapping, and items of one list, in one column"),
+                new Refused(
+                        "a: 'Flood's 18 dB'\n",
+                        "a.yaml:1:11: not readable as YAML: text goes on behind a closing quotation mark; write a mark that"
+                                + " belongs to the text twice"),
+                new Refused(
+                        "a: 1\nb:2\nc: 3\n",
+                        "a.yaml:3:1: not readable as YAML: this line or the one above has no ': '; write 'key: value', with a"
+                                + " space behind the colon"),
+                new Refused(
+                        "a: 1\nb: \"Flood\nc: 2\n",
+                        "a.yaml:2:4: not readable as YAML: a quotation mark opens here and is not closed"),
+                new Refused(
+                        "a: >= 15 dB\n",
+                        "a.yaml:1:5: not readable as YAML: a text does not begin with '>' or '|'; put it in quotes"),
+                new Refused(
+                        "a: %10\n",
+                        "a.yaml:1:4: not readable as YAML: a text does not begin with this character; put it in quotes"),
+                new Refused(
+                        "a: {b: 1\nc: 2\n", "a.yaml:2:2: not readable as YAML: a comma or the closing '}' is missing"),
+                new Refused(
+                        "a: [b, c\nd: 2\n", "a.yaml:2:2: not readable as YAML: a comma or the closing ']' is missing"),
                 new Refused("? [a]\n: b\n", "a.yaml:1:3: a key is text"),
                 new Refused("# only\n", "a.yaml: empty"),
                 new Refused("a: " + "[".repeat(40), "a.yaml:1:34: nested deeper than 30 levels"),
@@ -75,6 +103,18 @@ class YamlReaderTest {
         assertThatThrownBy(() -> YamlReader.parse(refused.text(), "a.yaml"))
                 .isInstanceOf(InputException.class)
                 .hasMessage(refused.message());
+    }
+
+    /** Between braces a decimal comma makes a key of what is behind it. */
+    @Test
+    void whatACommaCutOffAValueIsKnown() throws InputException {
+        YamlNode.Mapping cut = mapping("a: {b: 18,5 dB, c: 1}").get("a").stream()
+                .map(YamlNode.Mapping.class::cast)
+                .findFirst()
+                .orElseThrow();
+        assertThat(cut.entries()).extracting(cut::isCut).containsExactly(false, true, false);
+        YamlNode.Mapping whole = mapping("a: 1\nb:\n");
+        assertThat(whole.entries()).noneMatch(whole::isCut);
     }
 
     @Test

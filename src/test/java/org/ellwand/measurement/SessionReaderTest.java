@@ -351,7 +351,8 @@ class SessionReaderTest {
                         .with("measurements/a.csv", "frequency;level\n1000;65,2\n1250;1.250\n")
                         .problems())
                 .containsExactly("measurements/a.csv:3: column 'level': '1.250' has a decimal point, but line 2 has a"
-                        + " decimal comma; a sheet keeps to one of them; expected a level in dB SPL");
+                        + " decimal comma; a sheet keeps to one of them; expected a level in dB SPL, or an empty cell for a"
+                        + " band that was not measured");
     }
 
     @Test

@@ -149,10 +149,10 @@ class SoundMeterTest {
     void aShortRecordingDoesNotReachLowBands() throws Exception {
         SoundLevels levels = Sounds.measured(Sounds.file(folder, 48_000, Sounds.noise(0.1, 0.2, 48_000, 1)), THIRDS);
         Band hundred = Band.nearest(Resolution.THIRD_OCTAVE, 100);
-        Band hundredSixty = Band.nearest(Resolution.THIRD_OCTAVE, 125);
+        Band hundredTwentyFive = Band.nearest(Resolution.THIRD_OCTAVE, 125);
         // 23.1 Hz and 29.1 Hz wide: 4.6 and 5.8 in 0.2 s.
         assertThat(levels.isLongEnough(hundred)).isFalse();
-        assertThat(levels.isLongEnough(hundredSixty)).isTrue();
-        assertThat(levels.scatterDb(hundredSixty)).isCloseTo(4.3429 / Math.sqrt(29.07 * 0.2), offset(0.01));
+        assertThat(levels.isLongEnough(hundredTwentyFive)).isTrue();
+        assertThat(levels.scatterDb(hundredTwentyFive)).isCloseTo(4.3429 / Math.sqrt(29.07 * 0.2), offset(0.01));
     }
 }

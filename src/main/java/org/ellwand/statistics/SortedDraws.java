@@ -1,0 +1,43 @@
+package org.ellwand.statistics;
+
+import java.util.Arrays;
+
+/** Draws in their order, to be counted; what is NaN is left out. */
+final class SortedDraws {
+    private final double[] sorted;
+
+    SortedDraws(double[] draws) {
+        sorted = Arrays.stream(draws).filter(d -> !Double.isNaN(d)).sorted().toArray();
+    }
+
+    int size() {
+        return sorted.length;
+    }
+
+    /** From 0 on, the least first. */
+    double get(int at) {
+        return sorted[at];
+    }
+
+    int atMost(double x) {
+        return count(x, true);
+    }
+
+    int below(double x) {
+        return count(x, false);
+    }
+
+    private int count(double x, boolean orEqual) {
+        int low = 0;
+        int high = sorted.length;
+        while (low < high) {
+            int middle = (low + high) >>> 1;
+            if (sorted[middle] < x || (orEqual && sorted[middle] == x)) {
+                low = middle + 1;
+            } else {
+                high = middle;
+            }
+        }
+        return low;
+    }
+}
