@@ -76,9 +76,11 @@ final class OnsetLevel implements SpectralQuantity {
     @Override
     public List<Remark> notes(List<Cell> cells, Rule rule) {
         long levels = cells.stream().map(c -> c.part("stimulus")).distinct().count();
-        return Stream.concat(
+        return Stream.of(
                         Stream.of(Remark.of("onset-levels").with("levels", levels)),
+                        SeriesUnit.ofOwnLevels(cells, rule).stream(),
                         SeriesUnit.notes(cells, rule).stream())
+                .flatMap(notes -> notes)
                 .toList();
     }
 
