@@ -67,15 +67,29 @@ final class Caps {
         }
     }
 
-    /** Then its error is in every unit alike, and their scatter does not show it; of two sides each may have its own. */
+    /** Then its error is in every unit alike, and their scatter does not show it; on two sides the same one cancels. */
     private boolean isHeldAgainstOneOpenEar(Subject subject) {
-        long openEars = subject.cells().stream().map(Cell::openEar).distinct().count();
-        return openEars == (rule.between().isPresent() ? 2 : 1);
+        if (subject.cells().stream().map(Cell::openEar).distinct().count() == 1) {
+            return rule.between().isEmpty();
+        }
+        return rule.between().isPresent()
+                && subject.repeats().stream()
+                        .filter(r -> r.kind() != Repeats.Kind.INSERTIONS)
+                        .anyMatch(r -> sharesAnOpenEar(subject, r));
     }
 
-    private static boolean openEarCancels(Subject subject) {
+    private static boolean sharesAnOpenEar(Subject subject, Repeats repeats) {
+        return subject.cells().stream()
+                .flatMap(cell -> cell.openEar().stream())
+                .distinct()
+                .anyMatch(open ->
+                        repeats.members().stream().allMatch(m -> m.readings().contains(open)));
+    }
+
+    private boolean openEarCancels(Subject subject) {
         List<Cell> cells = subject.cells();
-        return cells.size() == 2
+        return rule.between().isPresent()
+                && cells.size() == 2
                 && subject.repeats().size() == 1
                 && subject.repeats().get(0).count() >= 2
                 && cells.get(0).openEar().equals(cells.get(1).openEar())

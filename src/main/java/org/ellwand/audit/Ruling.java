@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
+import org.ellwand.acoustics.Bound;
 import org.ellwand.amount.Interval;
 import org.ellwand.check.Finding;
 import org.ellwand.claim.Rule;
@@ -154,11 +155,22 @@ final class Ruling {
         Interval limit = worked.limit();
         Reach reach = worked.evaluation().reaches().get(point.subject());
         boolean open = switch (point.bound()) {
-            case MEASURED -> point.errors() instanceof SeriesErrors errors && errors.unknown() > MOST_UNKNOWN;
+            case MEASURED -> false;
             case AT_LEAST -> limit.lower() > reach.highest() || (limit.hasUpper() && limit.upper() > reach.highest());
             case AT_MOST -> limit.upper() < reach.lowest() || (limit.hasLower() && limit.lower() < reach.lowest());
         };
+        if (point.bound() == Bound.MEASURED && isOpen(decision)) {
+            return Optional.of(Remark.of("series-open"));
+        }
         Measure end = new Measure(point.value(), limit.unit().symbol());
         return open ? Optional.of(Remark.of("beyond-series").with("value", end)) : Optional.empty();
+    }
+
+    /** Draws of which nothing can be said count for no side: a pass bears them, a fail only where it is one even if they held. */
+    private boolean isOpen(Decision decision) {
+        double unknown = decision.point().errors() instanceof SeriesErrors errors ? errors.unknown() : 0;
+        return unknown > MOST_UNKNOWN
+                && decision.verdict() != Verdict.PASS
+                && decision.probability() + unknown > 1 - confidence;
     }
 }

@@ -135,7 +135,21 @@ final class Applicable {
         }
         if (limit.get().interval().unit() != Unit.DB) {
             drop(RuleKey.LIMIT_WEIGHTING.text(), "'limit weighting' completes a limit in bare dB: here is none");
+        } else if (isDifference() && !isOfSounds()) {
+            drop(
+                    RuleKey.LIMIT_WEIGHTING.text(),
+                    "'limit weighting' completes a level in bare dB: the limit is a difference here, leave this key out");
         }
+    }
+
+    private boolean isDifference() {
+        return given.has(RuleKey.BETWEEN)
+                || given.glance(RuleKey.STATISTIC).filter("spread"::equals).isPresent();
+    }
+
+    /** Whether what is looked for is the level of a test sound: between two of those, dB SPL and dB(A) may differ. */
+    private boolean isOfSounds() {
+        return form.needed().containsKey(RuleKey.DROP.text()) || form.needed().containsKey(RuleKey.CRITERION.text());
     }
 
     private Optional<Unit> unit(RuleKey key) {

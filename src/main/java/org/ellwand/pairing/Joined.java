@@ -10,16 +10,28 @@ import org.ellwand.measurement.Reading;
  *
  * @param conditions what they have in common
  * @param cells at least one
+ * @param isSeries whether they are the levels of one kind of stimulus, of which two that are compared may hold others
  */
-public record Joined(Conditions conditions, List<Cell> cells) {
+public record Joined(Conditions conditions, List<Cell> cells, boolean isSeries) {
     /**
      * Keeps a copy of the cells.
      *
      * @param conditions what they have in common
      * @param cells at least one
+     * @param isSeries whether they are the levels of one kind of stimulus
      */
     public Joined {
         cells = List.copyOf(cells);
+    }
+
+    /**
+     * Cells that are no series of levels, or of which it does not matter.
+     *
+     * @param conditions what they have in common
+     * @param cells at least one
+     */
+    public Joined(Conditions conditions, List<Cell> cells) {
+        this(conditions, cells, false);
     }
 
     static Joined alone(Cell cell) {

@@ -30,7 +30,7 @@ final class Joiner {
             series.computeIfAbsent(key, k -> new ArrayList<>()).add(cell);
         }
         return series.entrySet().stream()
-                .map(e -> new Joined(e.getKey(), e.getValue()))
+                .map(e -> new Joined(e.getKey(), e.getValue(), true))
                 .toList();
     }
 

@@ -154,7 +154,7 @@ public final class PairSelection {
                 && (changesSound || one.get("stimulus").equals(other.get("stimulus")));
     }
 
-    /** What both of a pair have in common. */
+    /** What both of a pair have in common; of series the kind of sound, as one may hold a level that the other lacks. */
     private record Alike(Reading.Values values, Conditions conditions, List<String> sounds) {
         Alike without(Set<String> names) {
             return new Alike(values, conditions.without(names), sounds);
@@ -178,16 +178,22 @@ public final class PairSelection {
     }
 
     private static List<String> sounds(Joined joined, Between between) {
-        return joined.cells().stream().map(cell -> sound(cell, between)).toList();
+        return joined.isSeries()
+                ? List.of(between.condition().equals("stimulus") ? "" : kind(joined.first()))
+                : joined.cells().stream().map(cell -> sound(cell, between)).toList();
     }
 
     /** Stimuli of two sessions are the same sound where kind and levels are; ids are each session's own. */
     private static String sound(Cell cell, Between between) {
         return switch (between.condition()) {
             case "stimulus" -> cell.stimulus().map(PairSelection::levels).orElse("");
-            case "level" -> cell.stimulus().map(Stimulus::kind).orElse("");
+            case "level" -> kind(cell);
             default -> cell.stimulus().map(s -> s.kind() + " " + levels(s)).orElse("");
         };
+    }
+
+    private static String kind(Cell cell) {
+        return cell.stimulus().map(Stimulus::kind).orElse("");
     }
 
     private static String levels(Stimulus stimulus) {

@@ -70,7 +70,11 @@ final class CriterionLevel implements SpectralQuantity {
 
     @Override
     public List<Remark> notes(List<Cell> cells, Rule rule) {
-        return Stream.concat(SeriesUnit.notes(cells, rule).stream(), LevelSeries.leftOut(cells, rule).stream())
+        return Stream.of(
+                        SeriesUnit.ofOwnLevels(cells, rule).stream(),
+                        SeriesUnit.notes(cells, rule).stream(),
+                        LevelSeries.leftOut(cells, rule).stream())
+                .flatMap(notes -> notes)
                 .toList();
     }
 

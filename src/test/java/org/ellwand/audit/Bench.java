@@ -102,6 +102,12 @@ public final class Bench {
         return this;
     }
 
+    /** A reading under it is one in quiet. */
+    Bench quiet(String name) {
+        sounds.put(name, new Stimulus(name, "quiet", List.of(new Amount(20, Unit.DB_SPL, 0)), Optional.empty()));
+        return this;
+    }
+
     public Session session() {
         Map<String, Stimulus> stimuli = new LinkedHashMap<>();
         stimulus(stimuli, "n62", 62);

@@ -4,6 +4,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import org.ellwand.acoustics.Resolution;
+import org.ellwand.amount.Amount;
+import org.ellwand.amount.Unit;
 import org.ellwand.measurement.Session;
 import org.ellwand.measurement.SharedBy;
 import org.ellwand.words.Remark;
@@ -105,5 +107,67 @@ class BeyondSeriesTest {
                 bench.session());
         assertThat(judgement.value().orElseThrow()).isCloseTo(-16, within(1e-9));
         assertThat(judgement.verdict()).isEqualTo(Verdict.PASS);
+    }
+
+    /**
+     * Gains of −5, −5 and −11 dB in flood have fallen by 3 dB at 86 dB; in ebb, where the soft sound, which both sides have, is
+     * followed by the loudest and others, too. A side needs no level of the other: each is a series of its own.
+     */
+    private static Bench overOwnLevels(boolean longEnough) {
+        Bench bench = bench().sound("n70", new Amount(70, Unit.DB_SPL, 0));
+        for (int level : new int[] {62, 70, 78, 94}) {
+            bench.reading("device=open ear, stimulus=n" + level, 1000, level - 2);
+            boolean loud = level == 94;
+            if (level != 70) {
+                bench.reading(
+                        "device=Skerry, insertion=1, setting=flood, stimulus=n" + level, 1000, level - (loud ? 13 : 7));
+            }
+            if (level != 78 && (longEnough || loud || level == 62)) {
+                bench.reading(
+                        "device=Skerry, insertion=1, setting=ebb, stimulus=n" + level, 1000, level - (loud ? 13 : 7));
+            }
+        }
+        return bench;
+    }
+
+    private static final String COMPARED = "quantity: onset level, statistic: mean, drop: 3 dB, bands: 1 kHz,"
+            + " between: {setting: [flood, ebb]}, limit: at least 1 dB";
+
+    @Test
+    void aComparisonNeedsNoLevelsInCommon() {
+        Judgement judgement = Bench.judge(COMPARED, overOwnLevels(true).session());
+        assertThat(judgement.value().orElseThrow()).isCloseTo(86 - 82, within(1e-9));
+        assertThat(judgement.remarks()).extracting(Remark::key).contains("series-of-own-levels");
+    }
+
+    @Test
+    void aSideThatIsTooShortIsNamed() {
+        Judgement judgement = Bench.judge(COMPARED, overOwnLevels(false).session());
+        assertThat(judgement.verdict()).isEqualTo(Verdict.UNTESTED);
+        assertThat(judgement.reasons().toString()).contains("short-series").doesNotContain("no-pairs");
+    }
+
+    /** Where only the errors of the readings carry a number beyond, nothing that was measured ends there. */
+    @Test
+    void aMeasuredDifferenceIsNoEnd() {
+        Bench bench = new Bench("crew-01", Resolution.OCTAVE)
+                .cause("insertion", 0.5, SharedBy.INSERTION, false)
+                .cause("reading", 0.4, SharedBy.READING, true);
+        for (int level : new int[] {62, 78, 94}) {
+            boolean loud = level == 94;
+            bench.reading("device=open ear, stimulus=n" + level, 1000, level)
+                    .reading(
+                            "device=Skerry, insertion=1, setting=flood, stimulus=n" + level,
+                            1000,
+                            level - (loud ? 8.6 : 5))
+                    .reading(
+                            "device=Skerry, insertion=1, setting=ebb, stimulus=n" + level,
+                            1000,
+                            level - (loud ? 8.6 : 5));
+        }
+        String rule =
+                "quantity: onset level, statistic: mean, drop: 3 dB, bands: 1 kHz, between: {setting: [flood, ebb]}, ";
+        Judgement open = Bench.judge(rule + "limit: at least 1 dB", bench.session());
+        assertThat(open.reasons()).extracting(Remark::key).containsExactly("series-open");
     }
 }

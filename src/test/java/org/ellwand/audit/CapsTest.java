@@ -36,6 +36,11 @@ class CapsTest {
         return this;
     }
 
+    private CapsTest soft(String which, double levelDb) {
+        bench.reading("stimulus=n62, " + which, 1000, levelDb);
+        return this;
+    }
+
     private List<String> missing(String rule) {
         Judgement judgement = Bench.judge(rule, bench.session());
         List<String> keys = judgement.reasons().stream().map(Remark::key).toList();
@@ -133,6 +138,48 @@ class CapsTest {
                     .worn("head=" + head + ", ear=" + head + ", insertion=1", 50 + (head.equals("a") ? 0.5 : 0));
         }
         assertThat(missing(RULE + ", ears: mean")).isEmpty();
+    }
+
+    /** Two heads have two open ears; so have two sides of a comparison, each held against its own. */
+    @Test
+    void theOpenEarsOfTwoHeadsAreSeenInADifference() {
+        for (String head : List.of("a", "b")) {
+            String who = "head=" + head + ", ear=" + head;
+            openEar(who, 80)
+                    .worn(who + ", setting=flood, insertion=1", head.equals("a") ? 50.1 : 50)
+                    .worn(who + ", setting=ebb, insertion=1", 60);
+        }
+        assertThat(missing(DIFFERENCE + ", ears: mean")).isEmpty();
+    }
+
+    /** Each sound has its open ear, the same for all units: what it reads wrong is in all their differences. */
+    @Test
+    void theOpenEarsOfALotAreMissedInADifference() {
+        String rule = "quantity: attenuation, bands: 1 kHz, statistic: mean, between: {level: [94 dB SPL, 62 dB SPL]},"
+                + " limit: at least 5 dB, units: mean";
+        openEar("take=1", 80).soft("device=open ear, take=1", 48);
+        for (String unit : List.of("A", "B", "C")) {
+            worn("unit=" + unit + ", insertion=1", unit.equals("A") ? 50.1 : 50)
+                    .soft("device=Skerry, unit=" + unit + ", insertion=1", 28);
+        }
+        assertThat(missing(rule)).containsExactly("one-open-ear-take");
+        openEar("take=2", 80.1).soft("device=open ear, take=2", 48.1);
+        assertThat(missing(rule)).isEmpty();
+    }
+
+    /** Its gain is taken off once: the one open ear does not cancel, though quiet and sound share the insertions. */
+    @Test
+    void theOpenEarOfAnInputNoiseIsMissed() {
+        bench.quiet("hush");
+        openEar("take=1", 80);
+        for (int insertion = 1; insertion <= 3; insertion++) {
+            worn("insertion=" + insertion, 60 + insertion / 10.0);
+            bench.reading("device=Skerry, stimulus=hush, insertion=" + insertion, 1000, 20);
+        }
+        String rule = "quantity: equivalent input noise, bands: 1 kHz, limit: at most 60 dB(A)";
+        assertThat(missing(rule)).containsExactly("one-open-ear-take");
+        openEar("take=2", 80.1);
+        assertThat(missing(rule)).isEmpty();
     }
 
     /** Nothing tells how the sizes were found: no probability, whatever else is there. */

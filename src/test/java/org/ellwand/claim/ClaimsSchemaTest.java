@@ -45,6 +45,8 @@ class ClaimsSchemaTest {
             "limit against its weighting",
             "limit in another unit",
             "limit weighting against weighting",
+            "limit weighting of a difference of output levels",
+            "limit weighting of a spread",
             "limit without a unit",
             "limit without weighting",
             "method of another rating",
