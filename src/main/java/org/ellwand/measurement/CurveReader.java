@@ -2,6 +2,7 @@ package org.ellwand.measurement;
 
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
@@ -12,6 +13,7 @@ import org.ellwand.acoustics.Resolution;
 import org.ellwand.acoustics.Spectrum;
 import org.ellwand.amount.Unit;
 import org.ellwand.input.Place;
+import org.jspecify.annotations.Nullable;
 
 /** Turns the sheets of a session into its readings. */
 final class CurveReader {
@@ -51,10 +53,29 @@ final class CurveReader {
         if (wanting || problems.isEnough()) {
             return;
         }
+        Map<Conditions, SheetCurve> wholes = new HashMap<>();
+        List<Filled> filled = new ArrayList<>();
         for (SheetCurve curve : curves(entry)) {
             Place place = new Place(entry.file().relative(), curve.line(), 0);
-            filler.fill(entry.defaults(), curve.cells(), place).ifPresent(filled -> add(entry, curve, filled, place));
+            Optional<Conditions> conditions = filler.fill(entry.defaults(), curve.cells(), place);
+            if (conditions.isPresent() && !isPart(entry, curve, wholes.putIfAbsent(conditions.get(), curve))) {
+                filled.add(new Filled(curve, conditions.get(), place));
+            }
         }
+        filled.forEach(one -> add(entry, one.curve(), one.conditions(), one.place()));
+    }
+
+    /** A curve and all its conditions. */
+    private record Filled(SheetCurve curve, Conditions conditions, Place place) {}
+
+    /**
+     * Whether the rows belong to a reading that began above: some name a condition, others leave it to the default. A column
+     * is a whole reading.
+     */
+    private static boolean isPart(DataEntry entry, SheetCurve curve, @Nullable SheetCurve whole) {
+        return whole != null
+                && entry.layout() != DataEntry.Layout.COLUMNS
+                && whole.numbers().takesIn(curve.numbers());
     }
 
     /** The curves of a sheet, none where the sheet has a problem. */

@@ -1,6 +1,7 @@
 package org.ellwand.measurement;
 
 import java.util.Arrays;
+import java.util.stream.IntStream;
 
 /** The numbers of one reading as they are gathered from its rows; bands and orders are counted by an integer. */
 final class SheetReading {
@@ -63,6 +64,20 @@ final class SheetReading {
         values[size] = value;
         lines[size++] = inLine;
         return 0;
+    }
+
+    /**
+     * Takes in the numbers of other rows of the same reading.
+     *
+     * @return whether none of their bands was there before; else nothing is taken in
+     */
+    boolean takesIn(SheetReading part) {
+        boolean apart = IntStream.range(0, part.size)
+                .noneMatch(i -> IntStream.range(0, size).anyMatch(k -> at[k] == part.at[i]));
+        for (int i = 0; apart && i < part.size; i++) {
+            add(part.at[i], part.values[i], part.lines[i]);
+        }
+        return apart;
     }
 
     private boolean ascending(int band) {

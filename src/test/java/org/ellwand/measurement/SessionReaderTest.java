@@ -83,6 +83,20 @@ class SessionReaderTest {
                 """)).isEqualTo(comma);
     }
 
+    /** An empty cell takes the default: it is the same reading as a cell that says so. */
+    @Test
+    void rowsThatNameADefaultAndRowsThatLeaveItOutAreOneReading() throws IOException, InputException {
+        Session named = tidy("device,setting,frequency,level\nSkerry Tide,flood,1250,46\nSkerry Tide,flood,1000,45\n");
+        assertThat(tidy("device,setting,frequency,level\nSkerry Tide,flood,1250,46\n,flood,1000,45\n"))
+                .isEqualTo(named);
+        assertThat(folder().with(
+                                "measurements/a.csv",
+                                "device,frequency,level\n,1250,46\n,1000,45\nSkerry Tide,1000,45\n")
+                        .problems())
+                .containsExactly("measurements/a.csv:4: the same reading was given before, at measurements/a.csv:2:"
+                        + " device=Skerry Tide, ear=crew-01-left, session=a, stimulus=pink-65");
+    }
+
     @Test
     void numbersAreTheNearestThereAre() throws IOException, InputException {
         Session session =
