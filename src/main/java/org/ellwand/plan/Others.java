@@ -13,6 +13,7 @@ import org.ellwand.audit.ClaimAudit;
 import org.ellwand.audit.Judgement;
 import org.ellwand.claim.Claim;
 import org.ellwand.claim.Population;
+import org.ellwand.claim.Product;
 import org.ellwand.claim.Rule;
 import org.ellwand.input.InputException;
 
@@ -28,10 +29,12 @@ final class Others {
     private static final Set<String> OF_ONE = Set.of(
             "one-ear", "one-ear-undeclared", "one-head", "one-head-undeclared", "one-unit", "one-unit-undeclared");
 
-    private final Trial trial;
+    private final Product product;
+    private final Trials trials;
 
-    Others(Trial trial) {
-        this.trial = trial;
+    Others(Product product, Trials trials) {
+        this.product = product;
+        this.trials = trials;
     }
 
     /**
@@ -67,7 +70,7 @@ final class Others {
         if (seen.isEmpty() || plain.standardUncertainty().isEmpty()) {
             return Optional.empty();
         }
-        Needs needs = new Needs(plain, trial.product().confidence());
+        Needs needs = new Needs(plain, product.confidence());
         double value = plain.value().orElseThrow();
         for (int n = measured + 1; n <= MOST_WEARERS; n++) {
             double firm = seen.get().firm(needs.chance(), value, n);
@@ -96,7 +99,7 @@ final class Others {
 
     /** How many tell that a share of all lies inside, if mean and scatter of those measured are the true ones. */
     private Optional<OfShare> ofShare(Claim claim, String wearer, double share, int measured) throws InputException {
-        Judgement each = trial.from(Alone.ofEach(claim), trial.repeats().measured());
+        Judgement each = trials.fromMeasured(product, Alone.ofEach(claim));
         double[] values = each.cells().stream()
                 .collect(Collectors.groupingBy(
                         cell -> cell.conditions().get(wearer).orElse(""),
@@ -114,10 +117,7 @@ final class Others {
         }
         double deviation = Math.sqrt(squares / (values.length - 1));
         ShareChance chance = new ShareChance(
-                (mean - limit.lower()) / deviation,
-                (limit.upper() - mean) / deviation,
-                share,
-                trial.product().confidence());
+                (mean - limit.lower()) / deviation, (limit.upper() - mean) / deviation, share, product.confidence());
         return IntStream.rangeClosed(measured + 1, MOST_WEARERS)
                 .mapToObj(n -> new OfShare(n, chance.of(n)))
                 .filter(found -> found.chance() >= Outlooks.WANTED
@@ -127,7 +127,6 @@ final class Others {
 
     /** How many heads, or samples, the product was measured with. */
     private int count(String condition) {
-        return Wanted.known(condition, trial.product().name(), trial.repeats().measured())
-                .size();
+        return Wanted.known(condition, product.name(), trials.measured()).size();
     }
 }

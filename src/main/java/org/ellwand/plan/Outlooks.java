@@ -1,10 +1,12 @@
 package org.ellwand.plan;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
+import java.util.function.Supplier;
 import org.ellwand.acoustics.Band;
 import org.ellwand.amount.Interval;
 import org.ellwand.amount.Unit;
@@ -36,38 +38,57 @@ final class Outlooks {
     private static final Set<String> BY_REPEATS = Set.of("level drift", "gain steadiness");
 
     private final Product product;
-    private final Trial trial;
+    private final Trials trials;
     private final Uncertainty first;
+    private final List<MoreInsertions> asking = new ArrayList<>();
 
     /** @param first sizes for what was never measured */
-    Outlooks(Product product, Repeats repeats, Uncertainty first) {
+    Outlooks(Product product, Trials trials, Uncertainty first) {
         this.product = product;
-        this.trial = new Trial(product, repeats);
+        this.trials = trials;
         this.first = first;
     }
 
-    Outlook of(ClaimAudit audited) throws InputException {
+    /** Claims that are to be told what is said of them from more insertions before their outlook is known. */
+    List<MoreInsertions> asking() {
+        return List.copyOf(asking);
+    }
+
+    /** The outlook of a claim, known once those {@link #asking} were told. */
+    Supplier<Outlook> of(ClaimAudit audited) throws InputException {
+        Optional<Outlook> known = known(audited);
+        if (known.isPresent()) {
+            return known::orElseThrow;
+        }
+        MoreInsertions more =
+                new MoreInsertions(product, audited, audited.plain().orElseThrow());
+        asking.add(more);
+        return more::outlook;
+    }
+
+    /** Absent where it depends on what more insertions would make of the claim. */
+    private Optional<Outlook> known(ClaimAudit audited) throws InputException {
         Optional<Rule> rule = audited.claim().rule();
         if (rule.isEmpty()) {
-            return simple(audited, Outlook.Advice.OUT_OF_REACH);
+            return Optional.of(simple(audited, Outlook.Advice.OUT_OF_REACH));
         }
         if (!(Quantities.named(rule.get().quantity()) instanceof SpectralQuantity)) {
-            return other(audited);
+            return Optional.of(other(audited));
         }
         if (isTooLoud(rule.get())) {
-            return simple(audited, Outlook.Advice.FIXTURE);
+            return Optional.of(simple(audited, Outlook.Advice.FIXTURE));
         }
         Judgement plain = audited.plain().orElseThrow();
         if (plain.verdict() == Verdict.UNTESTED) {
-            return first(audited, rule.get());
+            return Optional.of(first(audited, rule.get()));
         }
-        Optional<Outlook> others = new Others(trial).of(audited, rule.get(), plain);
+        Optional<Outlook> others = new Others(product, trials).of(audited, rule.get(), plain);
         if (others.isPresent()) {
-            return others.get();
+            return others;
         }
         return MoreInsertions.isOfSize(plain) && plain.standardUncertainty().isPresent()
-                ? new MoreInsertions(product, trial).of(audited, plain)
-                : complete(audited);
+                ? Optional.empty()
+                : Optional.of(complete(audited));
     }
 
     static Outlook complete(ClaimAudit audited) {
@@ -160,19 +181,16 @@ final class Outlooks {
 
     /** From flat curves, which are as uncertain as others; empty where the quantity makes nothing of them. */
     private OptionalDouble uOfFirst(Claim claim, int insertions) {
-        Sitting sitting = SittingPlan.of(
-                product.name(),
-                Optional.empty(),
-                Wearer.unknown(),
-                trial.repeats().measured(),
-                List.of(new Wanted(claim, insertions)));
+        Sitting sitting = new SittingPlan(
+                        product.name(), Optional.empty(), trials.measured(), List.of(new Wanted(claim, insertions)))
+                .of(Wearer.unknown());
         Set<String> named = Sittings.named(claim);
         List<Session> flat = (named.isEmpty() ? Set.of(sitting.id()) : named)
                 .stream()
                         .map(id -> Sitting.joined(id, List.of(sitting)).session(first, Outlooks::flatDb))
                         .toList();
         try {
-            return trial.from(claim, flat).standardUncertainty();
+            return Trials.from(product, claim, flat).standardUncertainty();
         } catch (InputException e) {
             return OptionalDouble.empty(); // The rule asks for what this sitting does not have; the audit has told.
         }

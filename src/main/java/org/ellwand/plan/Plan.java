@@ -3,6 +3,9 @@ package org.ellwand.plan;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
+import java.util.function.Predicate;
+import java.util.function.Supplier;
 import org.ellwand.audit.Audit;
 import org.ellwand.audit.ClaimAudit;
 import org.ellwand.audit.ProductAudit;
@@ -30,40 +33,57 @@ public record Plan(
      * @throws InputException where a rule leaves open which of several readings it speaks of
      */
     public static List<Plan> of(Audit audit) throws InputException {
-        List<Plan> plans = new ArrayList<>();
-        Repeats repeats = new Repeats(audit.sessions());
+        Trials trials = new Trials(audit.sessions());
+        List<Open> products = new ArrayList<>();
         for (ProductAudit product : audit.products()) {
-            plans.add(of(product, repeats));
+            products.add(Open.of(product, trials));
         }
-        return plans;
+        trials.tell(products.stream()
+                .flatMap(product -> product.outlooks().asking().stream())
+                .toList());
+        return products.stream().map(product -> product.plan(trials.ids())).toList();
     }
 
-    private static Plan of(ProductAudit product, Repeats repeats) throws InputException {
-        String name = product.product().name();
-        List<Session> worn = repeats.measured().stream()
-                .filter(session -> !Wearer.of(session, name).isEmpty())
-                .toList();
-        Outlooks needs = new Outlooks(product.product(), repeats, first(worn));
-        List<Outlook> outlooks = new ArrayList<>();
-        for (ClaimAudit claim : product.claims()) {
-            if (!isFirm(claim)) {
-                outlooks.add(needs.of(claim));
+    /** A product whose open claims are yet to be told what is said of them from more insertions. */
+    private record Open(ProductAudit product, List<Session> worn, Outlooks outlooks, List<Supplier<Outlook>> ofClaims) {
+        static Open of(ProductAudit product, Trials trials) throws InputException {
+            String name = product.product().name();
+            List<Session> worn = trials.measured().stream()
+                    .filter(session -> !Wearer.of(session, name).isEmpty())
+                    .toList();
+            Outlooks outlooks = new Outlooks(product.product(), trials, first(worn));
+            List<Supplier<Outlook>> ofClaims = new ArrayList<>();
+            for (ClaimAudit claim : product.claims()) {
+                if (!isFirm(claim)) {
+                    ofClaims.add(outlooks.of(claim));
+                }
             }
+            return new Open(product, worn, outlooks, ofClaims);
         }
-        List<Wanted> wanted = outlooks.stream()
-                .filter(outlook -> outlook.isPlanned() && !outlook.isOfOthers())
-                .map(outlook -> new Wanted(outlook.audited().claim(), outlook.insertions()))
-                .toList();
-        List<Sitting> sittings = new ArrayList<>(Sittings.of(name, worn, repeats.ids(), wanted));
-        List<Wanted> ofOthers = outlooks.stream()
-                .filter(Outlook::isOfOthers)
-                .map(outlook -> new Wanted(outlook.audited().claim(), outlook.insertions()))
-                .toList();
-        if (!ofOthers.isEmpty()) {
-            Optional<Session> like = worn.stream().findFirst();
-            sittings.add(SittingPlan.of(name, like, Wearer.another(), worn, ofOthers));
+
+        Plan plan(Set<String> measured) {
+            List<Outlook> told = ofClaims.stream().map(Supplier::get).toList();
+            return new Plan(product, product.claims().size() - told.size(), told, sittings(told, measured), worn);
         }
-        return new Plan(product, product.claims().size() - outlooks.size(), outlooks, sittings, worn);
+
+        private List<Sitting> sittings(List<Outlook> told, Set<String> measured) {
+            String name = product.product().name();
+            List<Sitting> sittings = new ArrayList<>(Sittings.of(
+                    name, worn, measured, wanted(told, outlook -> outlook.isPlanned() && !outlook.isOfOthers())));
+            List<Wanted> ofOthers = wanted(told, Outlook::isOfOthers);
+            if (!ofOthers.isEmpty()) {
+                Optional<Session> like = worn.stream().findFirst();
+                sittings.add(new SittingPlan(name, like, worn, ofOthers).of(Wearer.another()));
+            }
+            return sittings;
+        }
+
+        private static List<Wanted> wanted(List<Outlook> told, Predicate<Outlook> which) {
+            return told.stream()
+                    .filter(which)
+                    .map(outlook -> new Wanted(outlook.audited().claim(), outlook.insertions()))
+                    .toList();
+        }
     }
 
     private static boolean isFirm(ClaimAudit claim) {

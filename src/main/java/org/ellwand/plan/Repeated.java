@@ -1,6 +1,7 @@
 package org.ellwand.plan;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -55,15 +56,14 @@ final class Repeated {
             levels.add(new TreeMap<>());
         }
         for (Band band : bands) {
-            double mean = group.stream()
-                    .mapToDouble(r -> level(r, band).levelDb())
-                    .average()
-                    .orElseThrow();
+            double[] measured =
+                    group.stream().mapToDouble(r -> level(r, band).levelDb()).toArray();
+            double mean = Arrays.stream(measured).average().orElseThrow();
             Bound bound = bound(group, band);
             for (int k = 0; k < insertions; k++) {
                 double deviation = 0;
                 for (int m = 0; m < shares[k].length; m++) {
-                    deviation += shares[k][m] * (level(group.get(m), band).levelDb() - mean);
+                    deviation += shares[k][m] * (measured[m] - mean);
                 }
                 levels.get(k).put(band, new Spectrum.Level(mean + deviation, bound));
             }

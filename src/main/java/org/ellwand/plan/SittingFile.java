@@ -142,13 +142,14 @@ final class SittingFile {
         sheet.append(",frequency (Hz),level (")
                 .append(sitting.levelsIn().symbol())
                 .append(")\n");
+        List<String> frequencies = sitting.bands().stream()
+                .map(band -> Text.number(band.nominalHz(), 2).replaceFirst("\\.?0+$", ""))
+                .toList();
         for (PlannedReading reading : sitting.readings()) {
             String conditions =
                     columns.stream().map(column -> cell(reading.cell(column))).collect(Collectors.joining(","));
-            for (Band band : sitting.bands()) {
-                String hz = Text.number(band.nominalHz(), 2).replaceFirst("\\.?0+$", "");
-                sheet.append(conditions).append(',').append(hz).append(",\n");
-            }
+            frequencies.forEach(
+                    hz -> sheet.append(conditions).append(',').append(hz).append(",\n"));
         }
         return sheet.toString();
     }

@@ -1,6 +1,7 @@
 package org.ellwand.plan;
 
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
@@ -25,6 +26,7 @@ import org.ellwand.measurement.Stimulus;
 /**
  * Merges what several claims want into one sitting: every reading once, as often as the most demanding claim needs it. The
  * open ear first and only at quiet levels, then insertion by insertion, within each the quiet sounds first, the loud last.
+ * Whoever wears the product reads the same: a lot of many units is gone through once and not anew for each.
  */
 final class SittingPlan {
     private static final int OPEN_EAR_TAKES = 2;
@@ -34,34 +36,36 @@ final class SittingPlan {
 
     private final String product;
     private final Optional<Session> like;
-    private final Wearer wearer;
     private final List<Session> sessions;
     private final Sounds sounds;
     private Resolution resolution;
     private final Map<Group, Integer> insertions = new LinkedHashMap<>();
     private final Map<String, String> constant = new TreeMap<>();
     private boolean field;
+    private final List<PlannedReading> readings;
+    private final SortedSet<Band> bands;
 
     /** What is read alike in every insertion. */
     private record Group(SortedMap<String, String> conditions, Stimulus stimulus) {}
 
-    private SittingPlan(String product, Optional<Session> like, Wearer wearer, List<Session> sessions) {
+    /**
+     * What these claims want of a product.
+     *
+     * @param like the earlier sitting whose sounds, bands and sizes are taken over
+     * @param sessions that tell what varies, where there is none to be like
+     */
+    SittingPlan(String product, Optional<Session> like, List<Session> sessions, List<Wanted> wanted) {
         this.product = product;
         this.like = like;
-        this.wearer = wearer;
-        this.sessions = sessions;
+        this.sessions = like.map(List::of).orElse(sessions);
         this.sounds = new Sounds(like.map(Session::stimuli).orElse(Map.of()));
         this.resolution = like.flatMap(Session::resolution).orElse(Resolution.THIRD_OCTAVE);
-    }
-
-    /** @param like the earlier sitting of the same wearer, whose sounds, bands and sizes are taken over */
-    static Sitting of(
-            String product, Optional<Session> like, Wearer wearer, List<Session> sessions, List<Wanted> wanted) {
-        SittingPlan plan =
-                new SittingPlan(product, like, wearer, like.map(List::of).orElse(sessions));
-        plan.name(wanted);
-        wanted.forEach(plan::add);
-        return plan.sitting();
+        name(wanted);
+        wanted.forEach(this::add);
+        List<PlannedReading> all = new ArrayList<>(openEar());
+        all.addAll(inPlace());
+        this.readings = List.copyOf(all);
+        this.bands = bands();
     }
 
     private void add(Wanted wanted) {
@@ -114,10 +118,10 @@ final class SittingPlan {
         }
     }
 
-    private Sitting sitting() {
-        SortedMap<String, String> defaults = defaults();
-        List<PlannedReading> readings = new ArrayList<>(openEar());
-        readings.addAll(inPlace(defaults));
+    /** The sitting of one who wears it. */
+    Sitting of(Wearer wearer) {
+        SortedMap<String, String> defaults = new TreeMap<>(wearer.conditions());
+        defaults.putAll(firmware());
         String id = "plan-" + Text.slug(like.map(Session::id).orElse(product) + " " + wearer.suffix());
         return new Sitting(
                 id,
@@ -126,18 +130,18 @@ final class SittingPlan {
                 like,
                 defaults,
                 resolution,
-                bands(),
+                bands,
                 like.flatMap(Session::levelsIn).orElse(Unit.DB_SPL),
                 true,
                 like.map(Session::uncertainty),
                 readings);
     }
 
-    /** Who wears it, and the firmware where it never varied. */
-    private SortedMap<String, String> defaults() {
-        SortedMap<String, String> common = new TreeMap<>(wearer.conditions());
-        Optional.ofNullable(constant.get("firmware")).ifPresent(firmware -> common.put("firmware", firmware));
-        return common;
+    /** The firmware, where it never varied: it holds throughout. */
+    private Map<String, String> firmware() {
+        return Optional.ofNullable(constant.get("firmware"))
+                .map(one -> Map.of("firmware", one))
+                .orElse(Map.of());
     }
 
     private List<Stimulus> planned() {
@@ -153,22 +157,22 @@ final class SittingPlan {
         planned().stream()
                 .filter(sound -> !sound.isQuiet())
                 .forEach(sound -> open.add(sounds.sparing(sound.kind(), planned())));
-        List<PlannedReading> readings = new ArrayList<>();
-        readings.add(PlannedReading.openEar(sounds.quiet(), 1));
+        List<PlannedReading> takes = new ArrayList<>();
+        takes.add(PlannedReading.openEar(sounds.quiet(), 1));
         for (Stimulus sound : open.stream().sorted(Loudness::order).toList()) {
             if (field) {
-                readings.add(PlannedReading.field(sound));
+                takes.add(PlannedReading.field(sound));
             }
             for (int take = 1; take <= OPEN_EAR_TAKES; take++) {
-                readings.add(PlannedReading.openEar(sound, take));
+                takes.add(PlannedReading.openEar(sound, take));
             }
         }
-        return readings;
+        return takes;
     }
 
-    private List<PlannedReading> inPlace(SortedMap<String, String> defaults) {
+    private List<PlannedReading> inPlace() {
         quiet();
-        List<PlannedReading> readings = new ArrayList<>();
+        List<PlannedReading> inPlace = new ArrayList<>();
         for (String fit : fits()) {
             List<Map.Entry<Group, Integer>> ofFit = insertions.entrySet().stream()
                     .filter(group -> fit(group.getKey()).equals(fit))
@@ -178,12 +182,12 @@ final class SittingPlan {
             for (int insertion = 1; insertion <= most; insertion++) {
                 for (Map.Entry<Group, Integer> group : ofFit) {
                     if (insertion <= group.getValue()) {
-                        readings.add(reading(group.getKey(), defaults, insertion));
+                        inPlace.add(reading(group.getKey(), insertion));
                     }
                 }
             }
         }
-        return readings;
+        return inPlace;
     }
 
     /** The background with the product in place, once a setting and fit. */
@@ -192,9 +196,9 @@ final class SittingPlan {
         groups.forEach(group -> insertions.putIfAbsent(new Group(group.conditions(), sounds.quiet()), 1));
     }
 
-    private static PlannedReading reading(Group group, SortedMap<String, String> defaults, int insertion) {
+    private PlannedReading reading(Group group, int insertion) {
         SortedMap<String, String> own = new TreeMap<>(group.conditions());
-        defaults.forEach((name, value) -> own.remove(name, value));
+        firmware().forEach((name, value) -> own.remove(name, value));
         return new PlannedReading(own, group.stimulus(), Optional.of(insertion), Optional.empty());
     }
 
@@ -216,16 +220,16 @@ final class SittingPlan {
     }
 
     private SortedSet<Band> bands() {
-        SortedSet<Band> bands = new TreeSet<>();
+        SortedSet<Band> all = new TreeSet<>();
         like.ifPresent(session -> session.readings().stream()
                 .filter(CurveReading::isInPlace)
-                .forEach(reading -> bands.addAll(reading.spectrum().bands())));
-        if (bands.isEmpty()) {
+                .forEach(reading -> all.addAll(reading.spectrum().bands())));
+        if (all.isEmpty()) {
             int last = Band.nearest(resolution, LAST_BAND_HZ).index();
             for (int i = Band.nearest(resolution, FIRST_BAND_HZ).index(); i <= last; i++) {
-                bands.add(new Band(resolution, i));
+                all.add(new Band(resolution, i));
             }
         }
-        return bands;
+        return Collections.unmodifiableSortedSet(all);
     }
 }

@@ -1,6 +1,7 @@
 package org.ellwand.plan;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -74,19 +75,20 @@ final class Sittings {
         List<Sitting> sittings = new ArrayList<>();
         List<Wearer> wearers = new ArrayList<>();
         for (Session session : worn) {
+            SittingPlan plan = new SittingPlan(product, Optional.of(session), worn, wanted);
             for (Wearer wearer : Wearer.of(session, product)) {
                 wearers.add(wearer);
-                sittings.add(SittingPlan.of(product, Optional.of(session), wearer, worn, wanted));
+                sittings.add(plan.of(wearer));
             }
         }
         Map<Wearer, List<Wanted>> named = Wearer.named(wanted, wearers);
         List<Wanted> unnamed = new ArrayList<>(wanted);
         named.values().forEach(unnamed::removeAll);
         if (worn.isEmpty() && !unnamed.isEmpty()) {
-            sittings.add(SittingPlan.of(product, Optional.empty(), Wearer.unknown(), worn, unnamed));
+            sittings.add(new SittingPlan(product, Optional.empty(), worn, unnamed).of(Wearer.unknown()));
         }
         Optional<Session> like = worn.stream().findFirst();
-        named.forEach((wearer, some) -> sittings.add(SittingPlan.of(product, like, wearer, worn, some)));
+        sittings.addAll(of(named, like));
         return sittings;
     }
 
@@ -105,10 +107,15 @@ final class Sittings {
         if (wearers.isEmpty()) {
             wearers.put(Wearer.unknown(), wanted);
         }
-        return Sitting.joined(
-                name,
-                wearers.entrySet().stream()
-                        .map(one -> SittingPlan.of(product, like, one.getKey(), worn, one.getValue()))
-                        .toList());
+        return Sitting.joined(name, of(wearers, like));
+    }
+
+    /** One sitting for each wearer. */
+    private List<Sitting> of(Map<Wearer, List<Wanted>> wearers, Optional<Session> like) {
+        Map<List<Wanted>, SittingPlan> plans = new HashMap<>();
+        return wearers.entrySet().stream()
+                .map(one -> plans.computeIfAbsent(one.getValue(), some -> new SittingPlan(product, like, worn, some))
+                        .of(one.getKey()))
+                .toList();
     }
 }
