@@ -71,7 +71,7 @@ final class CriterionLevel implements SpectralQuantity {
     @Override
     public List<Remark> notes(List<Cell> cells, Rule rule) {
         return Stream.of(
-                        SeriesUnit.ofOwnLevels(cells, rule).stream(),
+                        LevelSeries.ofOwnLevels(cells, rule).stream(),
                         SeriesUnit.notes(cells, rule).stream(),
                         LevelSeries.leftOut(cells, rule).stream())
                 .flatMap(notes -> notes)

@@ -3,14 +3,19 @@ package org.ellwand.quantity;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalLong;
+import java.util.Set;
 import java.util.SortedMap;
 import java.util.SortedSet;
 import java.util.TreeMap;
 import java.util.TreeSet;
+import java.util.stream.Collectors;
 import org.ellwand.amount.Unit;
 import org.ellwand.claim.Rule;
+import org.ellwand.measurement.Conditions;
+import org.ellwand.measurement.Stimulus;
 import org.ellwand.pairing.Cell;
 import org.ellwand.pairing.Joined;
 import org.ellwand.words.Remark;
@@ -73,6 +78,29 @@ record LevelSeries(List<Cell> cells, List<Double> level) {
                 .flatMap(series -> SeriesUnit.of(series, rule).map(unit -> levels(series, unit)).stream())
                 .mapToLong(count -> count)
                 .min();
+    }
+
+    /** That the two sides of a comparison were not measured at the same levels; empty where they were. */
+    static Optional<Remark> ofOwnLevels(List<Cell> cells, Rule rule) {
+        if (rule.between().isEmpty()) {
+            return Optional.empty();
+        }
+        Set<String> passing = Set.of(
+                "stimulus", "session", "ear", "side", rule.between().get().condition());
+        Map<Conditions, List<Cell>> compared =
+                cells.stream().collect(Collectors.groupingBy(cell -> cell.conditions().without(passing)));
+        boolean alike = compared.values().stream().allMatch(LevelSeries::areOfTheSameLevels);
+        return alike ? Optional.empty() : Optional.of(Remark.of("series-of-own-levels"));
+    }
+
+    private static boolean areOfTheSameLevels(List<Cell> cells) {
+        return SeriesUnit.series(cells).stream()
+                        .map(series -> series.cells().stream()
+                                .map(cell -> cell.stimulus().map(Stimulus::levels).orElse(List.of()))
+                                .collect(Collectors.toSet()))
+                        .distinct()
+                        .count()
+                == 1;
     }
 
     /** Which sounds do not enter a series, for they state no level in its unit. */

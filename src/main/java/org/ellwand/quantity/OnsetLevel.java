@@ -78,7 +78,7 @@ final class OnsetLevel implements SpectralQuantity {
         List<Remark> notes = new ArrayList<>();
         LevelSeries.fewest(cells, rule)
                 .ifPresent(levels -> notes.add(Remark.of("onset-levels").with("levels", levels)));
-        SeriesUnit.ofOwnLevels(cells, rule).ifPresent(notes::add);
+        LevelSeries.ofOwnLevels(cells, rule).ifPresent(notes::add);
         notes.addAll(SeriesUnit.notes(cells, rule));
         notes.addAll(LevelSeries.leftOut(cells, rule));
         return List.copyOf(notes);

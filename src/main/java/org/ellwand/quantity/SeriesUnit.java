@@ -3,9 +3,7 @@ package org.ellwand.quantity;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
-import java.util.stream.Collector;
 import java.util.stream.Collectors;
-import org.ellwand.amount.Amount;
 import org.ellwand.amount.PhraseException;
 import org.ellwand.amount.Phrases;
 import org.ellwand.amount.Unit;
@@ -70,31 +68,6 @@ final class SeriesUnit {
         return cells.stream().collect(Collectors.groupingBy(SeriesUnit::kind)).values().stream()
                 .map(series -> new Joined(series.get(0).conditions(), series))
                 .toList();
-    }
-
-    /** That the two sides of a comparison were not measured at the same levels; empty where they were. */
-    static Optional<Remark> ofOwnLevels(List<Cell> cells, Rule rule) {
-        if (rule.between().isEmpty()) {
-            return Optional.empty();
-        }
-        Set<String> passing = Set.of(
-                "stimulus", "session", "ear", "side", rule.between().get().condition());
-        boolean alike =
-                cells.stream()
-                        .collect(Collectors.groupingBy(cell -> cell.conditions().without(passing)))
-                        .values()
-                        .stream()
-                        .allMatch(SeriesUnit::areOfTheSameLevels);
-        return alike ? Optional.empty() : Optional.of(Remark.of("series-of-own-levels"));
-    }
-
-    private static boolean areOfTheSameLevels(List<Cell> cells) {
-        Collector<Cell, ?, Set<List<Amount>>> levels =
-                Collectors.mapping(cell -> cell.stimulus().map(Stimulus::levels).orElse(List.of()), Collectors.toSet());
-        return cells.stream().collect(Collectors.groupingBy(SeriesUnit::kind, levels)).values().stream()
-                        .distinct()
-                        .count()
-                == 1;
     }
 
     private static List<Object> kind(Cell cell) {
