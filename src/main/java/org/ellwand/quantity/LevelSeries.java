@@ -77,6 +77,7 @@ record LevelSeries(List<Cell> cells, List<Double> level) {
         return SeriesUnit.series(cells).stream()
                 .flatMap(series -> SeriesUnit.of(series, rule).map(unit -> levels(series, unit)).stream())
                 .mapToLong(count -> count)
+                .filter(count -> count > 0)
                 .min();
     }
 
@@ -87,8 +88,8 @@ record LevelSeries(List<Cell> cells, List<Double> level) {
         }
         Set<String> passing = Set.of(
                 "stimulus", "session", "ear", "side", rule.between().get().condition());
-        Map<Conditions, List<Cell>> compared =
-                cells.stream().collect(Collectors.groupingBy(cell -> cell.conditions().without(passing)));
+        Map<Conditions, List<Cell>> compared = cells.stream()
+                .collect(Collectors.groupingBy(cell -> cell.conditions().without(passing)));
         boolean alike = compared.values().stream().allMatch(LevelSeries::areOfTheSameLevels);
         return alike ? Optional.empty() : Optional.of(Remark.of("series-of-own-levels"));
     }
@@ -96,7 +97,8 @@ record LevelSeries(List<Cell> cells, List<Double> level) {
     private static boolean areOfTheSameLevels(List<Cell> cells) {
         return SeriesUnit.series(cells).stream()
                         .map(series -> series.cells().stream()
-                                .map(cell -> cell.stimulus().map(Stimulus::levels).orElse(List.of()))
+                                .map(cell ->
+                                        cell.stimulus().map(Stimulus::levels).orElse(List.of()))
                                 .collect(Collectors.toSet()))
                         .distinct()
                         .count()

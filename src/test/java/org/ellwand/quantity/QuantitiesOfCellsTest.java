@@ -105,8 +105,11 @@ class QuantitiesOfCellsTest {
                         .orElseThrow()
                         .key())
                 .isEqualTo("short-series");
-        Remark levels = quantity(onset).notes(series().cells(), onset).get(0);
-        assertThat(levels.figures()).containsEntry("levels", 4L);
+        // The fourth sound is unheard of, and so has no level.
+        assertThat(quantity(onset).notes(series().cells(), onset))
+                .containsExactly(
+                        Remark.of("onset-levels").with("levels", 3L),
+                        Remark.of("series-left-out").with("unit", "dB SPL").with("sounds", List.of("unheard of")));
     }
 
     /** 73 dB(A) are reached under 62 dB SPL already, exactly there, half way to 78, and never. */
