@@ -20,7 +20,7 @@ table{border-collapse:collapse;width:100%;font-variant-numeric:tabular-nums}
 th,td{padding:.35rem .6rem;text-align:left;vertical-align:top;border-bottom:1px solid var(--line)}
 th{font-weight:600}
 td.n,th.n{text-align:right}
-td.n,td.v{white-space:nowrap}
+.n,td.v{white-space:nowrap}
 td:nth-child(2),td:last-child{min-width:12rem}
 tr.worse td:first-child{border-left:.3rem solid var(--ink)}
 @page{size:A4 landscape;margin:15mm}

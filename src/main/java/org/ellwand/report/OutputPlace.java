@@ -37,6 +37,7 @@ final class OutputPlace {
     static Path check(Path out, Path auditedFolder, OutputKind kind) throws InputException, IOException {
         OutputPlace place = new OutputPlace(out, real(out), real(auditedFolder), kind);
         place.refuseInputs();
+        place.refuseOutputs();
         place.refuseWhatIsThere();
         place.refuseUnwritable();
         return place.target;
@@ -61,6 +62,18 @@ final class OutputPlace {
         for (String name : INPUT_FOLDERS) {
             if (target.startsWith(audited.resolve(name))) {
                 throw refused("lies in " + name + "/, which holds what is audited; give a folder outside");
+            }
+        }
+    }
+
+    /** What lies in an earlier output would be lost with it, or keep the next one from being written. */
+    private void refuseOutputs() throws InputException, IOException {
+        for (Path above = target.getParent(); above != null; above = above.getParent()) {
+            for (OutputKind other : OutputKind.values()) {
+                if (other.isAt(above)) {
+                    throw refused("lies in " + other.noun() + " (" + above
+                            + "), which is replaced as a whole; give a folder outside");
+                }
             }
         }
     }

@@ -41,7 +41,8 @@ public final class ReportFolder {
      * @param out the folder, which need not be there yet
      * @param auditedFolder what the report is of
      * @throws InputException if a report may not be written there: the folder is not empty and holds no report, it is
-     *     the audited folder or holds it, it lies among the inputs, it is a file, or there is no permission
+     *     the audited folder or holds it, it lies among the inputs or in an earlier output, it is a file, or there is no
+     *     permission
      * @throws IOException where the disk fails
      */
     public static ReportFolder at(Path out, Path auditedFolder) throws InputException, IOException {

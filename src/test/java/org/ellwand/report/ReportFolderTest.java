@@ -54,6 +54,17 @@ class ReportFolderTest {
     }
 
     @Test
+    void noOutputLiesInAnother() throws Exception {
+        folder().write(files("audit.json", RECORD));
+        for (OutputKind kind : OutputKind.values()) {
+            Path within = report.resolve("figures/more");
+            assertThatThrownBy(() -> ReportFolder.at(within, audited, kind))
+                    .hasMessage(within + ": lies in a report (" + report
+                            + "), which is replaced as a whole; give a folder outside");
+        }
+    }
+
+    @Test
     void anEmptyFolderIsTaken() throws Exception {
         Files.createDirectory(report);
         folder().write(files("audit.json", RECORD));
