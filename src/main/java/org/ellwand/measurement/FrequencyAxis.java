@@ -15,6 +15,7 @@ import org.ellwand.words.Figures;
  * @param hzPerUnit 1 where the column is in Hz, 1000 where it is in kHz
  */
 record FrequencyAxis(Resolution resolution, double hzPerUnit) implements Axis {
+    private static final String IN_KILOHERTZ = "; if it is in kHz, the header says so, as 'frequency (kHz)'";
     private static final MathContext SIX_DIGITS = new MathContext(6);
 
     @Override
@@ -34,7 +35,11 @@ record FrequencyAxis(Resolution resolution, double hzPerUnit) implements Axis {
                 .map(band -> Figures.frequency(band.nominalHz()))
                 .collect(Collectors.joining(" and "));
         return Figures.frequency(rounded(number * hzPerUnit)) + " fits no " + resolution.text()
-                + " band within 2 %; the nearest are " + nearest;
+                + " band within 2 %; the nearest are " + nearest + (isInKilohertz(number) ? IN_KILOHERTZ : "");
+    }
+
+    private boolean isInKilohertz(double number) {
+        return hzPerUnit == 1 && Bands.read(resolution, number * 1000).isPresent();
     }
 
     @Override

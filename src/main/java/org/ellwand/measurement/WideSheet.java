@@ -37,6 +37,12 @@ final class WideSheet implements SheetUser {
             form.report(line, "the header names no column");
             return false;
         }
+        boolean known =
+                header.stream().skip(1).anyMatch(column -> nameOf(column).isPresent());
+        if (!known && !wanted.isEmpty()) {
+            form.report(line, noHeader());
+            return false;
+        }
         int before = form.problems().size();
         SheetColumn first = header.get(0);
         if (form.isAxisUnitRight(first, line)) {
@@ -54,6 +60,13 @@ final class WideSheet implements SheetUser {
             }
         });
         return form.problems().size() == before;
+    }
+
+    /** What an instrument writes above the header, or another sheet. */
+    private String noHeader() {
+        return "this line is no header: it has none of the columns that the session lists, '"
+                + String.join("', '", wanted.keySet())
+                + "'; where the header stands further down, name its line beside the file, as 'header line: 8'";
     }
 
     private void add(SheetColumn column, int line, SheetNumbers numbers, Set<String> met) {
