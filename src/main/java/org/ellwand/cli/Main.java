@@ -4,7 +4,6 @@ import java.io.FileDescriptor;
 import java.io.FileOutputStream;
 import java.io.PrintWriter;
 import java.nio.charset.StandardCharsets;
-import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
@@ -105,6 +104,7 @@ public final class Main implements Callable<Integer> {
         Failures failures = failures(err);
         CommandLine line = new CommandLine(new Main());
         commands.forEach(line::addSubcommand);
+        Argument.register(line);
         // After the commands are there: these reach down to them.
         line.setOut(Plain.over(out))
                 .setErr(Plain.over(err))
@@ -112,10 +112,6 @@ public final class Main implements Callable<Integer> {
                 .setColorScheme(CommandLine.Help.defaultColorScheme(CommandLine.Help.Ansi.OFF))
                 .setParameterExceptionHandler((wrong, ignored) -> failures.printUsage(wrong))
                 .setExecutionExceptionHandler((failure, command, ignored) -> failures.print(failure))
-                .registerConverter(Path.class, Argument::path)
-                .registerConverter(int.class, Argument::wholeNumber)
-                .registerConverter(Integer.class, Argument::wholeNumber)
-                .registerConverter(double.class, Argument::number)
                 .setExpandAtFiles(false)
                 .setAllowOptionsAsOptionParameters(false);
         try {
