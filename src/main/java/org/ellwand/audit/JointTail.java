@@ -119,7 +119,11 @@ final class JointTail {
         return Math.abs((double) bad / of - decisive) > CLEAR * standardError;
     }
 
-    /** For each point on its nearest end: the errors at and beyond which it looks as bad as the threshold. */
+    /**
+     * For each point on its nearest end: the errors at and beyond which it looks as bad as the threshold. Of lopsided errors
+     * there may be fewer so far above the value than below it, where the limit lies; a point alone then looks as bad no
+     * less often than its limit is met.
+     */
     private static final class Thresholds {
         private final List<Points.One> points;
         private final double[] down;
@@ -137,7 +141,8 @@ final class JointTail {
                 double out = exact ? Double.POSITIVE_INFINITY : -point.errors().quantile(smallest);
                 boolean lowerIsNearest = point.value() - limit.lower() <= limit.upper() - point.value();
                 down[i] = -(out + (lowerIsNearest ? 0 : width));
-                up[i] = out + (lowerIsNearest ? width : 0);
+                double above = exact || !limit.hasUpper() ? out : point.errors().quantile(1 - smallest);
+                up[i] = Math.min(out, above) + (lowerIsNearest ? width : 0);
             }
         }
 

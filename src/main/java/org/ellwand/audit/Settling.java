@@ -62,7 +62,7 @@ final class Settling {
             double needed = (limit.upper() - limit.lower()) / 2 / NormalErrors.z((1 + confidence) / 2);
             return Remark.of("too-wide").with("u", measure(u)).with("needed", measure(needed));
         }
-        for (int n = insertions + 1; n <= MOST_INSERTIONS; n++) {
+        for (int n = insertions + 1; divides && n <= MOST_INSERTIONS; n++) {
             if (isSettled(point.value(), ofMore.apply(n))) {
                 return Remark.of("too-few-insertions")
                         .with("insertions", insertions)

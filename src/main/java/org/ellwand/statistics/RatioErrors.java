@@ -40,6 +40,9 @@ public final class RatioErrors implements Errors {
     }
 
     private double distance(double x) {
+        if (Double.isInfinite(x)) {
+            return x;
+        }
         double y = ratio() + x;
         double off = x * second;
         double deviation = Math.hypot(firstDeviation, y * secondDeviation);

@@ -133,6 +133,26 @@ class FiguresByHandTest {
         assertThat(judgement.cells().get(0).insertions()).isEqualTo(2);
     }
 
+    /** 20/16 with 1 % each is far from 1.4 and from 1.1: a ratio fails at the one end that its limit has. */
+    @Test
+    void aRatioFails() {
+        figure(20, Unit.HOUR, 0.2, "firmware=2.1").figure(16, Unit.HOUR, 0.16, "firmware=2.0");
+        String ratio = "between: {firmware: [\"2.1\", \"2.0\"]}, compared by: ratio, limit: ";
+        assertThat(judged(ratio + "at least 1.4").verdict()).isEqualTo(Verdict.FAIL);
+        assertThat(judged(ratio + "at most 1.1").verdict()).isEqualTo(Verdict.FAIL);
+        assertThat(judged(ratio + "at least 1.1").verdict()).isEqualTo(Verdict.PASS);
+    }
+
+    /** No insertion makes a figure surer: 20/16 with 20 % each may well be 1.7, though were it normal it would not. */
+    @Test
+    void aRatioOnTheLimitIsNotSaidToNeedInsertions() {
+        figure(20, Unit.HOUR, 4, "firmware=2.1").figure(16, Unit.HOUR, 3.2, "firmware=2.0");
+        Judgement judgement =
+                judged("between: {firmware: [\"2.1\", \"2.0\"]}, compared by: ratio, limit: at least 1.85");
+        assertThat(judgement.verdict()).isEqualTo(Verdict.MARGINAL);
+        assertThat(judgement.reasons()).extracting(Remark::key).containsExactly("on-the-limit");
+    }
+
     /** 20 − 18 h with 0.3 and 0.4 h: u = 0.5 h. As a ratio 20/16 with 1 % each: 1.25 · √2 %, to first order. */
     @Test
     void differencesAndRatios() {

@@ -3,13 +3,17 @@ package org.ellwand.audit;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import java.util.Arrays;
 import java.util.List;
+import java.util.OptionalDouble;
+import org.ellwand.acoustics.Bound;
 import org.ellwand.acoustics.Resolution;
 import org.ellwand.amount.Interval;
 import org.ellwand.amount.Unit;
 import org.ellwand.measurement.SharedBy;
 import org.ellwand.quantity.Outcome;
 import org.ellwand.statistics.NormalErrors;
+import org.ellwand.statistics.SeriesErrors;
 import org.junit.jupiter.api.Test;
 
 /**
@@ -115,5 +119,29 @@ class JointTailTest {
                 .isCloseTo(0.02, within(1e-12));
         assertThat(new JointTail(List.of(), 0).probability(two, LIMIT, 0.7, 0.05))
                 .isOne();
+    }
+
+    /** With a probability of 18 % that 23 dB are at most 20 dB, no claim is false, though no error reaches 3 dB upwards. */
+    @Test
+    void aLimitThatMayWellHoldDoesNotFail() {
+        double[] errors = new double[100];
+        Arrays.fill(errors, 1.1);
+        Arrays.fill(errors, 0, 18, -5);
+        Points.One point = new Points.One(
+                0,
+                0,
+                1,
+                OptionalDouble.empty(),
+                OptionalDouble.empty(),
+                23,
+                new SeriesErrors(errors),
+                false,
+                Bound.MEASURED);
+        Interval limit = Interval.atMost(20, Unit.DB);
+        assertThat(new JointTail(List.of(), 0).probability(List.of(point), limit, 0.18, 0.05))
+                .isGreaterThan(0.179);
+        Decision decision = new Statement(limit, 0.95, new JointTail(List.of(), 0)).every(List.of(point));
+        assertThat(decision.probability()).isCloseTo(0.18, within(1e-9));
+        assertThat(decision.verdict()).isEqualTo(Verdict.MARGINAL);
     }
 }

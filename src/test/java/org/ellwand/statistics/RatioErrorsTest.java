@@ -66,4 +66,13 @@ class RatioErrorsTest {
         assertThat(new RatioErrors(20, 3, 10, 6).quantile(0.975)).isEqualTo(Double.POSITIVE_INFINITY);
         assertThat(new RatioErrors(20, 3, 10, 6).quantile(0.025)).isEqualTo(Double.NEGATIVE_INFINITY);
     }
+
+    /** Beyond an end that a limit does not have lies nothing. */
+    @Test
+    void nothingLiesBeyondEverything() {
+        assertThat(ERRORS.atMost(Double.POSITIVE_INFINITY)).isEqualTo(1);
+        assertThat(ERRORS.atLeast(Double.POSITIVE_INFINITY)).isZero();
+        assertThat(ERRORS.atMost(Double.NEGATIVE_INFINITY)).isZero();
+        assertThat(ERRORS.atLeast(Double.NEGATIVE_INFINITY)).isEqualTo(1);
+    }
 }
