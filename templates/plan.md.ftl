@@ -3,7 +3,7 @@
 <#function share dose><#return dose?replace("<", "less than")></#function>
 <#function inWords limit><#return limit?replace("≥", "at least")?replace("≤", "at most")></#function>
 <#function many c what where><#return (c.chance != "")?then("", "At least ") + c.wearers + " " + what + " in all, " + c.insertions + " insertions " + where + (c.chance != "")?then("; decides in " + c.chance + " of cases if mean and scatter stay.", ": how many more decide, their scatter tells.")></#function>
-<#function needs c><#return needed(c) + (c.sessions?has_content && c.insertions gt 0)?then(" The claim names its sessions (" + c.sessions?join(", ") + "): name the new ones there.", "")></#function>
+<#function needs c><#return needed(c) + (c.sessions?has_content && (c.insertions gt 0 || c.advice == "other"))?then(" The claim names its sessions (" + c.sessions?join(", ") + "): name the new ones there.", "")></#function>
 <#function needed c>
 <#local share = (c.shareNeeds > 0)?then(" A share: at least " + c.shareNeeds + " of them, none outside.", "")>
 <#switch c.advice>

@@ -35,14 +35,36 @@ final class BenchEntries {
     final SortedMap<String, String> sheets = new TreeMap<>();
     private final TreeSet<String> conditions = new TreeSet<>();
     private final String id;
+    private final String file;
     private final Sounds sounds;
     private final Wearer wearer;
 
-    /** @param id of the session, with which names of sheets begin */
-    BenchEntries(String id, Sounds sounds, Wearer wearer) {
+    /**
+     * @param id of the session
+     * @param file what its files are called, without what tells them apart
+     */
+    BenchEntries(String id, String file, Sounds sounds, Wearer wearer) {
         this.id = id;
+        this.file = file;
         this.sounds = sounds;
         this.wearer = wearer;
+    }
+
+    String id() {
+        return id;
+    }
+
+    String file() {
+        return file;
+    }
+
+    boolean isEmpty() {
+        return sheets.isEmpty() && figures.isEmpty();
+    }
+
+    /** The entries of all traces: steps first. */
+    List<String> traces() {
+        return Stream.concat(steps.stream(), steady.stream()).toList();
     }
 
     /** Conditions that no session knows of itself. */
@@ -160,7 +182,7 @@ final class BenchEntries {
         Stream<String> values = conditions.entrySet().stream()
                 .filter(one -> !worn().containsKey(one.getKey()))
                 .map(Map.Entry::getValue);
-        return id + "-" + Text.slug(Stream.concat(Stream.of(what), values).collect(Collectors.joining(" "))) + ".csv";
+        return file + "-" + Text.slug(Stream.concat(Stream.of(what), values).collect(Collectors.joining(" "))) + ".csv";
     }
 
     private String said(SortedMap<String, String> of) {

@@ -2,12 +2,7 @@ package org.ellwand.plan;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
-import java.util.SortedMap;
-import java.util.TreeMap;
 import java.util.stream.Collectors;
-import org.ellwand.claim.Rule;
-import org.ellwand.measurement.Session;
 import org.ellwand.measurement.Stimulus;
 
 /**
@@ -15,69 +10,14 @@ import org.ellwand.measurement.Stimulus;
  * be put in is written {@value BenchEntries#FILL}: until it is, the file is refused with its lines.
  */
 final class BenchFile {
-    private final String id;
-    private final String product;
-    private final BenchEntries entries;
+    private BenchFile() {}
 
-    private BenchFile(Plan plan) {
-        this.product = plan.product().product().name();
-        this.id = "plan-" + Text.slug(product + " bench");
-        Map<String, Stimulus> known =
-                plan.worn().stream().findFirst().map(Session::stimuli).orElse(Map.of());
-        Wearer wearer = plan.worn().stream()
-                .flatMap(session -> Wearer.of(session, product).stream())
-                .findFirst()
-                .orElseGet(Wearer::unknown);
-        this.entries = new BenchEntries(id, new Sounds(known), wearer);
-        plan.outlooks().stream()
-                .filter(Outlook::isOfBench)
-                .forEach(outlook -> new Wanted(outlook.audited().claim(), outlook.insertions())
-                        .rules()
-                        .forEach(rule -> add(rule, outlook, plan)));
-    }
-
-    /** The files by name; none where nothing of the kind is open. */
-    static SortedMap<String, String> files(Plan plan) {
-        return new BenchFile(plan).done();
-    }
-
-    /** The programmes that the open ear is to hear. */
-    static List<Stimulus> programmes(Plan plan) {
-        return new BenchFile(plan)
-                .entries.programmes.values().stream()
-                        .filter(sound -> Loudness.fieldDb(sound) <= Loudness.MOST_ON_PEOPLE_DB)
-                        .toList();
-    }
-
-    private void add(Rule rule, Outlook outlook, Plan plan) {
-        for (SortedMap<String, String> conditions : Wanted.combinations(rule, product, plan.worn())) {
-            switch (rule.quantity()) {
-                case "figure" -> entries.figure(rule, conditions);
-                case "attack time", "release time" -> entries.step(rule, conditions);
-                case "harmonic distortion" -> entries.harmonics(rule, conditions);
-                case "level drift" -> entries.drift(rule, conditions, outlook.insertions());
-                case "gain steadiness" -> entries.programme(rule, conditions, outlook.insertions());
-                default -> {
-                    // A rating needs a panel, which has a file of its own.
-                }
-            }
-        }
-    }
-
-    private SortedMap<String, String> done() {
-        SortedMap<String, String> files = new TreeMap<>(entries.sheets);
-        if (!files.isEmpty() || !entries.figures.isEmpty()) {
-            files.put(id + ".yaml", yaml());
-        }
-        return files;
-    }
-
-    private String yaml() {
+    static String yaml(String product, BenchEntries entries) {
         StringBuilder text = new StringBuilder();
         line(
                 text,
                 "# To be completed at the bench: whatever says " + BenchEntries.FILL + ", and the sheets named here.");
-        line(text, "session: " + Text.quoted(id));
+        line(text, "session: " + Text.quoted(entries.id()));
         line(text, "product: " + Text.quoted(product));
         if (!entries.declared().isEmpty()) {
             line(text, "conditions: [" + quoted(entries.declared()) + "]");
@@ -87,38 +27,48 @@ final class BenchFile {
         }
         if (!entries.stimuli.isEmpty()) {
             line(text, "stimuli:");
-            entries.stimuli.values().forEach(sound -> line(text, "  " + SittingFile.line(sound) + caution(sound)));
+            entries.stimuli.values().forEach(sound -> line(text, "  " + stimulus(sound)));
         }
-        uncertainty(text);
-        list(text, "data", entries.harmonics);
-        List<String> traces = new ArrayList<>(entries.steps);
-        traces.addAll(entries.steady);
-        if (!entries.programmes.isEmpty()) {
-            line(text, "# The same stretch of the programme on the same clock, in place and with the open ear.");
-        }
-        list(text, "traces", traces);
-        list(text, "figures", entries.figures);
+        list(text, "uncertainty:                   # standard uncertainties, k = 1", causes(entries));
+        list(text, "data:", entries.harmonics);
+        text.append(readings(entries));
         return text.toString();
     }
 
-    /** Of times read off a step, and of levels; what drifts or is steady tells its spread by its repeats. */
-    private void uncertainty(StringBuilder text) {
-        if (entries.steps.isEmpty() && entries.harmonics.isEmpty()) {
-            return;
-        }
-        line(text, "uncertainty:                   # standard uncertainties, k = 1");
-        if (!entries.steps.isEmpty()) {
-            line(text, "  - {cause: timing, size: FILL ms, shared by: reading}");
-            line(text, "  - {cause: timing of an insertion, size: FILL ms, shared by: insertion}");
-        }
-        if (!entries.harmonics.isEmpty()) {
-            line(text, "  - {cause: reading, size: FILL dB, shared by: reading, across bands: independent}");
-            line(text, "  - {cause: level of an insertion, size: FILL dB, shared by: insertion}");
-        }
+    /** A sound with what is to be heeded of it. */
+    static String stimulus(Stimulus sound) {
+        boolean loud = Loudness.fieldDb(sound) > Loudness.MOST_ON_PEOPLE_DB;
+        return SittingFile.line(sound) + (loud ? "   # on a fixture, not on people" : "");
     }
 
-    private static String caution(Stimulus sound) {
-        return Loudness.fieldDb(sound) > Loudness.MOST_ON_PEOPLE_DB ? "   # on a fixture, not on people" : "";
+    /** Standard uncertainties to be stated; what drifts or is steady tells its spread by its repeats. */
+    private static List<String> causes(BenchEntries entries) {
+        List<String> causes = new ArrayList<>(timing(entries));
+        if (!entries.harmonics.isEmpty()) {
+            causes.add("{cause: reading, size: FILL dB, shared by: reading, across bands: independent}");
+            causes.add("{cause: level of an insertion, size: FILL dB, shared by: insertion}");
+        }
+        return causes;
+    }
+
+    /** Those of times read off a step. Of levels a session with curves states its own, which hold for harmonics too. */
+    static List<String> timing(BenchEntries entries) {
+        return entries.steps.isEmpty()
+                ? List.of()
+                : List.of(
+                        "{cause: timing, size: FILL ms, shared by: reading}",
+                        "{cause: timing of an insertion, size: FILL ms, shared by: insertion}");
+    }
+
+    /** Traces and figures, which stand after everything else. */
+    static String readings(BenchEntries entries) {
+        StringBuilder text = new StringBuilder();
+        if (!entries.programmes.isEmpty()) {
+            line(text, "# The same stretch of the programme on the same clock, in place and with the open ear.");
+        }
+        list(text, "traces:", entries.traces());
+        list(text, "figures:", entries.figures);
+        return text.toString();
     }
 
     private static String quoted(List<String> names) {
@@ -127,7 +77,7 @@ final class BenchFile {
 
     private static void list(StringBuilder text, String key, List<String> lines) {
         if (!lines.isEmpty()) {
-            line(text, key + ":");
+            line(text, key);
             lines.forEach(one -> line(text, "  - " + one));
         }
     }

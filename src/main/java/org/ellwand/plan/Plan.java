@@ -23,9 +23,15 @@ import org.ellwand.measurement.Uncertainty;
  * @param outlooks the others, in the order of the file
  * @param sittings one for each ear and sample that was measured, or one for a first ear; none where nothing is planned
  * @param worn the earlier sessions with the product in place
+ * @param measured ids of all earlier sessions
  */
 public record Plan(
-        ProductAudit product, long decided, List<Outlook> outlooks, List<Sitting> sittings, List<Session> worn) {
+        ProductAudit product,
+        long decided,
+        List<Outlook> outlooks,
+        List<Sitting> sittings,
+        List<Session> worn,
+        Set<String> measured) {
     /**
      * {@return a plan for every product of an audit, in its order}
      *
@@ -63,7 +69,8 @@ public record Plan(
 
         Plan plan(Set<String> measured) {
             List<Outlook> told = ofClaims.stream().map(Supplier::get).toList();
-            return new Plan(product, product.claims().size() - told.size(), told, sittings(told, measured), worn);
+            return new Plan(
+                    product, product.claims().size() - told.size(), told, sittings(told, measured), worn, measured);
         }
 
         private List<Sitting> sittings(List<Outlook> told, Set<String> measured) {

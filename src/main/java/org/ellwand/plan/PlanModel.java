@@ -10,7 +10,6 @@ import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.SortedMap;
 import java.util.TreeMap;
-import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.ellwand.amount.Interval;
 import org.ellwand.amount.Unit;
@@ -19,7 +18,6 @@ import org.ellwand.audit.RuleText;
 import org.ellwand.claim.Claim;
 import org.ellwand.claim.Population;
 import org.ellwand.claim.Rule;
-import org.ellwand.measurement.Session;
 import org.ellwand.measurement.Stimulus;
 import org.ellwand.words.Sentences;
 
@@ -60,11 +58,12 @@ public final class PlanModel {
     public static SortedMap<String, String> files(List<Plan> plans) {
         SortedMap<String, String> files = new TreeMap<>();
         for (Plan plan : plans) {
+            Bench bench = Bench.of(plan);
             for (Sitting sitting : plan.sittings()) {
-                files.put(sitting.file() + ".yaml", SittingFile.yaml(sitting));
+                files.put(sitting.file() + ".yaml", SittingFile.yaml(sitting, bench.besides(sitting)));
                 files.put(sitting.file() + ".csv", SittingFile.sheet(sitting));
             }
-            files.putAll(BenchFile.files(plan));
+            files.putAll(bench.files());
             files.putAll(PanelFile.files(plan));
         }
         return files;
@@ -81,9 +80,10 @@ public final class PlanModel {
         }
         model.put("claims", claims);
         model.put("sittings", sittings(plan));
-        model.put("bench", new ArrayList<>(BenchFile.files(plan).keySet()));
-        model.put("panel", new ArrayList<>(PanelFile.files(plan).keySet()));
-        model.put("programmes", new EarExposure(BenchFile.programmes(plan), seconds).model());
+        Bench bench = Bench.of(plan);
+        model.put("bench", List.copyOf(bench.files().keySet()));
+        model.put("panel", List.copyOf(PanelFile.files(plan).keySet()));
+        model.put("programmes", new EarExposure(bench.programmes(), seconds).model());
         return model;
     }
 
@@ -117,9 +117,8 @@ public final class PlanModel {
 
     /** The sessions that a claim names, where all of them are there: another sitting is none of them. */
     private static List<String> sessions(Plan plan, Claim claim) {
-        Set<String> there = plan.worn().stream().map(Session::id).collect(Collectors.toSet());
         Set<String> named = Sittings.named(claim);
-        return there.containsAll(named) ? List.copyOf(named) : List.of();
+        return plan.measured().containsAll(named) ? List.copyOf(named) : List.of();
     }
 
     private static boolean comparesSessions(Claim claim) {

@@ -55,7 +55,7 @@ record Sitting(
         parts.forEach(part -> bands.addAll(part.bands()));
         return new Sitting(
                 id,
-                "plan-" + Text.slug(id),
+                file(id),
                 first.product(),
                 first.like(),
                 common,
@@ -65,6 +65,11 @@ record Sitting(
                 first.openEarScaled(),
                 first.uncertainty(),
                 parts.stream().flatMap(part -> part.readings(common)).toList());
+    }
+
+    /** What the files of a session are called that a claim names. */
+    static String file(String name) {
+        return "plan-" + Text.slug(name);
     }
 
     /** The readings with what the session as a whole does not say of them. */

@@ -1,8 +1,11 @@
 package org.ellwand.plan;
 
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
 import java.util.SortedSet;
 import java.util.TreeSet;
 import java.util.stream.Collectors;
@@ -14,23 +17,28 @@ import org.ellwand.input.FormulaSign;
 import org.ellwand.measurement.Cause;
 import org.ellwand.measurement.Session;
 import org.ellwand.measurement.Stimulus;
+import org.ellwand.measurement.TypicalProbeTube;
 import org.ellwand.measurement.Uncertainty;
 
 /** A sitting as the session file and the empty sheet that an audit reads once the levels are in. */
 final class SittingFile {
     private final Sitting sitting;
+    private final Optional<BenchEntries> besides;
     private final StringBuilder text = new StringBuilder();
 
-    private SittingFile(Sitting sitting) {
+    private SittingFile(Sitting sitting, Optional<BenchEntries> besides) {
         this.sitting = sitting;
+        this.besides = besides;
     }
 
-    static String yaml(Sitting sitting) {
-        return new SittingFile(sitting).yaml();
+    /** @param besides what is read in the same session besides its curves */
+    static String yaml(Sitting sitting, Optional<BenchEntries> besides) {
+        return new SittingFile(sitting, besides).yaml();
     }
 
     private String yaml() {
-        line("# To be completed at the bench: the date, and the levels in " + sitting.id() + ".csv.");
+        line("# To be completed at the bench: the date, and the levels in " + sitting.file() + ".csv"
+                + (besides.isPresent() ? "; whatever says " + BenchEntries.FILL + ", and the other sheets." : "."));
         line("session: " + Text.quoted(sitting.id()));
         line("# measured: 2026-01-31");
         sitting.like().flatMap(Session::rig).ifPresent(rig -> line("rig: " + Text.quoted(rig)));
@@ -40,21 +48,32 @@ final class SittingFile {
         line("resolution: " + sitting.resolution().text());
         line("levels in: " + sitting.levelsIn().symbol());
         line("stimuli:");
-        sitting.stimuli().forEach(sound -> line("  " + line(sound)));
+        stimuli().values().forEach(sound -> line("  " + BenchFile.stimulus(sound)));
         line("open ear: scaled               # read at quiet levels only, to spare the ear");
         line("settings switched: in place    # or 'between insertions': then number the insertions anew");
         conditions();
         uncertainty();
         line("data:");
         line("  - {file: " + Text.quoted(sitting.file() + ".csv") + ", layout: rows}");
+        besides.ifPresent(bench -> {
+            bench.harmonics.forEach(one -> line("  - " + one));
+            text.append(BenchFile.readings(bench));
+        });
         return text.toString();
     }
 
+    private Map<String, Stimulus> stimuli() {
+        Map<String, Stimulus> stimuli = new LinkedHashMap<>();
+        sitting.stimuli().forEach(sound -> stimuli.put(sound.id(), sound));
+        besides.ifPresent(bench -> bench.stimuli.forEach(stimuli::putIfAbsent));
+        return stimuli;
+    }
+
     private void conditions() {
-        List<String> declared =
-                sitting.declaredConditions().stream().map(Text::quoted).toList();
+        SortedSet<String> declared = sitting.declaredConditions();
+        besides.ifPresent(bench -> declared.addAll(bench.declared()));
         if (!declared.isEmpty()) {
-            line("conditions: [" + String.join(", ", declared) + "]");
+            line("conditions: [" + declared.stream().map(Text::quoted).collect(Collectors.joining(", ")) + "]");
         }
     }
 
@@ -76,15 +95,23 @@ final class SittingFile {
     }
 
     private void uncertainty() {
+        List<String> more = besides.map(BenchFile::timing).orElse(List.of());
         Uncertainty sizes = sitting.uncertainty().orElse(new Uncertainty.Declared(List.of(), true));
         if (!(sizes instanceof Uncertainty.Declared declared)) {
             line("uncertainty: unknown           # list the causes, or no verdict can be firm");
-        } else if (declared.typicalProbeTube() || declared.causes().isEmpty()) {
-            line("uncertainty: typical probe tube");
-        } else {
-            line("uncertainty:                   # those of the earlier sitting: are they still right?");
-            declared.causes().forEach(cause -> line("  - " + cause(cause)));
+            return;
         }
+        boolean typical = declared.typicalProbeTube() || declared.causes().isEmpty();
+        if (typical && more.isEmpty()) {
+            line("uncertainty: typical probe tube");
+            return;
+        }
+        line(
+                typical
+                        ? "uncertainty:                   # those typical of a probe tube, and your own"
+                        : "uncertainty:                   # those of the earlier sitting: are they still right?");
+        (typical ? TypicalProbeTube.causes() : declared.causes()).forEach(cause -> line("  - " + cause(cause)));
+        more.forEach(cause -> line("  - " + cause));
     }
 
     private String cause(Cause cause) {

@@ -45,7 +45,8 @@ final class Sittings {
         return names;
     }
 
-    private static List<String> named(Rule rule) {
+    /** The sessions that a rule names; none where any will do. */
+    static List<String> named(Rule rule) {
         List<String> names = new ArrayList<>();
         if (rule.where().get("session") instanceof Choice.OneOf some) {
             names.addAll(some.names());

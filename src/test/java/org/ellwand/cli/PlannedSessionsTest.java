@@ -183,4 +183,104 @@ class PlannedSessionsTest {
         plan();
         assertThat(planned()).containsExactly("session: \"as new\"", "session: \"plan-skerry\"", "session: \"washed\"");
     }
+
+    private static final String AT_THE_BENCH = """
+              - id: attack
+                edition: box
+                quote: "Shuts as quickly after the wash."
+                stated: {quantity: attack time, between: {session: [washed, "as new"]}, limit: at most 2 ms}
+                assumed: {setting: flood, within: 2 dB}
+              - id: drift
+                edition: box
+                quote: "Drifts no more after the wash."
+                stated: {quantity: level drift, between: {session: [washed, "as new"]}, limit: at most 0.5 dB}
+                assumed: {setting: flood, stimulus: tone, level: 90 dB SPL}
+              - id: music
+                edition: box
+                quote: "Music as steady after the wash."
+                stated: {quantity: gain steadiness, between: {session: [washed, "as new"]}, limit: at most 5 %}
+                assumed: {setting: flood, within: 1 dB, stimulus: music, level: 85 dB SPL}
+              - id: clean
+                edition: box
+                quote: "As clean after the wash."
+                stated: {quantity: harmonic distortion, between: {session: [washed, "as new"]}, limit: at most 1 %}
+                assumed: {setting: flood, harmonics: 2 to 5, stimulus: tone, level: 90 dB SPL}
+            """;
+
+    private void claimsAtTheBench() throws IOException {
+        Files.writeString(yard.resolve("claims/skerry.yaml"), """
+                product: Skerry
+                editions: [{id: box, source: The box, dated: 2025}]
+                claims:
+                """ + AT_THE_BENCH);
+    }
+
+    private List<String> verdicts() throws IOException {
+        verdict();
+        List<String> rows = Files.readAllLines(yard.resolve("report/verdicts.csv"));
+        return rows.subList(1, rows.size());
+    }
+
+    private String planned(String file) throws IOException {
+        return Files.readString(yard.resolve("plan").resolve(file));
+    }
+
+    @Test
+    void tracesAndHarmonicsArePlannedUnderTheNamesThatTheClaimGivesThemToo() throws IOException {
+        claimsAtTheBench();
+        assertThat(plan()).contains("plan-washed.yaml", "plan-as-new.yaml").doesNotContain("names its sessions");
+        assertThat(planned()).containsExactly("session: \"as new\"", "session: \"washed\"");
+        FilledIn.in(yard, 16);
+        assertThat(verdicts()).hasSize(4).noneMatch(row -> row.contains("untested"));
+    }
+
+    /** A session has one file: what is read besides its curves stands there, and their uncertainties with it. */
+    @Test
+    void tracesAndHarmonicsStandBesideTheCurvesOfTheSameSession() throws IOException {
+        Path claims = yard.resolve("claims/skerry.yaml");
+        Files.writeString(claims, Files.readString(claims) + AT_THE_BENCH);
+        plan();
+        assertThat(planned()).containsExactly("session: \"as new\"", "session: \"washed\"");
+        assertThat(planned("plan-washed.yaml"))
+                .contains(
+                        "levels in plan-washed.csv; whatever says FILL",
+                        "{cause: \"tube shift\"",
+                        "{cause: timing, size: FILL ms");
+        FilledIn.in(yard, 16);
+        assertThat(verdicts()).hasSize(5).noneMatch(row -> row.contains("untested"));
+    }
+
+    /** Of the first session there are curves alone; what is lacking cannot be added to it, so both are read anew. */
+    @Test
+    void whereBothAreThereTracesAndHarmonicsArePlannedUnderNamesToBeGiven() throws IOException {
+        claimsAtTheBench();
+        measured("as new", "as-new", 16, "crew-01");
+        measured("washed", "washed", 16, "crew-01");
+        assertThat(plan()).contains("The claim names its sessions (washed, as new): name the new ones there.");
+        assertThat(planned()).containsExactly("session: \"plan-as-new-bench\"", "session: \"plan-washed-bench\"");
+        assertThat(planned("plan-washed-bench.yaml")).contains("ear: \"crew-01-left\"");
+        FilledIn.in(yard, 16);
+        Path claims = yard.resolve("claims/skerry.yaml");
+        Files.writeString(
+                claims,
+                Files.readString(claims).replace("[washed, \"as new\"]", "[plan-washed-bench, plan-as-new-bench]"));
+        assertThat(verdicts()).hasSize(4).noneMatch(row -> row.contains("untested"));
+    }
+
+    @Test
+    void aFigureIsPlannedInEachSessionToo() throws IOException {
+        Files.writeString(yard.resolve("claims/skerry.yaml"), """
+                product: Skerry
+                editions: [{id: box, source: The box, dated: 2025}]
+                claims:
+                  - id: weight
+                    edition: box
+                    quote: "Not a gram heavier after the wash."
+                    stated: {quantity: figure, of: weight, between: {session: [washed, "as new"]}, limit: at most 1 g}
+                """);
+        plan();
+        assertThat(planned()).containsExactly("session: \"as new\"", "session: \"washed\"");
+        assertThat(List.of(planned("plan-as-new.yaml"), planned("plan-washed.yaml")))
+                .allMatch(file -> file.contains("- {of: \"weight\", value: FILL g, uncertainty: FILL g}\n"));
+    }
 }
