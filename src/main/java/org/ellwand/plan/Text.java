@@ -1,10 +1,13 @@
 package org.ellwand.plan;
 
 import java.util.Locale;
+import java.util.regex.Pattern;
 import org.ellwand.amount.Unit;
 
 /** Numbers as a plan prints them. */
 final class Text {
+    private static final Pattern OTHER_LETTER = Pattern.compile("[\\p{L}\\p{N}&&[^a-z0-9]]");
+
     private Text() {}
 
     static String number(double value, int decimals) {
@@ -27,8 +30,15 @@ final class Text {
         return Math.round(100 * share) + " %";
     }
 
-    /** Small letters, digits and hyphens. */
+    /**
+     * Small letters, digits and hyphens, which every file system takes. A text with other letters has a number of its own behind it, for
+     * Größe and Grüße would come to the same.
+     */
     static String slug(String text) {
-        return text.toLowerCase(Locale.ROOT).replaceAll("[^a-z0-9]+", "-").replaceAll("^-|-$", "");
+        String small = text.toLowerCase(Locale.ROOT);
+        String plain = small.replaceAll("[^a-z0-9]+", "-").replaceAll("^-|-$", "");
+        return OTHER_LETTER.matcher(small).find()
+                ? (plain + "-" + Integer.toHexString(small.hashCode())).replaceAll("^-", "")
+                : plain;
     }
 }
