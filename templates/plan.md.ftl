@@ -38,7 +38,7 @@ Nothing is open.
 </#if>
 
 <#list p.sittings as s>
-**In this order** (${s.ids?join(", ")}<#if s.another>; once for each further head or sample, under names of their own</#if>):
+**In this order** (<#if s.ids?size gt 12>${s.ids?first} to ${s.ids?last}, ${s.ids?size} sittings<#else>${s.ids?join(", ")}</#if><#if s.another>; once for each further head or sample, under names of their own</#if>):
 
 <#list s.steps as t>
 ${t?counter}. <#if t.what == "open">Open ear: <#else><#if t.fit != "">${t.fit}, </#if><#if t.first == t.last>insertion ${t.first}<#else>insertions ${t.first} to ${t.last}, each</#if>: </#if>${t.readings}

@@ -82,7 +82,8 @@ final class CompareCommand implements Callable<Integer> {
     @Option(
             names = "--out",
             paramLabel = "DIR",
-            description = "Where the comparison goes, replacing an earlier one (default: comparison/ here).")
+            description = "Where the comparison goes, replacing an earlier one that nobody changed since"
+                    + " (default: comparison/ here).")
     private Path out = Path.of("comparison");
 
     @Mixin

@@ -22,6 +22,8 @@ final class Failures {
     /** Environment variable: where it is set, what was not foreseen is printed with its stack trace. */
     static final String DEBUG = "ELLWAND_DEBUG";
 
+    private static final long BYTES_A_MIB = 1 << 20;
+
     private final PrintWriter err;
     private final boolean debug;
 
@@ -116,7 +118,11 @@ final class Failures {
 
     private String unforeseen(Throwable failure) {
         if (failure instanceof OutOfMemoryError) {
-            return "ellwand: not enough memory; java -Xmx2g -jar ellwand.jar gives it more";
+            long hadMib = Runtime.getRuntime().maxMemory() / BYTES_A_MIB;
+            String twice = "-Xmx" + 2 * hadMib + "m";
+            return "ellwand: not enough memory, it had " + hadMib + " MiB; ELLWAND_JAVA_OPTIONS=" + twice
+                    + " in the environment of target/ellwand, or java " + twice
+                    + " -jar ellwand.jar, gives it twice as much";
         }
         String hint = debug ? "" : "; with " + DEBUG + "=1 in the environment it says where";
         return "ellwand: a fault of the program: " + failure + hint;

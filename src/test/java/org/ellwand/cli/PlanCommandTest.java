@@ -9,6 +9,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
+import java.util.TreeMap;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -77,6 +78,20 @@ class PlanCommandTest {
     private String plan() throws IOException {
         assertThat(run("plan", yard.toString()).exitCode()).isZero();
         return Files.readString(yard.resolve("plan/plan.md"));
+    }
+
+    /** Of a lot there would be hundreds of names in a line. */
+    @Test
+    void ofManySittingsTheFirstAndTheLastAreNamed() throws IOException {
+        claims(FLOOD.replace("statistic: mean", "statistic: mean, ears: each"));
+        Map<String, Double> ears = new TreeMap<>();
+        for (int number = 11; number <= 23; number++) {
+            ears.put("crew-" + number, 16.4);
+        }
+        measured(ears);
+        assertThat(plan())
+                .contains(
+                        "**In this order** (plan-yard-crew-11-left-crew-11 to plan-yard-crew-23-left-crew-23, 13 sittings):");
     }
 
     @Test
