@@ -70,7 +70,11 @@ final class CriterionLevel implements SpectralQuantity {
 
     @Override
     public List<Remark> notes(List<Cell> cells, Rule rule) {
-        return Stream.concat(SeriesUnit.ofOwnLevels(cells, rule).stream(), SeriesUnit.notes(cells, rule).stream())
+        return Stream.of(
+                        SeriesUnit.notes(cells, rule),
+                        SeriesUnit.ofOwnLevels(cells, rule).stream().toList(),
+                        LevelSeries.leftOut(cells, rule))
+                .flatMap(List::stream)
                 .toList();
     }
 

@@ -1,5 +1,6 @@
 package org.ellwand.quantity;
 
+import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
@@ -57,11 +58,8 @@ final class SeriesUnit {
     static List<Remark> notes(List<Cell> cells, Rule rule) {
         return rule.limit().unit().isLevel()
                 ? List.of()
-                : cells.stream()
-                        .collect(Collectors.groupingBy(SeriesUnit::series, Collectors.toList()))
-                        .values()
-                        .stream()
-                        .flatMap(series -> of(new Joined(series.get(0).conditions(), series), rule).stream())
+                : series(cells).stream()
+                        .flatMap(series -> of(series, rule).stream())
                         .distinct()
                         .sorted()
                         .map(unit -> Remark.of("series-in").with("unit", unit.symbol()))
@@ -73,8 +71,8 @@ final class SeriesUnit {
         if (rule.between().isEmpty()) {
             return Optional.empty();
         }
-        Set<String> passing = Set.of(
-                "stimulus", "session", "ear", "side", rule.between().get().condition());
+        Set<String> passing = new HashSet<>(Set.of("stimulus", "session", "ear", "side"));
+        passing.add(rule.between().get().condition());
         boolean alike =
                 cells.stream()
                         .collect(Collectors.groupingBy(cell -> cell.conditions().without(passing)))
@@ -87,13 +85,20 @@ final class SeriesUnit {
     private static boolean areOfTheSameLevels(List<Cell> cells) {
         Collector<Cell, ?, Set<List<Amount>>> levels =
                 Collectors.mapping(cell -> cell.stimulus().map(Stimulus::levels).orElse(List.of()), Collectors.toSet());
-        return cells.stream().collect(Collectors.groupingBy(SeriesUnit::series, levels)).values().stream()
+        return cells.stream().collect(Collectors.groupingBy(SeriesUnit::kind, levels)).values().stream()
                         .distinct()
                         .count()
                 == 1;
     }
 
-    private static List<Object> series(Cell cell) {
+    /** The cells of one kind of sound that differ in nothing else, each series by itself. */
+    static List<Joined> series(List<Cell> cells) {
+        return cells.stream().collect(Collectors.groupingBy(SeriesUnit::kind)).values().stream()
+                .map(series -> new Joined(series.get(0).conditions(), series))
+                .toList();
+    }
+
+    private static List<Object> kind(Cell cell) {
         return List.of(
                 cell.conditions().without(Set.of("stimulus")), cell.stimulus().map(Stimulus::kind));
     }
