@@ -72,6 +72,7 @@ record LevelSeries(List<Cell> cells, List<Double> level) {
         return SeriesUnit.series(cells).stream()
                 .flatMap(series -> SeriesUnit.of(series, rule).map(unit -> levels(series, unit)).stream())
                 .mapToLong(count -> count)
+                .filter(count -> count > 0)
                 .min();
     }
 

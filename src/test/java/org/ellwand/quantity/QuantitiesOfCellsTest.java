@@ -106,7 +106,7 @@ class QuantitiesOfCellsTest {
                         .key())
                 .isEqualTo("short-series");
         Remark levels = quantity(onset).notes(series().cells(), onset).get(0);
-        assertThat(levels.figures()).containsEntry("levels", 4L);
+        assertThat(levels.figures()).containsEntry("levels", 3L);
     }
 
     /** 73 dB(A) are reached under 62 dB SPL already, exactly there, half way to 78, and never. */
