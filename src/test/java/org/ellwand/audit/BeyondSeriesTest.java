@@ -140,6 +140,23 @@ class BeyondSeriesTest {
         assertThat(judgement.remarks()).extracting(Remark::key).contains("series-of-own-levels");
     }
 
+    /** Two ears of a head by their sides, over the same levels. */
+    @Test
+    void sidesOfTheSameLevelsAreNotNoted() {
+        Bench bench = bench();
+        for (String side : new String[] {"left", "right"}) {
+            for (int level : new int[] {62, 78, 94}) {
+                String who = "side=" + side + ", ear=" + side + ", stimulus=n" + level;
+                bench.reading("device=open ear, " + who, 1000, level)
+                        .reading("device=Skerry, insertion=1, " + who, 1000, level - (level == 94 ? 13 : 7));
+            }
+        }
+        Judgement judgement =
+                Bench.judge(COMPARED.replace("setting: [flood, ebb]", "side: [left, right]"), bench.session());
+        assertThat(judgement.value().orElseThrow()).isCloseTo(0, within(1e-9));
+        assertThat(judgement.remarks()).extracting(Remark::key).doesNotContain("series-of-own-levels");
+    }
+
     @Test
     void aSideThatIsTooShortIsNamed() {
         Judgement judgement = Bench.judge(COMPARED, overOwnLevels(false).session());
