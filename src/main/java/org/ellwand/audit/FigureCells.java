@@ -3,6 +3,7 @@ package org.ellwand.audit;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Collection;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -153,7 +154,9 @@ final class FigureCells {
     }
 
     private Set<String> ignored() {
-        return Set.of(rule.between().orElseThrow().condition(), "session");
+        Set<String> ignored = new HashSet<>(Set.of("session"));
+        ignored.add(rule.between().orElseThrow().condition());
+        return ignored;
     }
 
     /** Means over other people, or other units, on either side. */

@@ -34,16 +34,6 @@ final class Dates {
         return LocalDate.parse((text + "-01-01").substring(0, "2026-01-01".length()));
     }
 
-    /** Of a month or a year the last; {@code text} has been read as a date. */
-    static LocalDate lastDay(String text) {
-        LocalDate first = firstDay(text);
-        return switch (text.split("-", -1).length) {
-            case 1 -> first.plusYears(1).minusDays(1);
-            case 2 -> first.plusMonths(1).minusDays(1);
-            default -> first;
-        };
-    }
-
     private static boolean exists(Matcher matcher) {
         try {
             LocalDate.of(number(matcher, 1), number(matcher, 2), number(matcher, 3));

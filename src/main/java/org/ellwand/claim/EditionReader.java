@@ -30,25 +30,11 @@ final class EditionReader {
                 .toList();
         common.refuseTwice("id", all);
         Map<String, Edition> editions = new LinkedHashMap<>();
-        Optional<Edition> before = Optional.empty();
         for (Fields fields : all) {
             Edition edition = edition(fields);
-            before.ifPresent(earlier -> refuseOlder(edition, earlier, fields));
-            before = Optional.of(edition);
             editions.put(edition.id(), edition);
         }
         return editions;
-    }
-
-    /** What answers a question, and what changed from one edition to the next, is read off their order. */
-    private void refuseOlder(Edition edition, Edition before, Fields fields) {
-        boolean dated = !edition.dated().isEmpty() && !before.dated().isEmpty();
-        if (dated && Dates.lastDay(edition.dated()).isBefore(Dates.firstDay(before.dated()))) {
-            problems.add(
-                    fields.place("dated"),
-                    "'dated': " + edition.dated() + " lies before the edition above it, '" + before.id() + "' of "
-                            + before.dated() + ": editions stand oldest first");
-        }
     }
 
     private Edition edition(Fields fields) {

@@ -2,6 +2,7 @@ package org.ellwand.quantity;
 
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -86,8 +87,8 @@ record LevelSeries(List<Cell> cells, List<Double> level) {
         if (rule.between().isEmpty()) {
             return Optional.empty();
         }
-        Set<String> passing = Set.of(
-                "stimulus", "session", "ear", "side", rule.between().get().condition());
+        Set<String> passing = new HashSet<>(Set.of("stimulus", "session", "ear", "side"));
+        passing.add(rule.between().get().condition());
         Map<Conditions, List<Cell>> compared = cells.stream()
                 .collect(Collectors.groupingBy(cell -> cell.conditions().without(passing)));
         boolean alike = compared.values().stream().allMatch(LevelSeries::areOfTheSameLevels);

@@ -133,6 +133,27 @@ class FiguresByHandTest {
         assertThat(judgement.cells().get(0).insertions()).isEqualTo(2);
     }
 
+    /** A charge lasts 20 h in one week and 18 h in the next: 2 h less, √(0.09 + 0.16) = 0.5 h. */
+    @Test
+    void sessionsAreComparedToo() {
+        Session first = Bare.ofFigures("week-19", List.of(inSession("week-19", 20, 0.3)));
+        Session second = Bare.ofFigures("week-20", List.of(inSession("week-20", 18, 0.4)));
+        Judgement judgement = Bench.judge(
+                "quantity: figure, of: battery life, between: {session: [week-19, week-20]}, limit: at least 1 h",
+                first,
+                second);
+        has(judgement, 2, 0.5);
+    }
+
+    private static Figure inSession(String session, double hours, double u) {
+        return new Figure(
+                "battery life",
+                new Amount(hours, Unit.HOUR, 2),
+                Optional.of(new Amount(u, Unit.HOUR, 2)),
+                Bare.conditions(Map.of("session", session), "device=Skerry"),
+                new Place("measurements/" + session + ".yaml", 2, 1));
+    }
+
     /** 20/16 with 1 % each is far from 1.4 and from 1.1: a ratio fails at the one end that its limit has. */
     @Test
     void aRatioFails() {

@@ -155,6 +155,32 @@ class SeriesUnitTest {
                 .doesNotContain("series-left-out");
     }
 
+    /** The left ear as the right one: both have fallen by 3 dB half way from the second sound to the third. */
+    @Test
+    void earsAndSessionsAreComparedByTheirSeries() {
+        String left = "quantity: onset level, statistic: mean, drop: 3 dB, bands: 1 kHz, limit: at most 10 dB, level: 50 to 100 dB SPL";
+        Session two = inEars("left", "right");
+        assertThat(Bench.judge(left + ", between: {ear: [left, right]}", two).value().orElseThrow())
+                .isCloseTo(0, within(1e-9));
+        assertThat(Bench.judge(left + ", between: {side: [left, right]}", two).verdict())
+                .isEqualTo(Verdict.UNTESTED);
+    }
+
+    private static Session inEars(String... ears) {
+        Bench bench = new Bench("crew-01", Resolution.OCTAVE)
+                .cause("insertion", 0.5, SharedBy.INSERTION, false)
+                .cause("reading", 0.2, SharedBy.READING, true);
+        double[] plugged = {55, 71, 81};
+        for (int i = 0; i < 3; i++) {
+            bench.sound("n" + i, spl(62 + 16 * i));
+            for (String ear : ears) {
+                bench.reading("device=open ear, stimulus=n" + i + ", ear=" + ear, 1000, 60 + 16 * i)
+                        .reading("device=Skerry, insertion=1, stimulus=n" + i + ", ear=" + ear, 1000, plugged[i]);
+            }
+        }
+        return bench.session();
+    }
+
     @Test
     void aLimitThatIsALevelSaysItsUnitByItself() {
         Judgement judgement = Bench.judge(

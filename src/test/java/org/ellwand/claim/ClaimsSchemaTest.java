@@ -33,7 +33,6 @@ class ClaimsSchemaTest {
             "confidence",
             "decimal comma",
             "drop",
-            "editions in another order",
             "frame of an output level",
             "harmonics",
             "interpretation with a useless tolerance",
