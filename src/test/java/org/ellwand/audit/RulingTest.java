@@ -239,4 +239,34 @@ class RulingTest {
                         .anyMatch(r -> r.key().startsWith("more-scatter")))
                 .isEqualTo(more);
     }
+
+    /** Two insertions; at 500 Hz both read 60.0 dB, at 1 kHz they differ by as much as is asked. Nothing is declared. */
+    private static Judgement agreeing(String statistic, String limit, double otherDb) {
+        Session session = new Bench("yard", Resolution.OCTAVE)
+                .reading("device=Skerry, stimulus=n94, insertion=1", 500, 60, 58)
+                .reading("device=Skerry, stimulus=n94, insertion=2", 500, 60, otherDb)
+                .session();
+        return Bench.judge(
+                "quantity: output level, referred to: eardrum, level: 94 dB SPL, bands: 500 Hz to 1 kHz, statistic: "
+                        + statistic + ", limit: " + limit,
+                session);
+    }
+
+    /** Levels are written in tenths of a decibel: of some eighteen bands one agrees by chance, and is no proof. */
+    @Test
+    void repeatsThatAgreeInAllDigitsDecideNothingAlone() {
+        Remark agree = Remark.of("no-scatter").with("hz", List.of(500.0));
+        assertThat(reason(agreeing("every band", "at most 59.9 dB SPL", 59))).isEqualTo(agree);
+        assertThat(reason(agreeing("lowest", "at least 60.1 dB SPL", 65))).isEqualTo(agree);
+        assertThat(reason(agreeing("highest", "at least 59.9 dB SPL", 59))).isEqualTo(agree);
+    }
+
+    @Test
+    void whatScattersDecidesBesideWhatDoesNot() {
+        assertThat(reason(agreeing("every band", "at most 60.1 dB SPL", 61)).key())
+                .isNotEqualTo("no-scatter");
+        assertThat(agreeing("every band", "at most 50 dB SPL", 58.1).verdict()).isEqualTo(Verdict.FAIL);
+        assertThat(agreeing("every band", "at most 70 dB SPL", 58.1).verdict()).isEqualTo(Verdict.PASS);
+        assertThat(agreeing("highest", "at least 50 dB SPL", 58.1).verdict()).isEqualTo(Verdict.PASS);
+    }
 }
