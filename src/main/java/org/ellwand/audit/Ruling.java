@@ -74,6 +74,9 @@ final class Ruling {
         if (worked.lacksBands()) {
             reasons.add(Caps.missing(worked.ready()));
         }
+        if (decision.verdict() == Verdict.PASS) {
+            reasons.addAll(worked.unusable());
+        }
         reasons.addAll(lacking());
         beyondSeries(decision).ifPresent(reasons::add);
         worked.ready().forEach(ready -> reasons.addAll(caps.of(ready.subject())));

@@ -269,4 +269,21 @@ class RulingTest {
         assertThat(agreeing("every band", "at most 70 dB SPL", 58.1).verdict()).isEqualTo(Verdict.PASS);
         assertThat(agreeing("highest", "at least 50 dB SPL", 58.1).verdict()).isEqualTo(Verdict.PASS);
     }
+
+    /** Every sound that the rule selects must keep to it: one of which no band is left is no better than one that lacks some. */
+    @Test
+    void aSoundOfWhichNoBandServesLetsNothingPass() {
+        Session session = new Bench("yard", Resolution.OCTAVE)
+                .cause("insertion", 0.9, SharedBy.INSERTION, false)
+                .cause("reading", 0.3, SharedBy.READING, true)
+                .reading("device=open ear, stimulus=n94", 1000, 80)
+                .reading("device=Skerry, stimulus=n94, insertion=1", 1000, 60)
+                .reading("device=open ear, stimulus=n62", 2000, 48)
+                .reading("device=Skerry, stimulus=n62, insertion=1", 1000, 28)
+                .session();
+        String every = "quantity: attenuation, level: all, bands: 1 kHz, statistic: mean, limit: ";
+        assertThat(reason(Bench.judge(every + "at least 10 dB", session)).key()).isEqualTo("no-partner-bands");
+        assertThat(Bench.judge(every + "at least 30 dB", session).verdict()).isEqualTo(Verdict.FAIL);
+        assertThat(Bench.judge(RULE + "at least 10 dB", session).verdict()).isEqualTo(Verdict.PASS);
+    }
 }
