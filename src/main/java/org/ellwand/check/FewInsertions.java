@@ -1,6 +1,8 @@
 package org.ellwand.check;
 
+import java.util.Arrays;
 import java.util.List;
+import org.ellwand.acoustics.Band;
 import org.ellwand.check.Finding.Consequence;
 import org.ellwand.check.Finding.Errs;
 import org.ellwand.check.Finding.Measure;
@@ -81,7 +83,7 @@ final class FewInsertions implements DataCheck {
     }
 
     private static double declaredDb(Session session, List<CurveReading> group) {
-        var bands = Curves.between(Sheets.meanOf(group), 250, 4000).bands();
+        List<Band> bands = Curves.between(Sheets.meanOf(group), 250, 4000).bands();
         return Math.hypot(Sheets.meanInsertionDb(session, bands), Sheets.meanReadingDb(session, bands));
     }
 
@@ -92,9 +94,8 @@ final class FewInsertions implements DataCheck {
             return 0;
         }
         double[] means = curves.stream().mapToDouble(Curves::average).toArray();
-        double mean = java.util.Arrays.stream(means).average().orElse(0);
-        double squares =
-                java.util.Arrays.stream(means).map(m -> (m - mean) * (m - mean)).sum();
+        double mean = Arrays.stream(means).average().orElse(0);
+        double squares = Arrays.stream(means).map(m -> (m - mean) * (m - mean)).sum();
         return Math.sqrt(squares / (means.length - 1));
     }
 }

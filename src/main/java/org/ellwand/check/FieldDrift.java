@@ -2,6 +2,7 @@ package org.ellwand.check;
 
 import java.util.Arrays;
 import java.util.List;
+import java.util.Set;
 import org.ellwand.acoustics.Weighting;
 import org.ellwand.check.Finding.About;
 import org.ellwand.check.Finding.Errs;
@@ -96,7 +97,7 @@ final class FieldDrift implements DataCheck {
     private static void judge(Tally tally, CurveReading later, double figure, Grade grade, String key) {
         grade.of(figure)
                 .ifPresent(consequence -> tally.add(
-                        later.conditions().without(Sheets.REPEATS).without(java.util.Set.of("device")),
+                        later.conditions().without(Sheets.REPEATS).without(Set.of("device")),
                         List.of(),
                         Errs.EITHER,
                         consequence,

@@ -1,6 +1,8 @@
 package org.ellwand.check;
 
 import java.util.Arrays;
+import java.util.Collections;
+import java.util.Comparator;
 import java.util.List;
 import org.ellwand.acoustics.Band;
 import org.ellwand.acoustics.Resolution;
@@ -65,12 +67,12 @@ final class PinkShape implements DataCheck {
         // The slope of a line through so many bands of this scatter, over their spread in octaves.
         double slopeLimit = Math.max(LEVEL_DB_PER_OCTAVE, SCATTER * reading / Math.sqrt(spread(curve)));
         if (!off.isEmpty()) {
-            double worst = off.stream()
-                    .mapToDouble(b -> Math.abs(curve.levelOr(b, mean) - mean))
-                    .max()
-                    .orElse(0);
-            Remark remark = Remark.of("pink-not-flat").with("off", worst).with("threshold", FLAT_DB);
-            add(tally, of, off, new Measure(worst, FLAT_DB, "dB"), remark);
+            Band farthest =
+                    Collections.max(off, Comparator.comparingDouble(b -> Math.abs(curve.levelOr(b, mean) - mean)));
+            double worst = Math.abs(curve.levelOr(farthest, mean) - mean);
+            double threshold = thresholdDb(session, farthest);
+            Remark remark = Remark.of("pink-not-flat").with("off", worst).with("threshold", threshold);
+            add(tally, of, off, new Measure(worst, threshold, "dB"), remark);
         } else if (Math.abs(slope) > slopeLimit) {
             Remark remark = Remark.of("pink-slopes").with("slope", slope).with("threshold", slopeLimit);
             add(tally, of, List.of(), new Measure(slope, slopeLimit, "dB/octave"), remark);

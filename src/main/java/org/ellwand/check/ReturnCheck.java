@@ -1,5 +1,6 @@
 package org.ellwand.check;
 
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import org.ellwand.acoustics.Band;
@@ -87,7 +88,7 @@ final class ReturnCheck implements DataCheck {
             List<Band> bands,
             Consequence consequence) {
         Band worst = bands.stream()
-                .max(java.util.Comparator.comparingDouble(b -> difference.levelOr(b, 0.0)))
+                .max(Comparator.comparingDouble(b -> difference.levelOr(b, 0.0)))
                 .orElseThrow();
         double figure = difference.levelOr(worst, 0.0);
         double threshold = grade(session, worst).passed(consequence);

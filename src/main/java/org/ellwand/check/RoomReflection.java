@@ -1,6 +1,7 @@
 package org.ellwand.check;
 
 import java.util.List;
+import java.util.Set;
 import org.ellwand.acoustics.Resolution;
 import org.ellwand.check.Finding.Consequence;
 import org.ellwand.check.Finding.Errs;
@@ -40,7 +41,7 @@ final class RoomReflection implements DataCheck {
                     tally.looked();
                     if (ripple.depthDb() > DEPTH_DB && ripple.share() > SHARE) {
                         tally.add(
-                                of.without(java.util.Set.of("device")),
+                                of.without(Set.of("device")),
                                 List.of(),
                                 Errs.EITHER,
                                 Consequence.NOTED,

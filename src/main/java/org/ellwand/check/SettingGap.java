@@ -49,7 +49,7 @@ record SettingGap(String first, String second, Conditions insertion, double db, 
         List<SettingGap> gaps = new ArrayList<>();
         for (int i = 0; i < names.size(); i++) {
             for (int j = i + 1; j < names.size(); j++) {
-                var difference = Curves.between(Curves.less(levels.get(i), levels.get(j)), 125, 8000);
+                LevelCurve difference = Curves.between(Curves.less(levels.get(i), levels.get(j)), 125, 8000);
                 if (!difference.isEmpty()) {
                     double db = Curves.average(difference);
                     gaps.add(new SettingGap(names.get(i), names.get(j), insertion, db, difference.bands()));

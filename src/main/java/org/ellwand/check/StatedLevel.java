@@ -66,8 +66,9 @@ final class StatedLevel implements DataCheck {
         double plain = Curves.overallDb(curve, Weighting.Z);
         double weighted = Curves.overallDb(curve, Weighting.A);
         double off = Math.abs(stated.get() - weighted);
-        if (Math.abs(stated.get() - plain) < NEAR_DB && off > farDb(session, curve)) {
-            add(tally, reading, off, "stated-weighted", stated.get(), plain, weighted);
+        Measure measure = new Measure(off, farDb(session, curve), "dB");
+        if (Math.abs(stated.get() - plain) < NEAR_DB && off > measure.threshold()) {
+            add(tally, reading, measure, "stated-weighted", stated.get(), plain, weighted);
         }
     }
 
@@ -83,19 +84,26 @@ final class StatedLevel implements DataCheck {
         double plain = Curves.overallDb(curve, Weighting.Z);
         double weighted = Curves.overallDb(curve, Weighting.A);
         double off = Math.abs(stated - plain);
-        if (Math.abs(stated - weighted) < NEAR_DB && off > farDb(session, curve)) {
-            add(tally, reading, off, "stated-unweighted", stated, plain, weighted);
+        Measure measure = new Measure(off, farDb(session, curve), "dB");
+        if (Math.abs(stated - weighted) < NEAR_DB && off > measure.threshold()) {
+            add(tally, reading, measure, "stated-unweighted", stated, plain, weighted);
         }
     }
 
     private static void add(
-            Tally tally, CurveReading reading, double off, String key, double stated, double plain, double weighted) {
+            Tally tally,
+            CurveReading reading,
+            Measure measure,
+            String key,
+            double stated,
+            double plain,
+            double weighted) {
         tally.add(
                 Conditions.of(Map.of("stimulus", reading.get("stimulus").orElse(""))),
                 List.of(),
                 Errs.EITHER,
                 Consequence.NOTED,
-                new Measure(off, FAR_DB, "dB"),
+                measure,
                 Remark.of(key).with("stated", stated).with("plain", plain).with("weighted", weighted));
     }
 }

@@ -52,7 +52,11 @@ final class TubeExcess implements DataCheck {
         tally.looked();
         List<Band> run = Curves.wideRun(excess, (band, db) -> db > EXCESS_DB && db > thresholdDb(session, band));
         if (!run.isEmpty()) {
-            add(tally, one, Curves.average(excess, run), run);
+            double threshold = run.stream()
+                    .mapToDouble(band -> thresholdDb(session, band))
+                    .average()
+                    .orElse(EXCESS_DB);
+            add(tally, one, new Measure(Curves.average(excess, run), threshold, "dB"), run);
         }
     }
 
@@ -61,17 +65,17 @@ final class TubeExcess implements DataCheck {
     }
 
     /** All bands above 1 kHz are doubtful, those that show it and those that do not quite. */
-    private static void add(Tally tally, CurveReading reading, double figure, List<Band> run) {
+    private static void add(Tally tally, CurveReading reading, Measure excess, List<Band> run) {
         tally.add(
                 reading.conditions(),
                 Curves.between(Sheets.curve(reading), LOWEST_HZ, Double.POSITIVE_INFINITY)
                         .bands(),
                 Errs.INVENTS_ATTENUATION,
                 Consequence.UNUSABLE,
-                new Measure(figure, EXCESS_DB, "dB"),
+                excess,
                 Remark.of("tube-blocked")
-                        .with("excess", figure)
+                        .with("excess", excess.figure())
                         .with("bands", run.size())
-                        .with("threshold", EXCESS_DB));
+                        .with("threshold", excess.threshold()));
     }
 }

@@ -1,6 +1,7 @@
 package org.ellwand.check;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -64,7 +65,7 @@ final class TubeLinearity implements DataCheck {
     /** From the softest to the loudest sound of one kind. */
     private static Optional<Rise> rise(Session session, List<CurveReading> readings) {
         return Levels.series(session, readings).stream()
-                .max(java.util.Comparator.comparingInt(List::size))
+                .max(Comparator.comparingInt(List::size))
                 .map(series -> new Rise(
                         series.get(series.size() - 1),
                         Curves.less(Sheets.curve(series.get(series.size() - 1)), Sheets.curve(series.get(0)))));

@@ -3,6 +3,7 @@ package org.ellwand.quantity;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Stream;
 import org.ellwand.acoustics.Weighting;
 import org.ellwand.amount.Dimension;
 import org.ellwand.amount.Unit;
@@ -69,7 +70,8 @@ final class CriterionLevel implements SpectralQuantity {
 
     @Override
     public List<Remark> notes(List<Cell> cells, Rule rule) {
-        return SeriesUnit.notes(cells, rule);
+        return Stream.concat(SeriesUnit.notes(cells, rule).stream(), LevelSeries.leftOut(cells, rule).stream())
+                .toList();
     }
 
     private record Reached(LevelSeries series, double criterionDbA) implements StagedFormula.Stage {

@@ -4,6 +4,11 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalLong;
+import java.util.SortedMap;
+import java.util.SortedSet;
+import java.util.TreeMap;
+import java.util.TreeSet;
 import org.ellwand.amount.Unit;
 import org.ellwand.claim.Rule;
 import org.ellwand.pairing.Cell;
@@ -45,10 +50,7 @@ record LevelSeries(List<Cell> cells, List<Double> level) {
     }
 
     private static Optional<Remark> tooShort(Joined joined, Unit unit, int least) {
-        long levels = joined.cells().stream()
-                .flatMap(cell -> SeriesUnit.levelOf(cell, unit).stream())
-                .distinct()
-                .count();
+        long levels = levels(joined, unit);
         return levels >= least
                 ? Optional.empty()
                 : Optional.of(Remark.of("short-series")
@@ -56,6 +58,36 @@ record LevelSeries(List<Cell> cells, List<Double> level) {
                         .with("levels", levels)
                         .with("unit", unit.symbol())
                         .with("least", least));
+    }
+
+    private static long levels(Joined joined, Unit unit) {
+        return joined.cells().stream()
+                .flatMap(cell -> SeriesUnit.levelOf(cell, unit).stream())
+                .distinct()
+                .count();
+    }
+
+    /** How few levels a number was looked for among; empty where there is no series. */
+    static OptionalLong fewest(List<Cell> cells, Rule rule) {
+        return SeriesUnit.series(cells).stream()
+                .flatMap(series -> SeriesUnit.of(series, rule).map(unit -> levels(series, unit)).stream())
+                .mapToLong(count -> count)
+                .min();
+    }
+
+    /** Which sounds do not enter a series, for they state no level in its unit. */
+    static List<Remark> leftOut(List<Cell> cells, Rule rule) {
+        SortedMap<String, SortedSet<String>> sounds = new TreeMap<>();
+        for (Joined series : SeriesUnit.series(cells)) {
+            SeriesUnit.of(series, rule)
+                    .ifPresent(unit -> series.cells().stream()
+                            .filter(cell -> SeriesUnit.levelOf(cell, unit).isEmpty())
+                            .forEach(cell -> sounds.computeIfAbsent(unit.symbol(), k -> new TreeSet<>())
+                                    .add(cell.part("stimulus"))));
+        }
+        return sounds.entrySet().stream()
+                .map(e -> Remark.of("series-left-out").with("unit", e.getKey()).with("sounds", e.getValue()))
+                .toList();
     }
 
     /** The places of a series of the same length, each with its number of one band. */

@@ -1,9 +1,9 @@
 package org.ellwand.quantity;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.stream.Stream;
 import org.ellwand.amount.Dimension;
 import org.ellwand.claim.QuantityForm;
 import org.ellwand.claim.Rule;
@@ -75,11 +75,12 @@ final class OnsetLevel implements SpectralQuantity {
 
     @Override
     public List<Remark> notes(List<Cell> cells, Rule rule) {
-        long levels = cells.stream().map(c -> c.part("stimulus")).distinct().count();
-        return Stream.concat(
-                        Stream.of(Remark.of("onset-levels").with("levels", levels)),
-                        SeriesUnit.notes(cells, rule).stream())
-                .toList();
+        List<Remark> notes = new ArrayList<>();
+        LevelSeries.fewest(cells, rule)
+                .ifPresent(levels -> notes.add(Remark.of("onset-levels").with("levels", levels)));
+        notes.addAll(SeriesUnit.notes(cells, rule));
+        notes.addAll(LevelSeries.leftOut(cells, rule));
+        return List.copyOf(notes);
     }
 
     /** From gains, level by level, to the onset in each band (or of the one number). */

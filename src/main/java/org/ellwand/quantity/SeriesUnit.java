@@ -55,18 +55,22 @@ final class SeriesUnit {
     static List<Remark> notes(List<Cell> cells, Rule rule) {
         return rule.limit().unit().isLevel()
                 ? List.of()
-                : cells.stream()
-                        .collect(Collectors.groupingBy(SeriesUnit::series, Collectors.toList()))
-                        .values()
-                        .stream()
-                        .flatMap(series -> of(new Joined(series.get(0).conditions(), series), rule).stream())
+                : series(cells).stream()
+                        .flatMap(series -> of(series, rule).stream())
                         .distinct()
                         .sorted()
                         .map(unit -> Remark.of("series-in").with("unit", unit.symbol()))
                         .toList();
     }
 
-    private static List<Object> series(Cell cell) {
+    /** The cells of one kind of sound that differ in nothing else, each series by itself. */
+    static List<Joined> series(List<Cell> cells) {
+        return cells.stream().collect(Collectors.groupingBy(SeriesUnit::kind)).values().stream()
+                .map(series -> new Joined(series.get(0).conditions(), series))
+                .toList();
+    }
+
+    private static List<Object> kind(Cell cell) {
         return List.of(
                 cell.conditions().without(Set.of("stimulus")), cell.stimulus().map(Stimulus::kind));
     }

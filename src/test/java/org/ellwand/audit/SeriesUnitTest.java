@@ -32,6 +32,10 @@ class SeriesUnitTest {
     }
 
     private static Session session(Amount[] first, Amount[] second, Amount[] third) {
+        return bench(first, second, third).session();
+    }
+
+    private static Bench bench(Amount[] first, Amount[] second, Amount[] third) {
         Bench bench = new Bench("crew-01", Resolution.OCTAVE)
                 .cause("insertion", 0.5, SharedBy.INSERTION, false)
                 .cause("reading", 0.2, SharedBy.READING, true)
@@ -46,7 +50,7 @@ class SeriesUnitTest {
                     .reading("device=Skerry, insertion=1, setting=flood" + sound, 1000, flood[i])
                     .reading("device=Skerry, insertion=1, setting=ebb" + sound, 1000, ebb[i]);
         }
-        return bench.session();
+        return bench;
     }
 
     /** From sound to sound 16 and 16 dB, but 16 and 10 dB(A): half of both is 16 dB or 13 dB(A). */
@@ -127,6 +131,28 @@ class SeriesUnitTest {
         // 55 to 71 dB over 16 dB: reached 15 dB after the first sound; 65 to 75 dB: half way to the third.
         comesTo(Bench.judge(criterion + ", limit weighting: Z", unlike()), 86 - 77, "dB SPL");
         comesTo(Bench.judge(criterion + ", limit weighting: A", unlike()), 81 - 75, "dB(A)");
+    }
+
+    /** A fourth sound, which would be louder still, states no level in dB(A). */
+    @Test
+    void aSoundWithoutTheUnitOfTheLimitIsLeftOutAloud() {
+        String onset =
+                "quantity: onset level, statistic: mean, drop: 3 dB, bands: 1 kHz, setting: ebb, limit: at most 90 dB(A)";
+        Session four = bench(
+                        new Amount[] {spl(62), dbA(60)}, new Amount[] {spl(78), dbA(76)}, new Amount[] {spl(94), dbA(86)
+                        })
+                .sound("n110", spl(110))
+                .reading("device=open ear, stimulus=n110", 1000, 108)
+                .reading("device=Skerry, insertion=1, setting=ebb, stimulus=n110", 1000, 91)
+                .session();
+        Judgement judgement = Bench.judge(onset, four);
+        assertThat(judgement.value().orElseThrow()).isCloseTo(81, within(1e-9));
+        assertThat(judgement.notes())
+                .contains("left out of the series, for they state no level in dB(A): n110")
+                .contains("onset looked for among 3 levels of the test sound");
+        assertThat(Bench.judge(onset, unlike()).remarks())
+                .extracting(Remark::key)
+                .doesNotContain("series-left-out");
     }
 
     @Test
