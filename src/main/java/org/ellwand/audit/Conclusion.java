@@ -1,9 +1,12 @@
 package org.ellwand.audit;
 
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
+import java.util.Set;
 import java.util.function.Function;
 import java.util.stream.IntStream;
+import java.util.stream.Stream;
 import org.ellwand.acoustics.Bound;
 import org.ellwand.amount.Interval;
 import org.ellwand.claim.Statistic;
@@ -13,6 +16,8 @@ import org.ellwand.claim.Statistic;
  * what missing bands leave of it.
  */
 final class Conclusion {
+    private static final double NO_SCATTER = 1e-9;
+
     private final Statistic statistic;
     private final Interval limit;
     private final double confidence;
@@ -82,7 +87,8 @@ final class Conclusion {
     }
 
     private Decision every(Interval ends) {
-        List<Points.One> usable = usable(evaluation.points().all(), ends);
+        List<Points.One> usable = new ArrayList<>(usable(evaluation.points().all(), ends));
+        usable.removeIf(point -> isCertainByChance(point) && !holds(point, ends));
         boolean missing = usable.size() < evaluation.points().size() || anyMissing();
         List<Points.One> judged = usable.isEmpty() ? evaluation.points().all() : usable;
         Decision decision = statement(ends).every(judged);
@@ -92,7 +98,8 @@ final class Conclusion {
     private Decision some(Interval ends) {
         return eachSubject((s, share) -> {
             List<Points.One> all = evaluation.points().of(s);
-            List<Points.One> usable = usable(all, ends);
+            List<Points.One> usable = new ArrayList<>(usable(all, ends));
+            usable.removeIf(point -> isCertainByChance(point) && holds(point, ends));
             boolean missing =
                     usable.size() < all.size() || !ready.get(s).missing().isEmpty();
             Decision decision = statement(ends).some(usable.isEmpty() ? all : usable, share);
@@ -137,11 +144,49 @@ final class Conclusion {
         List<Points.One> usable = new ArrayList<>();
         for (Points.One point : points) {
             boolean fits = point.bound() == Bound.AT_LEAST ? !ends.hasUpper() : !ends.hasLower();
-            if (point.bound() == Bound.MEASURED || (fits && Ends.of(point, ends).holds() >= confidence)) {
+            if (point.bound() == Bound.MEASURED || (fits && holds(point, ends))) {
                 usable.add(point);
             }
         }
         return usable;
+    }
+
+    private boolean holds(Points.One point, Interval ends) {
+        return Ends.of(point, ends).holds() >= confidence;
+    }
+
+    /**
+     * Levels are written to so many digits, and repeats that agree in all of them scatter by nothing: of two insertions 0.5 dB apart
+     * (standard deviation), read to 0.1 dB, one band in eighteen. Alone such a band decides nothing.
+     */
+    private static boolean isCertainByChance(Points.One point) {
+        return point.observed() && point.errors().standardUncertainty() < NO_SCATTER;
+    }
+
+    /** Centres of the bands that would refute or prove the claim by themselves, had their repeats not agreed in all digits. */
+    List<Double> certainByChance() {
+        boolean lowest = statistic == Statistic.LOWEST;
+        boolean highest = statistic == Statistic.HIGHEST || statistic == Statistic.SPREAD;
+        boolean refuting =
+                statistic == Statistic.EVERY_BAND || (lowest && limit.hasLower()) || (highest && limit.hasUpper());
+        boolean proving = (lowest && limit.hasUpper()) || (highest && limit.hasLower());
+        return centres(evaluation.points().all().stream()
+                .filter(Conclusion::isCertainByChance)
+                .filter(point -> holds(point, limit) ? proving : refuting));
+    }
+
+    private static List<Double> centres(Stream<Points.One> points) {
+        return points.flatMap(point -> point.hz().stream().boxed())
+                .distinct()
+                .sorted()
+                .toList();
+    }
+
+    /** Centres of the bands of which no more is known than a bound, and that bound does not tell that the limit holds. */
+    List<Double> onlyBounded() {
+        List<Points.One> points = evaluation.points().all();
+        Set<Points.One> usable = new HashSet<>(usable(points, limit));
+        return centres(points.stream().filter(point -> !usable.contains(point)));
     }
 
     private boolean anyMissing() {

@@ -42,7 +42,7 @@ final class Doubts {
     }
 
     private static final String OF_NOISE = "noise-not-told-apart";
-    private static final Set<String> BOUNDS = Set.of(OF_NOISE, "harmonics-at-noise");
+    private static final Set<String> BOUNDS = Set.of(OF_NOISE, "room-not-told-apart", "harmonics-at-noise");
 
     /** Bounds of {@link BackgroundFloor} stand in the levels already; these do not. */
     private static boolean isBoundBeside(Finding finding) {

@@ -47,7 +47,7 @@ final class Ruling {
     }
 
     Judgement judgement() {
-        Decision decision = decided();
+        Decision decision = conclusion().decide();
         List<Remark> holdingBack = holdingBack(decision);
         boolean capped = holdingBack.stream().anyMatch(r -> !r.key().equals(MISSING_BANDS));
         Verdict undoubted = capped ? Verdict.MARGINAL : decision.verdict();
@@ -59,10 +59,10 @@ final class Ruling {
         return new JudgementRecord(worked, confidence).of(ruled, reasons, Doubts.note(touching, causing));
     }
 
-    private Decision decided() {
+    private Conclusion conclusion() {
         JointTail tail = new JointTail(worked.evaluation().subjects(), worked.trials());
-        return new Conclusion(worked.statistic(), worked.limit(), confidence, worked.ready(), worked.evaluation(), tail)
-                .decide();
+        return new Conclusion(
+                worked.statistic(), worked.limit(), confidence, worked.ready(), worked.evaluation(), tail);
     }
 
     /** What keeps a verdict from being firm, whatever the numbers; bands that are missing only say why a marginal one is. */
@@ -75,6 +75,9 @@ final class Ruling {
         if (worked.lacksBands()) {
             reasons.add(Caps.missing(worked.ready()));
         }
+        if (decision.verdict() == Verdict.PASS) {
+            reasons.addAll(worked.unusable());
+        }
         reasons.addAll(lacking());
         beyondSeries(decision).ifPresent(reasons::add);
         worked.ready().forEach(ready -> reasons.addAll(caps.of(ready.subject())));
@@ -86,7 +89,17 @@ final class Ruling {
         if (decision.verdict() != Verdict.MARGINAL) {
             return List.of();
         }
-        return holdingBack.isEmpty() ? List.of(settling(decision)) : holdingBack;
+        return holdingBack.isEmpty() ? List.of(open(decision)) : holdingBack;
+    }
+
+    /** What is only bounded is so however often the product is put in; what did not scatter may scatter the next time. */
+    private Remark open(Decision decision) {
+        List<Double> bounded = conclusion().onlyBounded();
+        if (!bounded.isEmpty()) {
+            return Remark.of("only-bounds").with("hz", bounded);
+        }
+        List<Double> byChance = conclusion().certainByChance();
+        return byChance.isEmpty() ? settling(decision) : Remark.of("no-scatter").with("hz", byChance);
     }
 
     /** How many insertions would settle it, by what of its error they divide; where their scatter is seen, by the t of so many. */

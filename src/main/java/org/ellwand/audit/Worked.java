@@ -1,12 +1,14 @@
 package org.ellwand.audit;
 
 import java.util.List;
+import java.util.Set;
 import org.ellwand.amount.Interval;
 import org.ellwand.claim.Rule;
 import org.ellwand.claim.Statistic;
 import org.ellwand.quantity.CellQuantity;
 import org.ellwand.quantity.Outcome;
 import org.ellwand.quantity.SpectralQuantity;
+import org.ellwand.words.Remark;
 
 /**
  * A rule with what its readings make of it: the numbers and their errors, before anything is decided.
@@ -29,6 +31,8 @@ record Worked(
         boolean fewCurves,
         boolean known,
         int trials) {
+    private static final Set<String> UNUSABLE = Set.of("near-background", "no-partner-bands");
+
     static Worked of(Rule written, Rule rule, CellQuantity quantity, Preparation preparation, int trials) {
         Evaluation evaluation =
                 Evaluation.of(preparation, rule, outcome(rule.statistic().orElseThrow()), trials);
@@ -103,6 +107,13 @@ record Worked(
     /** Of numbers that are compared or averaged, one lies beyond its series, and nothing tells how far. */
     boolean tellsNothing() {
         return evaluation.points().all().stream().anyMatch(point -> Double.isNaN(point.value()));
+    }
+
+    /** Why what the rule selects, and what was measured at its bands, has no band that serves: it may or may not keep to the limit. */
+    List<Remark> unusable() {
+        return preparation.dropped().stream()
+                .filter(remark -> UNUSABLE.contains(remark.key()))
+                .toList();
     }
 
     boolean lacksBands() {

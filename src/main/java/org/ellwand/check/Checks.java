@@ -28,6 +28,7 @@ final class Checks {
             new TraceSampling(),
             new TraceOverload(),
             new HarmonicFloor(),
+            new RoomNoise(),
             new OwnNoise(),
             new FeedbackTone(),
             new StatedLevel(),

@@ -113,6 +113,30 @@ class BackgroundTest {
         Judgement judgement =
                 Bench.judge(atLeast(60, 15, "every band").replace("at least", "at most"), plug(60, 25, 30));
         assertThat(judgement.verdict()).isEqualTo(Verdict.MARGINAL);
+        assertThat(judgement.reason().orElseThrow())
+                .startsWith("too near the background for more than a bound: 125, 160,");
+    }
+
+    /** The open ear in quiet alone tells of a floor of 25 dB; a level 3 dB above it may be the room's for the most part. */
+    @Test
+    void aRoomThatMayBeMostOfTheLevelRefutesNothing() {
+        double bandDb = 60 - 10 * Math.log10(MadeSession.THIRDS.size());
+        Session session = new MadeSession("yard")
+                .cause("reading", 0.2, SharedBy.READING)
+                .cause("insertion", 0.5, SharedBy.INSERTION)
+                .pink(60)
+                .quiet()
+                .reading("device=open ear, stimulus=pink-60", f -> bandDb)
+                .reading("device=open ear, stimulus=hush", f -> 25)
+                .reading("device=Skerry, stimulus=pink-60, insertion=1", f -> 28)
+                .session();
+        Judgement refuted = Bench.judge(atLeast(60, 25, "mean"), session);
+        assertThat(refuted.verdict()).isEqualTo(Verdict.MARGINAL);
+        assertThat(refuted.reason())
+                .contains(
+                        "the data themselves are in doubt (room noise in session yard), which could have brought this about;"
+                                + " without that finding the verdict would be fail");
+        assertThat(Bench.judge(atLeast(60, 15, "mean"), session).verdict()).isEqualTo(Verdict.PASS);
     }
 
     /** Uncorrected, 17 dB in front of a floor 7.8 dB below would read 16.4 dB. */

@@ -239,4 +239,51 @@ class RulingTest {
                         .anyMatch(r -> r.key().startsWith("more-scatter")))
                 .isEqualTo(more);
     }
+
+    /** Two insertions; at 500 Hz both read 60.0 dB, at 1 kHz they differ by as much as is asked. Nothing is declared. */
+    private static Judgement agreeing(String statistic, String limit, double otherDb) {
+        Session session = new Bench("yard", Resolution.OCTAVE)
+                .reading("device=Skerry, stimulus=n94, insertion=1", 500, 60, 58)
+                .reading("device=Skerry, stimulus=n94, insertion=2", 500, 60, otherDb)
+                .session();
+        return Bench.judge(
+                "quantity: output level, referred to: eardrum, level: 94 dB SPL, bands: 500 Hz to 1 kHz, statistic: "
+                        + statistic + ", limit: " + limit,
+                session);
+    }
+
+    /** Levels are written in tenths of a decibel: of some eighteen bands one agrees by chance, and is no proof. */
+    @Test
+    void repeatsThatAgreeInAllDigitsDecideNothingAlone() {
+        Remark agree = Remark.of("no-scatter").with("hz", List.of(500.0));
+        assertThat(reason(agreeing("every band", "at most 59.9 dB SPL", 59))).isEqualTo(agree);
+        assertThat(reason(agreeing("lowest", "at least 60.1 dB SPL", 65))).isEqualTo(agree);
+        assertThat(reason(agreeing("highest", "at least 59.9 dB SPL", 59))).isEqualTo(agree);
+    }
+
+    @Test
+    void whatScattersDecidesBesideWhatDoesNot() {
+        assertThat(reason(agreeing("every band", "at most 60.1 dB SPL", 61)).key())
+                .isNotEqualTo("no-scatter");
+        assertThat(agreeing("every band", "at most 50 dB SPL", 58.1).verdict()).isEqualTo(Verdict.FAIL);
+        assertThat(agreeing("every band", "at most 70 dB SPL", 58.1).verdict()).isEqualTo(Verdict.PASS);
+        assertThat(agreeing("highest", "at least 50 dB SPL", 58.1).verdict()).isEqualTo(Verdict.PASS);
+    }
+
+    /** Every sound that the rule selects must keep to it: one of which no band is left is no better than one that lacks some. */
+    @Test
+    void aSoundOfWhichNoBandServesLetsNothingPass() {
+        Session session = new Bench("yard", Resolution.OCTAVE)
+                .cause("insertion", 0.9, SharedBy.INSERTION, false)
+                .cause("reading", 0.3, SharedBy.READING, true)
+                .reading("device=open ear, stimulus=n94", 1000, 80)
+                .reading("device=Skerry, stimulus=n94, insertion=1", 1000, 60)
+                .reading("device=open ear, stimulus=n62", 2000, 48)
+                .reading("device=Skerry, stimulus=n62, insertion=1", 1000, 28)
+                .session();
+        String every = "quantity: attenuation, level: all, bands: 1 kHz, statistic: mean, limit: ";
+        assertThat(reason(Bench.judge(every + "at least 10 dB", session)).key()).isEqualTo("no-partner-bands");
+        assertThat(Bench.judge(every + "at least 30 dB", session).verdict()).isEqualTo(Verdict.FAIL);
+        assertThat(Bench.judge(RULE + "at least 10 dB", session).verdict()).isEqualTo(Verdict.PASS);
+    }
 }
