@@ -157,10 +157,18 @@ final class Conclusion {
 
     /**
      * Levels are written to so many digits, and repeats that agree in all of them scatter by nothing: of two insertions 0.5 dB apart
-     * (standard deviation), read to 0.1 dB, one band in eighteen. Alone such a band decides nothing.
+     * (standard deviation), read to 0.1 dB, one band in eighteen. Beside bands that scatter such a band alone decides nothing. Where
+     * none scatters, it is no chance.
      */
-    private static boolean isCertainByChance(Points.One point) {
-        return point.observed() && point.errors().standardUncertainty() < NO_SCATTER;
+    private boolean isCertainByChance(Points.One point) {
+        return point.observed()
+                && isExact(point)
+                && evaluation.points().of(point.subject()).stream()
+                        .anyMatch(other -> other.observed() && !isExact(other));
+    }
+
+    private static boolean isExact(Points.One point) {
+        return point.errors().standardUncertainty() < NO_SCATTER;
     }
 
     /** Centres of the bands that would refute or prove the claim by themselves, had their repeats not agreed in all digits. */
@@ -171,7 +179,7 @@ final class Conclusion {
                 statistic == Statistic.EVERY_BAND || (lowest && limit.hasLower()) || (highest && limit.hasUpper());
         boolean proving = (lowest && limit.hasUpper()) || (highest && limit.hasLower());
         return centres(evaluation.points().all().stream()
-                .filter(Conclusion::isCertainByChance)
+                .filter(this::isCertainByChance)
                 .filter(point -> holds(point, limit) ? proving : refuting));
     }
 

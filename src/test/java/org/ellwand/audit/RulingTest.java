@@ -270,6 +270,13 @@ class RulingTest {
         assertThat(agreeing("highest", "at least 50 dB SPL", 58.1).verdict()).isEqualTo(Verdict.PASS);
     }
 
+    /** Insertions that agree in every band do not agree by chance: their scatter is nothing. */
+    @Test
+    void whereNothingScattersTheNumbersDecide() {
+        assertThat(agreeing("every band", "at most 59.9 dB SPL", 58).verdict()).isEqualTo(Verdict.FAIL);
+        assertThat(agreeing("every band", "at most 60.1 dB SPL", 58).verdict()).isEqualTo(Verdict.PASS);
+    }
+
     /** Every sound that the rule selects must keep to it: one of which no band is left is no better than one that lacks some. */
     @Test
     void aSoundOfWhichNoBandServesLetsNothingPass() {

@@ -158,9 +158,12 @@ class SeriesUnitTest {
     /** The left ear as the right one: both have fallen by 3 dB half way from the second sound to the third. */
     @Test
     void earsAndSessionsAreComparedByTheirSeries() {
-        String left = "quantity: onset level, statistic: mean, drop: 3 dB, bands: 1 kHz, limit: at most 10 dB, level: 50 to 100 dB SPL";
+        String left =
+                "quantity: onset level, statistic: mean, drop: 3 dB, bands: 1 kHz, limit: at most 10 dB, level: 50 to 100 dB SPL";
         Session two = inEars("left", "right");
-        assertThat(Bench.judge(left + ", between: {ear: [left, right]}", two).value().orElseThrow())
+        assertThat(Bench.judge(left + ", between: {ear: [left, right]}", two)
+                        .value()
+                        .orElseThrow())
                 .isCloseTo(0, within(1e-9));
         assertThat(Bench.judge(left + ", between: {side: [left, right]}", two).verdict())
                 .isEqualTo(Verdict.UNTESTED);
