@@ -51,11 +51,14 @@ public final class Fields {
     }
 
     private void refuseUnknown(Collection<String> accepted) {
-        mapping.entries().stream()
-                .filter(entry -> !accepted.contains(entry.key()))
-                .forEach(entry -> problems.add(
-                        entry.keyPlace(),
-                        mapping.isCut(entry) ? cut(entry.key()) : unknown("key", entry.key(), accepted)));
+        List<YamlNode.Entry> entries = mapping.entries();
+        for (int at = 0; at < entries.size(); at++) {
+            YamlNode.Entry entry = entries.get(at);
+            if (!accepted.contains(entry.key())) {
+                problems.add(
+                        entry.keyPlace(), mapping.isCut(at) ? cut(entry.key()) : unknown("key", entry.key(), accepted));
+            }
+        }
     }
 
     /**

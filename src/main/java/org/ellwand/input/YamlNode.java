@@ -104,14 +104,14 @@ public sealed interface YamlNode {
          * {@return whether an entry is what a comma cut off the value before it} It then has no value of its own and stands
          * in the same line, as only between braces.
          *
-         * @param entry of this mapping
+         * @param at its place among the entries
          */
-        public boolean isCut(Entry entry) {
-            int at = entries.indexOf(entry);
+        public boolean isCut(int at) {
             return at > 0
-                    && entry.value() instanceof Scalar value
+                    && entries.get(at).value() instanceof Scalar value
                     && value.text().isEmpty()
-                    && entries.get(at - 1).keyPlace().line() == entry.keyPlace().line();
+                    && entries.get(at - 1).keyPlace().line()
+                            == entries.get(at).keyPlace().line();
         }
 
         /** {@return the entries whose values are text, in order} */

@@ -50,11 +50,13 @@ record Keys(YamlNode.Mapping mapping, Found problems) {
     }
 
     void onlyKnown(String what, Collection<String> known) {
-        for (YamlNode.Entry entry : mapping.entries()) {
+        List<YamlNode.Entry> entries = mapping.entries();
+        for (int at = 0; at < entries.size(); at++) {
+            YamlNode.Entry entry = entries.get(at);
             if (!known.contains(entry.key())) {
                 problems.add(
                         entry.keyPlace(),
-                        mapping.isCut(entry) ? Fields.cut(entry.key()) : unknown(what, entry.key(), known));
+                        mapping.isCut(at) ? Fields.cut(entry.key()) : unknown(what, entry.key(), known));
             }
         }
     }

@@ -46,6 +46,8 @@ class LargeInputsTest {
                         filled("product: x\nclaims: ", "- "),
                         filled("product: ", "x"),
                         counted("product: x\n", "k#: 1\n", 990_000),
+                        counted("product: x\n", "k#:\n", 990_000),
+                        counted("{product: x", ", k#", 990_000) + "}",
                         counted("product: x\nclaims:\n", "- {id: c#, edition: e}\n", 990_000),
                         counted(
                                 "product: x\nclaims:\n",

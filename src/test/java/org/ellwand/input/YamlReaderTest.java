@@ -7,6 +7,7 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -112,9 +113,9 @@ class YamlReaderTest {
                 .map(YamlNode.Mapping.class::cast)
                 .findFirst()
                 .orElseThrow();
-        assertThat(cut.entries()).extracting(cut::isCut).containsExactly(false, true, false);
+        assertThat(IntStream.range(0, 3).mapToObj(cut::isCut)).containsExactly(false, true, false);
         YamlNode.Mapping whole = mapping("a: 1\nb:\n");
-        assertThat(whole.entries()).noneMatch(whole::isCut);
+        assertThat(IntStream.range(0, 2).mapToObj(whole::isCut)).containsExactly(false, false);
     }
 
     @Test
