@@ -54,29 +54,41 @@ public record Scope(Set<String> products, Set<String> editions, Set<String> firm
      * @throws InputException naming the option and what there is
      */
     public void check(List<Product> all, List<Session> measured) throws InputException {
+        check(all, measured, "--");
+    }
+
+    /**
+     * Refuses the same where the options have longer names.
+     *
+     * @param all the products of the folder
+     * @param measured the sessions of the folder
+     * @param begin how the names of the options begin, as {@code --first-}
+     * @throws InputException naming the option and what there is
+     */
+    public void check(List<Product> all, List<Session> measured, String begin) throws InputException {
         List<Problem> problems = new ArrayList<>();
-        missing("product", products, all.stream().map(Product::name), problems);
-        missing(
+        problems.addAll(missing(begin, "product", products, all.stream().map(Product::name)));
+        problems.addAll(missing(
+                begin,
                 "edition",
                 editions,
-                all.stream().flatMap(p -> p.editions().stream()).map(e -> e.id()),
-                problems);
-        missing("firmware", firmwares, measured.stream().flatMap(Scope::firmwaresOf), problems);
-        missing("session", sessions, measured.stream().map(Session::id), problems);
+                all.stream().flatMap(p -> p.editions().stream()).map(e -> e.id())));
+        problems.addAll(missing(begin, "firmware", firmwares, measured.stream().flatMap(Scope::firmwaresOf)));
+        problems.addAll(missing(begin, "session", sessions, measured.stream().map(Session::id)));
         if (!problems.isEmpty()) {
             throw new InputException(problems);
         }
     }
 
-    private static void missing(String what, Set<String> asked, Stream<String> there, List<Problem> problems) {
+    private static List<Problem> missing(String begin, String what, Set<String> asked, Stream<String> there) {
         List<String> known = there.distinct().sorted().toList();
-        for (String name : asked.stream().sorted().toList()) {
-            if (!known.contains(name)) {
-                String others = known.isEmpty() ? "none is named" : "there is " + String.join(", ", known);
-                problems.add(
-                        new Problem(Place.ofFile("--" + what), "no " + what + " is called '" + name + "'; " + others));
-            }
-        }
+        String others = known.isEmpty() ? "none is named" : "there is " + String.join(", ", known);
+        return asked.stream()
+                .sorted()
+                .filter(name -> !known.contains(name))
+                .map(name ->
+                        new Problem(Place.ofFile(begin + what), "no " + what + " is called '" + name + "'; " + others))
+                .toList();
     }
 
     private static Stream<String> firmwaresOf(Session session) {

@@ -151,7 +151,9 @@ final class CompareCommand implements Callable<Integer> {
         Comparison comparison = progress.during(
                 "comparing ...",
                 () -> new Comparer(within)
-                        .compare(record(first, firstScope.scope()), record(second, secondScope.scope())));
+                        .compare(
+                                record(first, firstScope.scope(), "--first-"),
+                                record(second, secondScope.scope(), "--second-")));
         read.clear();
         place.write(files(comparison));
         say(comparison);
@@ -183,7 +185,8 @@ final class CompareCommand implements Callable<Integer> {
         throw new ParameterException(spec.commandLine(), "--margin takes an amount above 0, as 1 dB");
     }
 
-    private AuditRecord record(Path from, Scope scope) throws InputException, IOException {
+    /** @param options how those begin that narrow this side */
+    private AuditRecord record(Path from, Scope scope, String options) throws InputException, IOException {
         if (Files.isRegularFile(from)) {
             if (!scope.equals(Scope.all())) {
                 throw new InputException(
@@ -194,7 +197,9 @@ final class CompareCommand implements Callable<Integer> {
             }
             return AuditRecordReader.read(Files.readAllBytes(from), from.toString());
         }
-        return AuditRecordReader.read(AuditJson.write(contents(from).judged(scope, trials.number())), from.toString());
+        FolderContents contents = contents(from);
+        scope.check(contents.products(), contents.sessions(), options);
+        return AuditRecordReader.read(AuditJson.write(contents.judged(scope, trials.number())), from.toString());
     }
 
     /** One folder held against itself is read once. */

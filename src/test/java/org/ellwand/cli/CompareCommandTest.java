@@ -158,6 +158,13 @@ class CompareCommandTest {
     }
 
     @Test
+    void aNameThatNothingBearsIsToldByTheOptionThatItStandsAt() {
+        assertThat(run("compare", yard.toString(), yard.toString(), "--out", out.toString(), "--second-firmware", "1.0")
+                        .err())
+                .isEqualTo("--second-firmware: no firmware is called '1.0'; there is 2.0, 2.1\n");
+    }
+
+    @Test
     void aMarginIsAnAmount() {
         assertThat(compare("--margin", "wide").exitCode()).isEqualTo(2);
         assertThat(compare("--margin", "-1 dB").err())
