@@ -26,7 +26,14 @@ final class Found {
         return problems.size();
     }
 
+    /** Of enough of them the last one says that reading ended there. */
     List<Problem> all() {
-        return List.copyOf(problems);
+        List<Problem> all = new ArrayList<>(problems);
+        if (isEnough()) {
+            Problem last = all.remove(ENOUGH - 1);
+            all.add(new Problem(
+                    last.place(), last.text() + " (the session is read no further: there may be more problems)"));
+        }
+        return List.copyOf(all);
     }
 }

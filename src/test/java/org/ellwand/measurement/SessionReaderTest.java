@@ -395,12 +395,15 @@ class SessionReaderTest {
     }
 
     @Test
-    void atMostTwentyProblemsAreTold() throws IOException {
+    void atMostTwentyProblemsAreToldAndThatReadingEndedThere() throws IOException {
         String rows = "1000,x\n".repeat(50);
-        assertThat(folder().with("measurements/a.yaml", BadSessionTest.YAML)
-                        .with("measurements/a.csv", "frequency,level\n" + rows)
-                        .problems())
-                .hasSize(20);
+        List<String> problems = folder().with("measurements/a.yaml", BadSessionTest.YAML)
+                .with("measurements/a.csv", "frequency,level\n" + rows)
+                .problems();
+        assertThat(problems).hasSize(20);
+        String further = " (the session is read no further: there may be more problems)";
+        assertThat(problems.get(18)).doesNotEndWith(further);
+        assertThat(problems.get(19)).endsWith(further);
     }
 
     @Test
