@@ -1,7 +1,6 @@
 package org.ellwand.cli;
 
 import static org.assertj.core.api.Assertions.assertThat;
-import static org.junit.jupiter.api.Assumptions.assumeTrue;
 
 import java.io.IOException;
 import java.io.PrintWriter;
@@ -182,11 +181,7 @@ class AuditCommandTest {
         // As /dev/stdout is one.
         Path link = temp.resolve("link.xml");
         Path results = Files.writeString(temp.resolve("results.xml"), "mine");
-        try {
-            Files.createSymbolicLink(link, results);
-        } catch (UnsupportedOperationException | FileSystemException e) {
-            assumeTrue(false, "this system makes no links");
-        }
+        Files.createSymbolicLink(link, results);
         assertThat(run(yard.toString(), "--junit", link.toString()))
                 .isEqualTo(new CommandLineRun(
                         2,
