@@ -10,13 +10,14 @@
 <#function hertz hz><#return (hz gte 1000)?then((hz / 1000)?c + " kHz", hz?c + " Hz")></#function>
 <#function at side><#if side.hz?is_number><#return " at " + hertz(side.hz)></#if><#return ""></#function>
 <#function became change><#return {"same": "as before", "better": "better", "worse": "worse"}[change]></#function>
+<#function unitsOf u><#if u.same><#return "the same " + u.first + " units"></#if><#local t = u.first + " and " + u.second><#return (u.shared == 0)?then(t + " other units", t + " units, " + u.shared + " of them in both")></#function>
 <#function judged s unit>
   <#if !(s?has_content)><#return "no cell is in both"></#if>
   <#if !(s.standardUncertainty?is_number)><#return "nothing tells the spread"></#if>
   <#local words = s.moreThanNoise?then("more than noise", "not more than noise")>
   <#if s.within?is_number><#local words = words + (s.equivalent?then("; the same within the margin", "; not shown to be the same within the margin"))></#if>
   <#if s.units.first gt 0>
-    <#local words = words + "; mean over " + s.units.same?then("the same " + s.units.first + " units", s.units.first + " and " + s.units.second + " other units") + ", " + fine(s.first, s.standardUncertainty, unit) + " → " + fine(s.second, s.standardUncertainty, unit)>
+    <#local words = words + "; mean over " + unitsOf(s.units) + ", " + fine(s.first, s.standardUncertainty, unit) + " → " + fine(s.second, s.standardUncertainty, unit)>
   </#if>
   <#return words>
 </#function>

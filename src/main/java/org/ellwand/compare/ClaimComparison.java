@@ -66,7 +66,12 @@ public record ClaimComparison(
      *
      * @param first how many in the first audit
      * @param second how many in the second
-     * @param same whether they are the same ones
+     * @param shared how many are in both
      */
-    public record Units(int first, int second, boolean same) {}
+    public record Units(int first, int second, int shared) {
+        /** {@return whether they are the same ones} */
+        public boolean areSame() {
+            return shared == first && shared == second;
+        }
+    }
 }

@@ -134,7 +134,8 @@ public final class ComparisonModel {
         Map<String, Object> model = new LinkedHashMap<>();
         model.put("first", units.map(ClaimComparison.Units::first).orElse(0));
         model.put("second", units.map(ClaimComparison.Units::second).orElse(0));
-        model.put("same", units.filter(ClaimComparison.Units::same).isPresent());
+        model.put("shared", units.map(ClaimComparison.Units::shared).orElse(0));
+        model.put("same", units.filter(ClaimComparison.Units::areSame).isPresent());
         return model;
     }
 

@@ -20,7 +20,7 @@ import org.ellwand.audit.Contribution;
  */
 final class LotShift {
     /** Of fewer units measured twice, each unit's own shift says more than their mean. */
-    private static final int FEWEST_PAIRS = 5;
+    private static final int FEWEST = 5;
 
     private final Map<String, AuditRecord.OfCell> first;
     private final Map<String, AuditRecord.OfCell> second;
@@ -30,17 +30,25 @@ final class LotShift {
         this.second = second;
     }
 
-    /** Of cells with a value that differ in their unit alone; absent where they are no lot. */
+    /**
+     * Of cells with a value that differ in their unit alone; absent where they are no lot. A few units that are in both lots, as
+     * those that watch the line are, do not stand for the rest: only where most of the smaller lot is in both are they the lot.
+     */
     static Optional<LotShift> of(List<AuditRecord.OfCell> first, List<AuditRecord.OfCell> second) {
         LotShift lot = new LotShift(byUnit(first), byUnit(second));
-        Map<String, AuditRecord.OfCell> both = new TreeMap<>(lot.first);
-        both.keySet().retainAll(lot.second.keySet());
-        if (both.size() >= FEWEST_PAIRS) {
-            lot.first.keySet().retainAll(both.keySet());
-            lot.second.keySet().retainAll(both.keySet());
+        int shared = lot.shared();
+        int rest = Math.min(lot.first.size(), lot.second.size()) - shared;
+        if (shared >= FEWEST && shared >= rest) {
+            lot.first.keySet().retainAll(lot.second.keySet());
+            lot.second.keySet().retainAll(lot.first.keySet());
             return Optional.of(lot);
         }
-        return both.isEmpty() && lot.first.size() > 1 && lot.second.size() > 1 ? Optional.of(lot) : Optional.empty();
+        return rest >= (shared == 0 ? 2 : FEWEST) ? Optional.of(lot) : Optional.empty();
+    }
+
+    /** How many units are in both. */
+    private int shared() {
+        return (int) first.keySet().stream().filter(second::containsKey).count();
     }
 
     private static Map<String, AuditRecord.OfCell> byUnit(List<AuditRecord.OfCell> cells) {
@@ -57,7 +65,7 @@ final class LotShift {
 
     /** How many units there are in the first audit, and in the second. */
     ClaimComparison.Units units() {
-        return new ClaimComparison.Units(first.size(), second.size(), isPaired());
+        return new ClaimComparison.Units(first.size(), second.size(), shared());
     }
 
     /** The mean over the units of the first, as a cell with the causes that move all of them alike. */

@@ -112,7 +112,7 @@ class LotDriftTest {
         ClaimComparison.OfCell lot =
                 comparison.products().get(0).claims().get(0).deciding().orElseThrow();
         double expectedU = Math.hypot(SCATTER_DB * Math.sqrt(2.0 / 60), OPEN_EARS_DB);
-        assertThat(lot.units()).contains(new ClaimComparison.Units(60, 60, false));
+        assertThat(lot.units()).contains(new ClaimComparison.Units(60, 60, 0));
         assertThat(lot.shift().value()).isCloseTo(DRIFT_DB, within(3 * expectedU));
         assertThat(lot.shift().standardUncertainty().orElseThrow()).isCloseTo(expectedU, within(0.2 * expectedU));
         assertThat(lot.shift().isMoreThanNoise(0.95)).isTrue();
@@ -131,11 +131,30 @@ class LotDriftTest {
                 .claims()
                 .get(0);
         ClaimComparison.OfCell lot = claim.deciding().orElseThrow();
-        assertThat(lot.units()).contains(new ClaimComparison.Units(UNITS, UNITS, true));
+        assertThat(lot.units()).contains(new ClaimComparison.Units(UNITS, UNITS, UNITS));
         // The seed is the same, so that nothing but the drift and the rounding to 0.001 dB is left.
         assertThat(lot.shift().value()).isCloseTo(DRIFT_DB, within(0.001));
         assertThat(lot.shift().standardUncertainty().orElseThrow()).isLessThan(0.11);
         assertThat(claim.cells()).hasSize(1 + 12);
+    }
+
+    /** One unit that watches the line is in both lots: it is told beside the lots, and does not stand for them. */
+    @Test
+    void auditsOfTwoLotsWithAUnitInBothShiftByTheDrift() throws Exception {
+        LotFolder.write(folder, EACH, List.of(new Lot("2.0", 1, 60, 0, 1), new Lot("2.1", 60, 60, DRIFT_DB, 2)));
+        FolderContents contents = FolderContents.read(folder);
+        ClaimComparison claim = new Comparer(Optional.empty())
+                .compare(record(contents, "2.0"), record(contents, "2.1"))
+                .products()
+                .get(0)
+                .claims()
+                .get(0);
+        ClaimComparison.OfCell lot = claim.deciding().orElseThrow();
+        double expectedU = Math.hypot(SCATTER_DB * Math.sqrt(2.0 / 60), OPEN_EARS_DB);
+        assertThat(lot.units()).contains(new ClaimComparison.Units(60, 60, 1));
+        assertThat(lot.shift().value()).isCloseTo(DRIFT_DB, within(3 * expectedU));
+        assertThat(lot.shift().standardUncertainty().orElseThrow()).isCloseTo(expectedU, within(0.2 * expectedU));
+        assertThat(claim.cells()).hasSize(1 + 1);
     }
 
     private static AuditRecord record(FolderContents contents, String firmware) throws Exception {
