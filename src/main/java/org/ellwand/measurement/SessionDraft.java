@@ -42,6 +42,8 @@ final class SessionDraft {
             "recordings",
             "traces",
             "figures");
+    static final String DAY_OR_MONTH_FIRST = "\\d+ *[./] *\\d+ *[./] *\\d+[\\s\\S]*";
+
     static final Map<String, Boolean> OPEN_EAR = words("measured", false, "scaled", true);
     static final Map<String, Boolean> SWITCHED = words("in place", true, "between insertions", false);
     static final Map<String, Unit> LEVELS_IN = Map.of("dB SPL", Unit.DB_SPL);
@@ -123,7 +125,7 @@ final class SessionDraft {
         return new Session(
                 id,
                 file,
-                keys.text("measured"),
+                measured(),
                 keys.text("rig"),
                 keys.text("place"),
                 resolution,
@@ -139,6 +141,15 @@ final class SessionDraft {
                 figures,
                 List.copyOf(dataFiles),
                 ChainReader.read(keys).with(recordings.notes()));
+    }
+
+    /** A day that is written in another order is refused, since nobody is sure which number is the month. */
+    private Optional<String> measured() {
+        Optional<String> measured = keys.text("measured");
+        measured.filter(text -> text.matches(DAY_OR_MONTH_FIRST))
+                .ifPresent(text -> problems.add(
+                        keys.placeOf("measured"), "'measured: " + text + "': expected a date as 2026-06-11"));
+        return measured;
     }
 
     private static <T> List<T> joined(List<T> first, List<T> second) {

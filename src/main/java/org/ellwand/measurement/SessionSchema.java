@@ -47,6 +47,7 @@ public final class SessionSchema {
 
     private ObjectNode session() {
         ObjectNode session = withConditions(SessionDraft.KEYS, List.of("session"));
+        put(session, "measured", pattern("(?!\\s*" + SessionDraft.DAY_OR_MONTH_FIRST + ")[\\s\\S]+"));
         put(session, "resolution", words(SessionDraft.RESOLUTIONS.keySet()));
         put(session, "levels in", words(SessionDraft.LEVELS_IN.keySet()));
         put(session, "stimuli", mapOf(stimulus()));
