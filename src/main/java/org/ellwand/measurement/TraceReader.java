@@ -82,7 +82,7 @@ final class TraceReader {
     private TraceSheet sheet(DataFiles.DataFile file, int headerLine, Optional<Step> step, Found problems) {
         Optional<Unit> unit = levelsIn.or(() -> step.map(s -> s.from().unit()));
         TraceSheet sheet = new TraceSheet(
-                new SheetForm(file.relative(), Optional.empty(), "level", unit, Set.of(), Set.of(), problems));
+                new SheetForm(file.relative(), Optional.empty(), "level", unit, Set.of(), Set.of(), problems), step);
         new Sheet(SheetText.of(file.path()), file.relative(), headerLine, problems).read(sheet);
         return sheet;
     }

@@ -7,18 +7,32 @@ import org.ellwand.amount.Dimension;
 import org.ellwand.amount.Unit;
 import org.jspecify.annotations.Nullable;
 
-/** A sheet of levels against time. The time's unit stands in its header: nothing else would tell s from ms. */
+/**
+ * A sheet of levels against time. A time whose header names no unit is in s, where the step of the sound bears it out: ms read as
+ * s last long, or have their step among the first rows. Without a step nothing would tell s from ms.
+ */
 final class TraceSheet implements SheetUser {
+    /** No trace of a step lasts longer. */
+    private static final double LONGEST_BARE_S = 60;
+
+    /** So many rows and more stand before a step. */
+    private static final int FEWEST_BEFORE_STEP = 2;
+
     private final SheetForm form;
     private final List<Double> timeS = new ArrayList<>();
     private final List<Double> levelDb = new ArrayList<>();
     private @Nullable ValueColumn times;
     private @Nullable ValueColumn levels;
     private double factor;
+    private int headerLine;
+    private boolean bare;
     private Optional<Unit> unit;
+    private final Optional<Step> step;
 
-    TraceSheet(SheetForm form) {
+    /** @param step of the sound, where it has one */
+    TraceSheet(SheetForm form, Optional<Step> step) {
         this.form = form;
+        this.step = step;
         this.unit = form.valueUnit();
     }
 
@@ -43,11 +57,30 @@ final class TraceSheet implements SheetUser {
 
     private void time(SheetColumn column, int line, SheetNumbers numbers) {
         Optional<Unit> unit = column.unit().filter(u -> u.dimension() == Dimension.TIME);
-        factor = unit.map(Unit::factor).orElse(0.0);
+        headerLine = line;
+        bare = column.header().equalsIgnoreCase("time") && step.isPresent();
+        factor = unit.orElse(Unit.SECOND).factor();
         times = new ValueColumn(column, numbers, "a time", form.file(), form.problems());
-        if (unit.isEmpty()) {
-            form.report(line, "column '" + column.header() + "' needs its unit, as in 'time (s)' or 'time (ms)'");
+        if (unit.isEmpty() && !bare) {
+            askForUnit(column);
         }
+    }
+
+    private void askForUnit(SheetColumn column) {
+        form.report(headerLine, "column '" + column.header() + "' needs its unit, as in 'time (s)' or 'time (ms)'");
+    }
+
+    @Override
+    public void end(SheetRow row) {
+        if (bare && times != null && !timeS.isEmpty() && !isInSeconds(step.orElseThrow())) {
+            askForUnit(times.column());
+        }
+    }
+
+    private boolean isInSeconds(Step borneOutBy) {
+        double atS = borneOutBy.at().in(Unit.SECOND);
+        double lastingS = timeS.get(timeS.size() - 1) - timeS.get(0);
+        return lastingS <= LONGEST_BARE_S && timeS.stream().filter(s -> s < atS).count() >= FEWEST_BEFORE_STEP;
     }
 
     /** Where neither session nor step name the unit of the levels, the header does. */

@@ -99,12 +99,20 @@ final class Bench {
                 case "figure" -> entries.figure(rule, conditions);
                 case "attack time", "release time" -> entries.step(rule, conditions);
                 case "harmonic distortion" -> entries.harmonics(rule, conditions);
-                case "level drift" -> entries.drift(rule, conditions, outlook.insertions());
+                case "level drift" -> entries.drift(rule, conditions, outlook.insertions(), earlier(outlook));
                 case "gain steadiness" -> entries.programme(rule, conditions, outlook.insertions());
                 default -> {
                     // A rating needs a panel, which has a file of its own.
                 }
             }
         }
+    }
+
+    /** Who wore what a claim was judged by so far, if anybody: other ears would be no repeats. Absent where nothing was. */
+    private static Optional<Wearer> earlier(Outlook outlook) {
+        return outlook.audited().plain().stream()
+                .flatMap(judgement -> judgement.cells().stream())
+                .findFirst()
+                .map(cell -> Wearer.named(cell.conditions()));
     }
 }

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.SortedMap;
 import java.util.TreeMap;
 import java.util.TreeSet;
@@ -114,11 +115,16 @@ final class BenchEntries {
         sheets.put(file, sheet.toString());
     }
 
-    /** Of a steady sound, at every placing of the product; the sound is named where the rule names one. */
-    void drift(Rule rule, SortedMap<String, String> conditions, int insertions) {
-        of(rule).forEach(sound -> repeated("steady", with(conditions, "stimulus", sound.id()), insertions));
+    /**
+     * Of a steady sound, at every placing; the sound is named where the rule names one.
+     *
+     * @param earlier who wore it before; absent: as all else
+     */
+    void drift(Rule rule, SortedMap<String, String> conditions, int insertions, Optional<Wearer> earlier) {
+        SortedMap<String, String> inPlace = inPlace(earlier.orElse(wearer), conditions);
+        of(rule).forEach(sound -> repeated("steady", with(inPlace, "stimulus", sound.id()), insertions));
         if (!isNamed(rule)) {
-            repeated("steady", conditions, insertions);
+            repeated("steady", inPlace, insertions);
         }
     }
 
@@ -142,14 +148,18 @@ final class BenchEntries {
             open.remove("unit");
             open.put("device", Reading.OPEN_EAR);
             trace(file("programme", open), open);
-            SortedMap<String, String> inPlace = worn();
-            inPlace.putAll(conditions);
-            repeated("programme", with(inPlace, "stimulus", sound.id()), insertions);
+            repeated("programme", with(inPlace(wearer, conditions), "stimulus", sound.id()), insertions);
         }
     }
 
     private SortedMap<String, String> worn() {
         return new TreeMap<>(wearer.conditions());
+    }
+
+    private static SortedMap<String, String> inPlace(Wearer who, SortedMap<String, String> conditions) {
+        SortedMap<String, String> inPlace = new TreeMap<>(who.conditions());
+        inPlace.putAll(conditions);
+        return inPlace;
     }
 
     private void repeated(String what, SortedMap<String, String> conditions, int insertions) {

@@ -10,6 +10,7 @@ import java.util.SortedMap;
 import java.util.TreeMap;
 import org.ellwand.claim.Choice;
 import org.ellwand.claim.Rule;
+import org.ellwand.measurement.Conditions;
 import org.ellwand.measurement.CurveReading;
 import org.ellwand.measurement.Session;
 
@@ -65,6 +66,11 @@ record Wearer(SortedMap<String, String> conditions, String suffix) {
                             .add(one));
         }
         return named;
+    }
+
+    /** Whoever conditions name; maybe nobody. */
+    static Wearer named(Conditions conditions) {
+        return new Wearer(conditions.only(Set.copyOf(NAMES)).values(), "");
     }
 
     private boolean is(SortedMap<String, String> who) {

@@ -273,6 +273,28 @@ class SessionReaderTest {
                         "measurements/falling.csv:5: a cell is empty; a trace has a time and a level in every row");
     }
 
+    /** Milliseconds that are taken for seconds last for minutes, or have their step before the second row. */
+    @Test
+    void aTimeWithoutAUnitIsInSecondsWhereTheStepBearsItOut() throws IOException, InputException {
+        String session = """
+                session: a
+                product: Skerry Tide
+                traces:
+                  - {file: bare.csv, setting: flood, step: {at: 200 ms, from: 55 dB SPL, to: 90 dB SPL}}
+                """;
+        Folder seconds = folder().with("measurements/a.yaml", session)
+                .with("measurements/bare.csv", "Time,level\n0,55\n0.1,55\n0.3,80\n60,90\n");
+        assertThat(seconds.only().traces().get(0).timeS()).containsExactly(0.0, 0.1, 0.3, 60.0);
+
+        String unit = "measurements/bare.csv:1: column 'time' needs its unit, as in 'time (s)' or 'time (ms)'";
+        Folder coarse = folder().with("measurements/a.yaml", session)
+                .with("measurements/bare.csv", "time,level\n0,55\n1,55\n2,55\n30,90\n");
+        assertThat(coarse.problems()).containsExactly(unit);
+        Folder fine = folder().with("measurements/a.yaml", session)
+                .with("measurements/bare.csv", "time,level\n0,55\n0.1,55\n0.3,80\n60.1,90\n");
+        assertThat(fine.problems()).containsExactly(unit);
+    }
+
     @Test
     void aTraceWithoutAStepIsSteadyAndMayBeOfTheOpenEar() throws IOException, InputException {
         Session session = folder().with("measurements/a.yaml", """
