@@ -13,6 +13,7 @@ import org.ellwand.audit.AuditOptions;
 import org.ellwand.audit.FolderContents;
 import org.ellwand.audit.Scope;
 import org.ellwand.plan.Plan;
+import org.ellwand.plan.PlanFiles;
 import org.ellwand.plan.PlanModel;
 import org.ellwand.report.OutputKind;
 import org.ellwand.report.ReportFolder;
@@ -97,7 +98,7 @@ final class PlanCommand implements Callable<Integer> {
         SortedMap<String, byte[]> files = new TreeMap<>();
         TemplateWriter writer = TemplateWriter.with(AuditedFolder.templates(folder));
         files.put("plan.md", writer.write("plan.md.ftl", PlanModel.of(plans, seconds, writer.sentences())));
-        PlanModel.files(plans).forEach((name, text) -> files.put(name, text.getBytes(StandardCharsets.UTF_8)));
+        PlanFiles.of(plans).forEach((name, text) -> files.put(name, text.getBytes(StandardCharsets.UTF_8)));
         return files;
     }
 

@@ -8,8 +8,6 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
-import java.util.SortedMap;
-import java.util.TreeMap;
 import java.util.stream.Stream;
 import org.ellwand.amount.Interval;
 import org.ellwand.amount.Unit;
@@ -47,26 +45,6 @@ public final class PlanModel {
         top.put("most", Outlooks.MOST);
         top.put("products", plans.stream().map(model::product).toList());
         return top;
-    }
-
-    /**
-     * The session files and sheets of the plans, by name.
-     *
-     * @param plans one a product
-     * @return the content of each file, by its name
-     */
-    public static SortedMap<String, String> files(List<Plan> plans) {
-        SortedMap<String, String> files = new TreeMap<>();
-        for (Plan plan : plans) {
-            Bench bench = Bench.of(plan);
-            for (Sitting sitting : plan.sittings()) {
-                files.put(sitting.file() + ".yaml", SittingFile.yaml(sitting, bench.besides(sitting)));
-                files.put(sitting.file() + ".csv", SittingFile.sheet(sitting));
-            }
-            files.putAll(bench.files());
-            files.putAll(PanelFile.files(plan));
-        }
-        return files;
     }
 
     private Object product(Plan plan) {

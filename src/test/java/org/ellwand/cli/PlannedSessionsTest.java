@@ -283,4 +283,19 @@ class PlannedSessionsTest {
         assertThat(List.of(planned("plan-as-new.yaml"), planned("plan-washed.yaml")))
                 .allMatch(file -> file.contains("- {of: \"weight\", value: FILL g, uncertainty: FILL g}\n"));
     }
+
+    /** One file would replace the other. */
+    @Test
+    void twoProductsInOneSessionToBeArePlannedOneAtATime() throws IOException {
+        String skerry = Files.readString(yard.resolve("claims/skerry.yaml"));
+        Files.writeString(yard.resolve("claims/tide.yaml"), skerry.replace("product: Skerry", "product: Tide"));
+        CommandLineRun both = run("plan", yard.toString());
+        assertThat(both.exitCode()).isEqualTo(2);
+        assertThat(both.err())
+                .isEqualTo("claims/tide.yaml: claims of 'Tide' and of another product name the same session that is"
+                        + " still to be (plan-as-new.csv): plan one product at a time, with --product, each with its own"
+                        + " --out" + System.lineSeparator());
+        assertThat(yard.resolve("plan")).doesNotExist();
+        assertThat(run("plan", yard.toString(), "--product", "Tide").exitCode()).isZero();
+    }
 }

@@ -153,7 +153,7 @@ class PlanTest {
                         .get(0)
                         .verdict())
                 .isEqualTo(Verdict.MARGINAL);
-        Map<String, String> files = new HashMap<>(PlanModel.files(List.of(plan())));
+        Map<String, String> files = new HashMap<>(PlanFiles.of(List.of(plan())));
         String sheet = files.get("plan-yard.csv");
         for (String row : sheet.lines().skip(1).toList()) {
             double level =
@@ -178,7 +178,7 @@ class PlanTest {
         Outlook outlook = plan.outlooks().get(0);
         assertThat(outlook.advice()).isEqualTo(Outlook.Advice.FIRST_MARGIN);
         assertThat(outlook.insertions()).isEqualTo(3);
-        assertThat(PlanModel.files(List.of(plan)).get("plan-skerry.yaml"))
+        assertThat(PlanFiles.of(List.of(plan)).get("plan-skerry.yaml"))
                 .contains("uncertainty: typical probe tube\n")
                 .contains("  \"pink-noise-94\": {kind: \"pink noise\", level: 94 dB SPL}\n")
                 .contains("  \"pink-noise-75\": {kind: \"pink noise\", level: 75 dB SPL}\n");
