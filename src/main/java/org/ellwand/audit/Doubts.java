@@ -11,7 +11,6 @@ import java.util.stream.Stream;
 import org.ellwand.acoustics.Band;
 import org.ellwand.amount.Dimension;
 import org.ellwand.amount.Interval;
-import org.ellwand.check.BackgroundFloor;
 import org.ellwand.check.Finding;
 import org.ellwand.check.Finding.Consequence;
 import org.ellwand.claim.Rule;
@@ -37,17 +36,8 @@ final class Doubts {
     /** @param findings about all the data; those that leave readings usable raise no doubt */
     Doubts(List<Finding> findings) {
         grave = findings.stream()
-                .filter(f -> f.consequence() == Consequence.UNUSABLE || isBoundBeside(f))
+                .filter(f -> f.consequence() == Consequence.UNUSABLE || f.isBoundBeside())
                 .toList();
-    }
-
-    private static final String OF_NOISE = "noise-not-told-apart";
-    private static final Set<String> BOUNDS = Set.of(OF_NOISE, "room-not-told-apart", "harmonics-at-noise");
-
-    /** Bounds of {@link BackgroundFloor} stand in the levels already; these do not. */
-    private static boolean isBoundBeside(Finding finding) {
-        return finding.consequence() == Consequence.BOUNDED
-                && BOUNDS.contains(finding.remark().key());
     }
 
     /**
@@ -235,7 +225,7 @@ final class Doubts {
         double figure = finding.measure().map(Finding.Measure::figure).orElse(Double.NaN);
         boolean summed = rule.statistic().filter(s -> s == Statistic.OVERALL).isPresent();
         double above = figure - ABOVE_ERROR_DB;
-        return isBoundBeside(finding) && finding.remark().key().equals(OF_NOISE) && summed && above > 0
+        return finding.isOfOwnNoise() && summed && above > 0
                 ? -10 * Math.log10(1 - Math.pow(10, -above / 10))
                 : Double.POSITIVE_INFINITY;
     }

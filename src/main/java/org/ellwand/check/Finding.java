@@ -4,6 +4,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.Set;
 import org.ellwand.measurement.Conditions;
 import org.ellwand.words.Remark;
 
@@ -33,6 +34,9 @@ public record Finding(
         About about) {
     /** Between conditions. */
     private static final String PARTED = ", ";
+
+    private static final Set<String> BOUNDS_BESIDE =
+            Set.of(OwnNoise.NOT_TOLD_APART, RoomNoise.NOT_TOLD_APART, HarmonicFloor.AT_NOISE);
 
     /** By session, check, reading, bands and text. */
     public static final Comparator<Finding> ORDER = Comparator.comparing(Finding::session)
@@ -83,6 +87,19 @@ public record Finding(
     /** {@return what is said of it, in English, without a full stop} */
     public String text() {
         return remark.text();
+    }
+
+    /**
+     * {@return whether a level is only a bound and its spectrum does not say so} Bounds of {@link BackgroundFloor} stand in
+     * the levels already; those of noise that was read elsewhere do not.
+     */
+    public boolean isBoundBeside() {
+        return consequence == Consequence.BOUNDED && BOUNDS_BESIDE.contains(remark.key());
+    }
+
+    /** {@return whether the noise of the product itself makes a level only a bound} */
+    public boolean isOfOwnNoise() {
+        return consequence == Consequence.BOUNDED && remark.key().equals(OwnNoise.NOT_TOLD_APART);
     }
 
     /**

@@ -26,6 +26,8 @@ import org.ellwand.words.Remark;
  * of one filter width does not (common practice, no source). Accuses fewer than 1 in 1000 sound sessions.
  */
 final class HarmonicFloor implements DataCheck {
+    static final String AT_NOISE = "harmonics-at-noise";
+
     private static final double CLEAR_DB = 6;
     private static final double FLAT_DB = 2;
     private static final int SEVERAL = 4;
@@ -108,7 +110,7 @@ final class HarmonicFloor implements DataCheck {
                     Errs.READS_HIGH,
                     Consequence.BOUNDED,
                     new Measure(least, CLEAR_DB, "dB"),
-                    Remark.of("harmonics-at-noise")
+                    Remark.of(AT_NOISE)
                             .with("orders", orders)
                             .with("above", least)
                             .with("threshold", CLEAR_DB));

@@ -22,7 +22,7 @@ import org.ellwand.words.Remark;
  */
 final class RoomNoise implements DataCheck {
     /** Of a level that may be the room's. */
-    static final String KEY = "room-not-told-apart";
+    static final String NOT_TOLD_APART = "room-not-told-apart";
 
     private static final Set<String> FREE = Set.of("device", "stimulus", "insertion", "take");
 
@@ -84,6 +84,6 @@ final class RoomNoise implements DataCheck {
                         Errs.HIDES_ATTENUATION,
                         Consequence.BOUNDED,
                         new Measure(least, BackgroundFloor.LOWEST_DB, "dB"),
-                        Remark.of(KEY).with("above", least).with("threshold", BackgroundFloor.LOWEST_DB)));
+                        Remark.of(NOT_TOLD_APART).with("above", least).with("threshold", BackgroundFloor.LOWEST_DB)));
     }
 }
