@@ -28,7 +28,9 @@ record Ends(double atLower, double atUpper, double holds) {
             lower = !inside && value <= limit.lower() ? 0 : lower;
             upper = !inside && value >= limit.upper() ? 0 : upper;
         }
-        return new Ends(lower, upper, Math.max(0, lower + upper - 1));
+        // Where one end is safe, the other says it all, down to the smallest probability.
+        double holds = lower == 1 ? upper : upper == 1 ? lower : Math.max(0, lower + upper - 1);
+        return new Ends(lower, upper, holds);
     }
 
     /** The end itself where only the rounding of decimal fractions keeps a value off it (80.3 − 79.07 is not 1.23). */

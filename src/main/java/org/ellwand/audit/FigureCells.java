@@ -14,6 +14,7 @@ import java.util.TreeMap;
 import java.util.TreeSet;
 import org.ellwand.amount.Amount;
 import org.ellwand.amount.Unit;
+import org.ellwand.claim.Between;
 import org.ellwand.claim.Population;
 import org.ellwand.claim.Rule;
 import org.ellwand.input.InputException;
@@ -142,20 +143,28 @@ final class FigureCells {
     private List<Plain> pairs(List<Plain> first, List<Plain> second) {
         List<Plain> compared = new ArrayList<>();
         for (Plain one : first) {
-            for (Plain other : second) {
-                if (one.conditions()
-                        .without(ignored())
-                        .equals(other.conditions().without(ignored()))) {
-                    compared.add(compare(one, other, one.conditions().without(ignored())));
-                }
-            }
+            Conditions common = one.conditions().without(ignored());
+            second.stream()
+                    .filter(other -> other.conditions().without(ignored()).equals(common))
+                    .filter(this::isComparable)
+                    .forEach(other -> compared.add(compare(one, other, common)));
         }
         return compared;
     }
 
+    /** To nothing there is no ratio. */
+    private boolean isComparable(Plain second) {
+        boolean comparable = !rule.ratio() || second.value() != 0;
+        if (!comparable) {
+            dropped.add(Remark.of("no-finite-number"));
+        }
+        return comparable;
+    }
+
     private Set<String> ignored() {
         Set<String> ignored = new HashSet<>(Set.of("session"));
-        ignored.add(rule.between().orElseThrow().condition());
+        Between between = rule.between().orElseThrow();
+        ignored.add(between.isOfSounds() ? "stimulus" : between.condition());
         return ignored;
     }
 

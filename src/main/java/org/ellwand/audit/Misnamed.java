@@ -1,16 +1,20 @@
 package org.ellwand.audit;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.TreeSet;
+import java.util.function.Function;
 import java.util.stream.Stream;
 import org.ellwand.claim.Choice;
 import org.ellwand.claim.Rule;
 import org.ellwand.input.Nearest;
 import org.ellwand.measurement.Conditions;
 import org.ellwand.measurement.Figure;
+import org.ellwand.measurement.HarmonicReading;
 import org.ellwand.measurement.Reading;
 import org.ellwand.measurement.Session;
+import org.ellwand.measurement.Trace;
 import org.ellwand.words.Remark;
 
 /** Names in a rule that nothing measured bears: a slip of the pen must not pass for a reading that was never made. */
@@ -19,9 +23,12 @@ final class Misnamed {
 
     private Misnamed(List<Session> sessions) {
         measured = sessions.stream()
-                .flatMap(s -> Stream.concat(
-                        s.readings().stream().map(Reading::conditions),
-                        s.figures().stream().map(Figure::conditions)))
+                .flatMap(s -> Stream.of(
+                                s.readings().stream().map(Reading::conditions),
+                                s.figures().stream().map(Figure::conditions),
+                                s.traces().stream().map(Trace::conditions),
+                                s.harmonics().stream().map(HarmonicReading::conditions))
+                        .flatMap(Function.identity()))
                 .toList();
     }
 
@@ -37,6 +44,21 @@ final class Misnamed {
                 .flatMap(e -> ((Choice.OneOf) e.getValue())
                         .names().stream().flatMap(n -> misnamed.unborne(e.getKey(), e.getKey(), n).stream()))
                 .toList();
+    }
+
+    /** Of several names that a rule gives of one condition, those that nothing bears of what was judged. */
+    static List<Remark> notJudged(Rule rule, List<Conditions> judged) {
+        List<Remark> remarks = new ArrayList<>();
+        rule.where().forEach((condition, choice) -> {
+            if (choice instanceof Choice.OneOf some && some.names().size() > 1) {
+                some.names().stream()
+                        .filter(name -> judged.stream().noneMatch(c -> c.has(condition, name)))
+                        .forEach(name -> remarks.add(Remark.of("named-not-judged")
+                                .with("condition", condition)
+                                .with("name", name)));
+            }
+        });
+        return remarks;
     }
 
     private List<Remark> unborne(String condition, String word, String name) {

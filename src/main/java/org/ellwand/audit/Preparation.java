@@ -32,6 +32,7 @@ import org.ellwand.words.Remark;
 
 /** The subjects of a rule made ready: readings numbered, bands sorted into those that serve and those that are missing. */
 final class Preparation {
+    private static final Set<Statistic> OF_SEVERAL_BANDS = Set.of(Statistic.SPREAD, Statistic.SLOPE);
     private static final Set<Statistic> OF_BANDS = Set.of(Statistic.EVERY_BAND, Statistic.LOWEST, Statistic.HIGHEST);
 
     /** Lots have few layouts; of more, those that came first are kept. */
@@ -139,6 +140,9 @@ final class Preparation {
         if (made.bands().isEmpty()) {
             bare.add(made);
             dropped.add(Remark.of(nothing(subject, made))
+                    .with("conditions", subject.conditions().toString()));
+        } else if (made.bands().size() < 2 && OF_SEVERAL_BANDS.contains(statistic())) {
+            dropped.add(Remark.of("one-band")
                     .with("conditions", subject.conditions().toString()));
         } else {
             ready.add(made);

@@ -37,6 +37,9 @@ final class RuleJudge {
         if (worked.tellsNothing()) {
             return Judgements.untested(written, Remark.of("part-beyond"), List.of());
         }
+        if (worked.isBeyondNumbers()) {
+            return Judgements.untested(written, Remark.of("no-finite-number"), List.of());
+        }
         Judgement judgement = new Ruling(worked, confidence, doubts).judgement();
         return judgement.verdict() == Verdict.MARGINAL
                 ? tooSoft(rule, preparation.ready())

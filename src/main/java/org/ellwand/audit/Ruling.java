@@ -9,6 +9,8 @@ import org.ellwand.acoustics.Bound;
 import org.ellwand.amount.Interval;
 import org.ellwand.check.Finding;
 import org.ellwand.claim.Rule;
+import org.ellwand.measurement.Conditions;
+import org.ellwand.pairing.Cell;
 import org.ellwand.quantity.Reach;
 import org.ellwand.quantity.SpectralQuantity;
 import org.ellwand.statistics.Errors;
@@ -77,11 +79,19 @@ final class Ruling {
         }
         if (decision.verdict() == Verdict.PASS) {
             reasons.addAll(worked.unusable());
+            reasons.addAll(Misnamed.notJudged(worked.rule(), judgedConditions()));
         }
         reasons.addAll(lacking());
         beyondSeries(decision).ifPresent(reasons::add);
         worked.ready().forEach(ready -> reasons.addAll(caps.of(ready.subject())));
         return List.copyOf(reasons);
+    }
+
+    private List<Conditions> judgedConditions() {
+        return worked.ready().stream()
+                .flatMap(ready -> ready.subject().cells().stream())
+                .map(Cell::conditions)
+                .toList();
     }
 
     /** Why a marginal verdict is no firmer; of a firm one nothing. */

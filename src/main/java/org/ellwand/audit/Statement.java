@@ -2,6 +2,7 @@ package org.ellwand.audit;
 
 import java.util.Comparator;
 import java.util.List;
+import java.util.stream.Stream;
 import org.ellwand.amount.Interval;
 
 /**
@@ -41,19 +42,28 @@ final class Statement {
                 .toList();
     }
 
-    /** Of those that are as probable as one of them, the one nearest its limit in units of u. */
-    private Seen nearest(List<Seen> seen, Seen one) {
-        List<Seen> equals = seen.stream().filter(s -> s.holds() == one.holds()).toList();
-        return equals.size() == 1
-                ? one
-                : equals.stream()
-                        .min(Comparator.comparingDouble(s -> Math.abs(Ends.margin(s.point(), limit))))
-                        .orElse(one);
+    /** The least probable; where probabilities are too near 0 or 1 to be told apart, units of u beyond or within the limit tell. */
+    private Seen least(List<Seen> seen) {
+        return ofEquals(seen, seen.get(0)).min(byMargin()).orElse(seen.get(0));
+    }
+
+    /** The most probable, in the same way. */
+    private Seen most(List<Seen> seen) {
+        Seen last = seen.get(seen.size() - 1);
+        return ofEquals(seen, last).max(byMargin()).orElse(last);
+    }
+
+    private static Stream<Seen> ofEquals(List<Seen> seen, Seen one) {
+        return seen.stream().filter(s -> s.holds() == one.holds());
+    }
+
+    private Comparator<Seen> byMargin() {
+        return Comparator.comparingDouble(s -> Ends.margin(s.point(), limit));
     }
 
     Decision every(List<Points.One> points) {
         List<Seen> seen = sorted(points);
-        Seen least = nearest(seen, seen.get(0));
+        Seen least = least(seen);
         Verdict verdict = Verdict.MARGINAL;
         if (atLeastConfident(least.holds())) {
             verdict = Verdict.PASS;
@@ -70,7 +80,7 @@ final class Statement {
     /** For a one-sided limit. */
     Decision some(List<Points.One> points, double shareOfError) {
         List<Seen> seen = sorted(points);
-        Seen most = nearest(seen, seen.get(seen.size() - 1));
+        Seen most = most(seen);
         Verdict verdict = Verdict.MARGINAL;
         if (most.holds() <= error * shareOfError) {
             verdict = Verdict.FAIL;

@@ -31,7 +31,7 @@ record Worked(
         boolean fewCurves,
         boolean known,
         int trials) {
-    private static final Set<String> UNUSABLE = Set.of("near-background", "no-partner-bands");
+    private static final Set<String> UNUSABLE = Set.of("near-background", "no-partner-bands", "one-band");
 
     static Worked of(Rule written, Rule rule, CellQuantity quantity, Preparation preparation, int trials) {
         Evaluation evaluation =
@@ -107,6 +107,11 @@ record Worked(
     /** Of numbers that are compared or averaged, one lies beyond its series, and nothing tells how far. */
     boolean tellsNothing() {
         return evaluation.points().all().stream().anyMatch(point -> Double.isNaN(point.value()));
+    }
+
+    /** Whether a number is beyond all numbers: a ratio to nothing, or levels that no sum can hold. */
+    boolean isBeyondNumbers() {
+        return evaluation.points().all().stream().anyMatch(point -> Double.isInfinite(point.value()));
     }
 
     /** Why what the rule selects, and what was measured at its bands, has no band that serves: it may or may not keep to the limit. */

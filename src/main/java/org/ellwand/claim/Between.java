@@ -7,4 +7,9 @@ package org.ellwand.claim;
  * @param first the value that stands first
  * @param second the value it is compared with
  */
-public record Between(String condition, String first, String second) {}
+public record Between(String condition, String first, String second) {
+    /** {@return whether two sounds are compared, by their kind or by their level} */
+    public boolean isOfSounds() {
+        return condition.equals("level") || condition.equals("stimulus");
+    }
+}

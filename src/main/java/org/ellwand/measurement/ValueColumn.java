@@ -8,6 +8,8 @@ import org.ellwand.input.Place;
  * @param expected what stands in it, for a message: {@code a level in dB SPL}
  */
 record ValueColumn(SheetColumn column, SheetNumbers numbers, String expected, String file, Found problems) {
+    private static final double MOST = 1e9;
+
     /** The number of a row; NaN where the cell is empty or (reported) wrong. */
     double read(SheetRow row) {
         int cell = column.index();
@@ -15,11 +17,11 @@ record ValueColumn(SheetColumn column, SheetNumbers numbers, String expected, St
             return Double.NaN;
         }
         double number = numbers.read(row, cell);
-        if (!numbers.fault().isEmpty()) {
+        if (!numbers.fault().isEmpty() || Math.abs(number) > MOST) {
+            String fault = numbers.fault().isEmpty() ? "is larger than anything measured" : numbers.fault();
             problems.add(
                     new Place(file, row.line(), 0),
-                    "column '" + column.header() + "': '" + row.text(cell) + "' " + numbers.fault() + "; expected "
-                            + expected);
+                    "column '" + column.header() + "': '" + row.text(cell) + "' " + fault + "; expected " + expected);
         }
         return number;
     }

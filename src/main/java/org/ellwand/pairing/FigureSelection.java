@@ -7,6 +7,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
+import java.util.function.BiPredicate;
 import org.ellwand.claim.Between;
 import org.ellwand.claim.Rule;
 import org.ellwand.input.InputException;
@@ -51,7 +52,11 @@ public final class FigureSelection {
     public Map<Conditions, List<Figure>> side(Rule rule, boolean first) throws InputException {
         Between between = rule.between().orElseThrow();
         String value = first ? between.first() : between.second();
-        return select(rule, Filter.of(rule, product).with(between.condition(), value, Optional.empty()));
+        Filter filter =
+                Filter.of(rule, product).with(between.condition(), value, PairSelection.level(rule, between, value));
+        return between.isOfSounds()
+                ? select(rule, filter, (session, figure) -> filter.meetsStimulus(session.stimulusOf(figure)))
+                : select(rule, filter);
     }
 
     /**
@@ -72,13 +77,19 @@ public final class FigureSelection {
     }
 
     private Map<Conditions, List<Figure>> select(Rule rule, Filter filter) throws InputException {
+        return select(rule, filter, (session, figure) -> true);
+    }
+
+    private Map<Conditions, List<Figure>> select(Rule rule, Filter filter, BiPredicate<Session, Conditions> underSound)
+            throws InputException {
         Map<String, List<Figure>> groups = new TreeMap<>();
         List<Conditions> matched = new ArrayList<>();
         for (Session session : sessions) {
             for (Figure figure : session.figures()) {
                 if (rule.of().equals(Optional.of(figure.of()))
                         && filter.meetsDevice(figure.conditions())
-                        && filter.meetsNames(figure.conditions())) {
+                        && filter.meetsNames(figure.conditions())
+                        && underSound.test(session, figure.conditions())) {
                     Conditions key = figure.conditions().without(Set.of("insertion", "take"));
                     matched.add(key);
                     groups.computeIfAbsent(key.toString(), k -> new ArrayList<>())

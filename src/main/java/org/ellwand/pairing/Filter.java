@@ -70,7 +70,7 @@ record Filter(String device, Map<String, Choice> where, Optional<String> stimulu
     }
 
     /** Readings in quiet enter only where the rule speaks of quiet. */
-    private boolean meetsStimulus(Optional<Stimulus> given) {
+    boolean meetsStimulus(Optional<Stimulus> given) {
         if (given.isEmpty()) {
             return stimulus.isEmpty()
                     && level.filter(LevelChoice.Range.class::isInstance).isEmpty();

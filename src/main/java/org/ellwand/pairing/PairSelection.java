@@ -124,7 +124,7 @@ public final class PairSelection {
         return selection.select(rule, filter);
     }
 
-    private static Optional<Interval> level(Rule rule, Between between, String value) throws InputException {
+    static Optional<Interval> level(Rule rule, Between between, String value) throws InputException {
         if (!between.condition().equals("level")) {
             return Optional.empty();
         }
@@ -149,7 +149,7 @@ public final class PairSelection {
     }
 
     private static boolean sameSession(Joined one, Joined other, Between between) {
-        boolean changesSound = Set.of("level", "stimulus").contains(between.condition());
+        boolean changesSound = between.isOfSounds();
         return one.first().session().id().equals(other.first().session().id())
                 && (changesSound || one.get("stimulus").equals(other.get("stimulus")));
     }

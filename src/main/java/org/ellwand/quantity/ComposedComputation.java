@@ -97,9 +97,14 @@ final class ComposedComputation implements Computation {
     private double composed(int i) {
         return switch (way) {
             case DIFFERENCE -> areTold(i) ? outs[0][i] - outs[1][i] : Double.NaN;
-            case RATIO -> areTold(i) ? outs[0][i] / outs[1][i] : Double.NaN;
+            case RATIO -> areTold(i) ? ratio(outs[0][i], outs[1][i]) : Double.NaN;
             case MEAN -> mean(i);
         };
+    }
+
+    /** To nothing there is no ratio, not even of nothing. */
+    private static double ratio(double one, double other) {
+        return other == 0 ? Double.POSITIVE_INFINITY : one / other;
     }
 
     /** A number over one that lies beyond would seem to be 0. */

@@ -7,6 +7,7 @@ import java.util.SortedSet;
 import java.util.TreeSet;
 import java.util.stream.IntStream;
 import org.ellwand.acoustics.Band;
+import org.ellwand.acoustics.Energy;
 import org.ellwand.acoustics.Resolution;
 import org.ellwand.acoustics.Spectrum;
 import org.ellwand.measurement.CurveReading;
@@ -165,6 +166,9 @@ final class Curve {
         for (int k : at) {
             sum += Math.exp(levels[k] * PER_DB);
         }
-        return Math.log(sum) / PER_DB;
+        double sumDb = Math.log(sum) / PER_DB;
+        return Double.isFinite(sumDb)
+                ? sumDb
+                : Energy.sumDb(Arrays.stream(at).mapToDouble(k -> levels[k]).toArray());
     }
 }

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.stream.IntStream;
 import org.ellwand.acoustics.Band;
+import org.ellwand.acoustics.Energy;
 import org.ellwand.acoustics.Resolution;
 import org.ellwand.acoustics.Spectrum;
 import org.ellwand.amount.Interval;
@@ -149,7 +150,14 @@ final class SpectralComputation implements Computation {
         for (int b = 0; b < levels.length; b++) {
             sum += Math.exp((levels[b] + weightingDb[b]) * PER_DB);
         }
-        return Math.log(sum) / PER_DB;
+        double sumDb = Math.log(sum) / PER_DB;
+        return Double.isFinite(sumDb) ? sumDb : Energy.sumDb(weighted(levels));
+    }
+
+    private double[] weighted(double[] levels) {
+        double[] weighted = levels.clone();
+        Arrays.setAll(weighted, b -> levels[b] + weightingDb[b]);
+        return weighted;
     }
 
     private double slope() {

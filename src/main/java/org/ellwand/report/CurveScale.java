@@ -24,6 +24,8 @@ final class CurveScale {
 
     private static final List<Double> RATIOS = List.of(10.0, 25.0);
     private static final double STEEPEST = 50;
+    /** What would be higher still is drawn out of proportion: a slip of the pen lies there, or a limit beyond all sounds. */
+    private static final double MOST_DECADES = 8;
 
     private CurveScale() {}
 
@@ -32,7 +34,7 @@ final class CurveScale {
         return RATIOS.stream()
                 .filter(ratio -> rangeDb <= limit(ratio))
                 .findFirst()
-                .orElse(STEEPEST);
+                .orElse(Math.max(STEEPEST, rangeDb / MOST_DECADES));
     }
 
     /** The finest ratio magnifies noise, and is kept for what lies within one decade's length. */

@@ -57,7 +57,8 @@ final class FigureParts {
                 .toList();
     }
 
-    static List<Object> yTicks(Frame frame, double factor, double step) {
+    static List<Object> yTicks(Frame frame, double factor, double usual) {
+        double step = Ticks.fewer(usual, (frame.toY() - frame.fromY()) * factor);
         return Ticks.between(frame.fromY() * factor, frame.toY() * factor, step).stream()
                 .map(value -> tick(frame.y(value / factor), value))
                 .toList();

@@ -59,7 +59,8 @@ final class SeriesFigure {
     }
 
     private List<Object> xTicks() {
-        double step = frame.toX() - frame.fromX() > 25 ? TICKS_DB : STEP_DB;
+        double range = frame.toX() - frame.fromX();
+        double step = Ticks.fewer(range > 25 ? TICKS_DB : STEP_DB, range);
         return Ticks.between(frame.fromX(), frame.toX(), step).stream()
                 .map(level -> FigureParts.tick(frame.x(level), level))
                 .toList();

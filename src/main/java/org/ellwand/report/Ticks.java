@@ -5,6 +5,10 @@ import java.util.List;
 
 /** Round numbers along an axis. */
 final class Ticks {
+    /** No axis has more lines. */
+    private static final int MOST = 100;
+
+    private static final int LEAST_OF_MANY = 10;
     private static final double[] STEPS = {1, 2, 5, 10};
 
     private Ticks() {}
@@ -19,6 +23,11 @@ final class Ticks {
             }
         }
         return step;
+    }
+
+    /** A usual step, or a wider one where it would come too often: no slip of the pen is to fill a figure with lines. */
+    static double fewer(double usual, double range) {
+        return range / usual > MOST ? step(range, LEAST_OF_MANY) : usual;
     }
 
     /** Multiples of the step from one number to another, ends included. */

@@ -97,12 +97,15 @@ class StatementTest {
         assertThat(decision.point().value()).isEqualTo(second);
     }
 
-    /** All of them certain: the one nearest its limit is named, wherever it stands. */
+    /** All of them certain: what holds by the least is the least probable, what holds by the most the most probable. */
     @Test
-    void amongEqualsTheNearestIsNamed() {
+    void amongEqualsTheDistanceTells() {
         List<Points.One> exact = List.of(point(0, 3, 0, false), point(1, 2, 0, false), point(2, 4, 0, false));
         assertThat(statement(AT_LEAST_0).every(exact).point().value()).isEqualTo(2);
-        assertThat(statement(AT_LEAST_0).some(exact, 1).point().value()).isEqualTo(2);
+        assertThat(statement(AT_LEAST_0).some(exact, 1).point().value()).isEqualTo(4);
+        List<Points.One> beyond = List.of(point(0, -3, 0, false), point(1, -2, 0, false), point(2, -4, 0, false));
+        assertThat(statement(AT_LEAST_0).every(beyond).point().value()).isEqualTo(-4);
+        assertThat(statement(AT_LEAST_0).some(beyond, 1).point().value()).isEqualTo(-2);
     }
 
     /** By simple acceptance: an exact number is inside or outside. */
