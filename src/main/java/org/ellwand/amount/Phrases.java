@@ -188,8 +188,13 @@ public final class Phrases {
         return amount.in(unit);
     }
 
+    /** What is copied from a page has spaces that do not break. */
     private static String normal(String text) {
-        return text.strip().replace('\u2212', '-').replaceAll("\\s+", " ");
+        return text.replace('\u00A0', ' ')
+                .replace('\u202F', ' ')
+                .strip()
+                .replace('\u2212', '-')
+                .replaceAll("\\s+", " ");
     }
 
     private static double number(String digits, String text) throws PhraseException {

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.TreeSet;
 import java.util.stream.Collectors;
 import org.ellwand.acoustics.Band;
+import org.ellwand.amount.Dimension;
 import org.ellwand.claim.Population;
 import org.ellwand.claim.Rule;
 import org.ellwand.measurement.Reading;
@@ -40,7 +41,9 @@ final class Caps {
         boolean cancels = rule.between().isPresent() && subject.repeats().size() == 1;
         boolean single = subject.repeats().stream().anyMatch(r -> r.count() < 2 && !declaresInsertion(subject, r));
         if (single && !cancels) {
-            reasons.add(Remark.of("one-insertion").with("insertions", subject.insertions()));
+            boolean time = rule.limit().unit().dimension() == Dimension.TIME;
+            reasons.add(Remark.of(time ? "one-insertion-in-time" : "one-insertion")
+                    .with("insertions", subject.insertions()));
         }
     }
 

@@ -3,7 +3,6 @@ package org.ellwand.audit;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.stream.Collectors;
@@ -13,6 +12,7 @@ import org.ellwand.amount.Dimension;
 import org.ellwand.amount.Interval;
 import org.ellwand.check.Finding;
 import org.ellwand.check.Finding.Consequence;
+import org.ellwand.claim.Reference;
 import org.ellwand.claim.Rule;
 import org.ellwand.claim.Statistic;
 import org.ellwand.measurement.CurveReading;
@@ -45,16 +45,23 @@ final class Doubts {
      *
      * @param subjects with the bands that were judged
      * @param signInPlace +1 where the quantity grows with the level in place, −1 where it falls
+     * @param signInQuiet the same of the level in quiet; 0 where that does not enter it
      * @param usesOpenEar whether the open ear enters it
      * @param confidence of the decision
      */
-    record Judged(Rule rule, List<Ready> subjects, double signInPlace, boolean usesOpenEar, double confidence) {}
+    record Judged(
+            Rule rule,
+            List<Ready> subjects,
+            double signInPlace,
+            double signInQuiet,
+            boolean usesOpenEar,
+            double confidence) {}
 
     /** The findings that touch what was judged. */
     List<Finding> touching(Judged judged) {
         return grave.stream()
                 .filter(f -> concerns(f, judged))
-                .filter(f -> judged.subjects().stream().anyMatch(s -> touches(f, s, judged.usesOpenEar())))
+                .filter(f -> judged.subjects().stream().anyMatch(s -> touches(f, s, judged)))
                 .toList();
     }
 
@@ -115,12 +122,13 @@ final class Doubts {
         return new Way(errs != Finding.Errs.INVENTS_ATTENUATION, errs != Finding.Errs.HIDES_ATTENUATION);
     }
 
-    private static boolean touches(Finding finding, Ready subject, boolean usesOpenEar) {
+    private static boolean touches(Finding finding, Ready subject, Judged judged) {
         return subject.subject().cells().stream()
-                        .flatMap(cell -> readings(cell, usesOpenEar))
+                        .flatMap(cell -> readings(cell, judged.usesOpenEar()))
                         .anyMatch(r -> finding.touches(r.conditions()))
                 && (finding.bands().isEmpty()
                         || subject.bands().isEmpty()
+                        || ofReference(finding, judged.rule())
                         || subject.bands().stream().anyMatch(band -> speaksOf(finding, band)));
     }
 
@@ -146,7 +154,7 @@ final class Doubts {
                     : decision.verdict() == Verdict.FAIL
                             && undoesFail(
                                     way, judged.rule().limit(), decision.point().value())
-                            && atItsPoint(finding, decision.point().hz())
+                            && (ofReference(finding, judged.rule()) || atItsPoint(finding, decision.point()))
                             && !failsStill(finding, judged, decision.point());
             if (caused) {
                 causing.add(finding);
@@ -165,13 +173,16 @@ final class Doubts {
             return new Way(low || compared, !low || compared);
         }
         Statistic statistic = judged.rule().statistic().orElse(Statistic.MEAN);
+        // The product's own noise is read in quiet, which may enter otherwise than the levels in place.
+        double sign = finding.isOfOwnNoise() && judged.signInQuiet() != 0 ? judged.signInQuiet() : judged.signInPlace();
         boolean either = finding.errs() == Finding.Errs.EITHER
                 || judged.rule().between().isPresent()
                 || statistic == Statistic.SPREAD
                 || statistic == Statistic.SLOPE
-                || judged.signInPlace() == 0;
+                || ofReference(finding, judged.rule())
+                || sign == 0;
         boolean attenuationHigher = finding.errs() == Finding.Errs.HIDES_ATTENUATION;
-        boolean higher = attenuationHigher == judged.signInPlace() < 0;
+        boolean higher = attenuationHigher == sign < 0;
         return new Way(either || higher, either || !higher);
     }
 
@@ -185,8 +196,25 @@ final class Doubts {
     }
 
     /** A fault in some bands did not bring about what another band fails by. */
-    private static boolean atItsPoint(Finding finding, OptionalDouble hz) {
-        return hz.isEmpty() || finding.bands().isEmpty() || finding.bands().contains(hz.getAsDouble());
+    private static boolean atItsPoint(Finding finding, Points.One point) {
+        return point.hz().isEmpty()
+                || finding.bands().isEmpty()
+                || finding.bands().contains(point.hz().getAsDouble())
+                || (point.lessHz().isPresent()
+                        && finding.bands().contains(point.lessHz().getAsDouble()));
+    }
+
+    /** Whether it touches the bands that a response is relative to: they enter every other band, the other way round. */
+    private static boolean ofReference(Finding finding, Rule rule) {
+        return rule.reference()
+                .filter(reference -> finding.bands().stream().anyMatch(hz -> isOf(reference, hz)))
+                .isPresent();
+    }
+
+    private static boolean isOf(Reference reference, double nominalHz) {
+        return reference instanceof Reference.MeanOf mean
+                ? mean.hz().contains(nominalHz)
+                : ((Reference.At) reference).frequencyHz() == nominalHz;
     }
 
     /** Whether a number would lie beyond its limit even if it were as far from what was read as the fault can have moved it. */

@@ -52,8 +52,8 @@ final class Estimator {
         return new Work(subject, computation, task).estimate();
     }
 
-    private static Factors.Put put(Moves moves, boolean commonOnly, int[] readings) {
-        return (commonOnly ? moves.common() : moves.all()).of(readings);
+    private static Factors.Put put(Moves moves, boolean commonOnly, Subject subject, int[] readings) {
+        return (commonOnly ? moves.common(subject.cells()) : moves.all()).of(readings);
     }
 
     /** The working of one subject. */
@@ -86,7 +86,7 @@ final class Estimator {
                     value, computation.isLinear() || subject.repeats().size() != 1);
             // Of a mean over people or products only what is common to all stays; see population.
             commonOnly = subject.isPopulation() && computation.isLinear();
-            mine = once(() -> put(moves, commonOnly, readings));
+            mine = once(() -> put(moves, commonOnly, subject, readings));
             everybody = once(() -> Everybody.of(subject, index));
             declared = subject.isPopulation()
                     ? declared()
@@ -141,7 +141,8 @@ final class Estimator {
             Moves again = moves;
             int[] of = readings;
             boolean common = commonOnly;
-            return () -> put(again, common, of).all();
+            Subject worn = subject;
+            return () -> put(again, common, worn, of).all();
         }
 
         private Supplier<Origins> originSource() {
@@ -233,13 +234,13 @@ final class Estimator {
         }
 
         /**
-         * What moves everybody on a side stays, as far as the other side does not take it away: what a session shares, and the
-         * error of an open ear that all of them are held against.
+         * What moves everybody on a side stays, as far as the other side does not take it away: what a session shares, the
+         * error of an open ear that all of them are held against, and what the one ear or the one unit shares that all have.
          */
         private void keepCommon() {
             List<Factor> factors = mine.get().all();
             Set<Factor> common = factors.stream()
-                    .filter(f -> f.sharedBy() == SharedBy.SESSION || f.sharedBy() == SharedBy.READING)
+                    .filter(f -> f.sharedBy() != SharedBy.INSERTION)
                     .filter(f -> everybody.get().shares(f.readings()))
                     .collect(Collectors.toCollection(() -> Collections.newSetFromMap(new IdentityHashMap<>())));
             effect = effect.only((p, f) -> common.contains(factors.get(f)));

@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.TreeSet;
 import org.ellwand.acoustics.Band;
 import org.ellwand.measurement.Cause;
 import org.ellwand.measurement.CurveReading;
@@ -41,9 +42,15 @@ final class Factors {
         this(index, surroundings, included, included);
     }
 
-    /** What may move several people or products alike: what a session shares, and the errors of open ears. */
-    static Factors common(ReadingIndex index, Surroundings surroundings) {
-        return new Factors(index, surroundings, Set.of(SharedBy.SESSION), Set.of(SharedBy.SESSION, SharedBy.READING));
+    /**
+     * What may move several people or products alike: what a session shares, and the errors of open ears.
+     *
+     * @param alike besides, what the one ear or the one unit shares that all of them have
+     */
+    static Factors common(ReadingIndex index, Surroundings surroundings, Set<SharedBy> alike) {
+        Set<SharedBy> inPlace = new TreeSet<>(alike);
+        inPlace.add(SharedBy.SESSION);
+        return new Factors(index, surroundings, inPlace, Set.of(SharedBy.SESSION, SharedBy.READING));
     }
 
     private boolean isIncluded(SharedBy sharedBy, Reading reading) {

@@ -3,8 +3,10 @@ package org.ellwand.audit;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.TreeSet;
 import java.util.function.Function;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.ellwand.claim.Choice;
 import org.ellwand.claim.Rule;
@@ -14,6 +16,7 @@ import org.ellwand.measurement.Figure;
 import org.ellwand.measurement.HarmonicReading;
 import org.ellwand.measurement.Reading;
 import org.ellwand.measurement.Session;
+import org.ellwand.measurement.Stimulus;
 import org.ellwand.measurement.Trace;
 import org.ellwand.words.Remark;
 
@@ -39,11 +42,29 @@ final class Misnamed {
         if (!device.isEmpty()) {
             return device;
         }
-        return rule.where().entrySet().stream()
-                .filter(e -> e.getValue() instanceof Choice.OneOf)
-                .flatMap(e -> ((Choice.OneOf) e.getValue())
-                        .names().stream().flatMap(n -> misnamed.unborne(e.getKey(), e.getKey(), n).stream()))
-                .toList();
+        List<Remark> notes = new ArrayList<>();
+        rule.where().forEach((condition, choice) -> {
+            if (choice instanceof Choice.OneOf some) {
+                some.names().forEach(name -> notes.addAll(misnamed.unborne(condition, condition, name)));
+            }
+        });
+        rule.stimulus().ifPresent(kind -> notes.addAll(unborne("stimulus", kind, kinds(sessions))));
+        rule.of().ifPresent(name -> notes.addAll(unborne("figure", name, figures(sessions))));
+        return List.copyOf(notes);
+    }
+
+    private static Set<String> kinds(List<Session> sessions) {
+        return sessions.stream()
+                .flatMap(s -> s.stimuli().values().stream())
+                .map(Stimulus::kind)
+                .collect(Collectors.toCollection(TreeSet::new));
+    }
+
+    private static Set<String> figures(List<Session> sessions) {
+        return sessions.stream()
+                .flatMap(s -> s.figures().stream())
+                .map(Figure::of)
+                .collect(Collectors.toCollection(TreeSet::new));
     }
 
     /** Of several names that a rule gives of one condition, those that nothing bears of what was judged. */
@@ -64,6 +85,10 @@ final class Misnamed {
     private List<Remark> unborne(String condition, String word, String name) {
         TreeSet<String> borne = new TreeSet<>();
         measured.stream().map(c -> c.get(condition)).flatMap(Optional::stream).forEach(borne::add);
+        return unborne(word, name, borne);
+    }
+
+    private static List<Remark> unborne(String word, String name, Set<String> borne) {
         if (borne.contains(name)) {
             return List.of();
         }

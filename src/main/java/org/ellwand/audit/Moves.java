@@ -1,7 +1,11 @@
 package org.ellwand.audit;
 
+import java.util.List;
 import java.util.Set;
+import java.util.TreeSet;
+import java.util.function.Function;
 import org.ellwand.measurement.SharedBy;
+import org.ellwand.pairing.Cell;
 import org.ellwand.quantity.ReadingIndex;
 
 /**
@@ -25,9 +29,24 @@ final class Moves {
         return new Factors(index, surroundings, included);
     }
 
-    /** Those alone that may move several people or products alike: what a session shares, and the errors of open ears. */
-    Factors common() {
-        return Factors.common(index, surroundings);
+    /**
+     * Those alone that may move several people or products alike: what a session shares, the errors of open ears, and of one
+     * ear worn by all units, or one unit worn by all people, what that shares.
+     */
+    Factors common(List<Cell> cells) {
+        Set<SharedBy> alike = new TreeSet<>();
+        if (included.contains(SharedBy.EAR) && isOne(cells, Cell::wearer)) {
+            alike.add(SharedBy.EAR);
+        }
+        if (included.contains(SharedBy.UNIT) && isOne(cells, cell -> cell.part("unit"))) {
+            alike.add(SharedBy.UNIT);
+        }
+        return Factors.common(index, surroundings, alike);
+    }
+
+    private static boolean isOne(List<Cell> cells, Function<Cell, String> of) {
+        String first = of.apply(cells.get(0));
+        return cells.stream().allMatch(cell -> of.apply(cell).equals(first));
     }
 
     Surroundings surroundings() {

@@ -11,6 +11,7 @@ import java.util.NavigableSet;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
+import java.util.function.ToDoubleFunction;
 import org.ellwand.acoustics.Band;
 import org.ellwand.acoustics.Bound;
 import org.ellwand.acoustics.Resolution;
@@ -211,12 +212,10 @@ final class Preparation {
                 || (OF_BANDS.contains(statistic()) && rule.between().isEmpty());
     }
 
-    /** How a quantity moves with the levels in place. */
-    static double sign(SpectralQuantity spectral, Rule rule) {
-        return spectral.parts(rule).stream().mapToDouble(Preparation::inPlace).sum();
-    }
-
-    private static double inPlace(CurvePart part) {
-        return part.sign() * part.inPlace();
+    /** How a quantity moves with the levels of some readings: those in place, those in quiet. */
+    static double sign(SpectralQuantity spectral, Rule rule, ToDoubleFunction<CurvePart> of) {
+        return spectral.parts(rule).stream()
+                .mapToDouble(part -> part.sign() * of.applyAsDouble(part))
+                .sum();
     }
 }

@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.TreeSet;
 import org.ellwand.claim.Rule;
+import org.ellwand.claim.Statistic;
 import org.ellwand.input.InputException;
 import org.ellwand.measurement.Session;
 import org.ellwand.quantity.CellQuantity;
@@ -28,6 +29,7 @@ final class RuleJudge {
     Judgement judge(Rule written, CellQuantity quantity) throws InputException {
         quantity.check(written);
         Rule rule = quantity.completed(written);
+        refuseSpreadBelowZero(rule);
         Preparation preparation = new Preparation(rule, quantity, Subjects.of(rule, quantity, product, sessions));
         if (preparation.ready().isEmpty()) {
             Remark reason = tooSoft(rule, preparation.bare()).orElseGet(() -> nothing(preparation));
@@ -46,6 +48,13 @@ final class RuleJudge {
                         .map(reason -> Judgements.untested(written, reason, judgement.remarks()))
                         .orElse(judgement)
                 : judgement;
+    }
+
+    private static void refuseSpreadBelowZero(Rule rule) throws InputException {
+        boolean spread = rule.statistic().filter(s -> s == Statistic.SPREAD).isPresent();
+        if (spread && rule.limit().upper() < 0) {
+            throw new InputException(rule.place(), "a spread is 0 dB or more: its limit lies below 0");
+        }
     }
 
     /** What no reading under these sounds can tell is untested, not marginal. */

@@ -118,14 +118,22 @@ public final class RuleText {
     private static Remark ofBands(BandChoice choice) {
         if (choice instanceof BandChoice.Range range) {
             Interval hz = range.hz();
-            Remark bands =
-                    Remark.of(!hz.hasUpper() ? "rule-bands-from" : hz.hasLower() ? "rule-bands" : "rule-bands-up-to");
+            Remark bands = Remark.of(bandsKey(hz));
             if (hz.hasLower()) {
                 bands = bands.with("lower", Figures.frequency(hz.lower()));
             }
             return hz.hasUpper() ? bands.with("upper", Figures.frequency(hz.upper())) : bands;
         }
         return Remark.of("rule-all-bands");
+    }
+
+    private static String bandsKey(Interval hz) {
+        if (hz.hasLower() && hz.hasUpper()) {
+            return "rule-bands";
+        }
+        return hz.hasLower()
+                ? hz.lowerOpen() ? "rule-bands-above" : "rule-bands-from"
+                : hz.upperOpen() ? "rule-bands-below" : "rule-bands-up-to";
     }
 
     private static Remark ofLevel(LevelChoice choice) {

@@ -5,12 +5,14 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
+import java.util.function.ToDoubleFunction;
 import org.ellwand.acoustics.Bound;
 import org.ellwand.amount.Interval;
 import org.ellwand.check.Finding;
 import org.ellwand.claim.Rule;
 import org.ellwand.measurement.Conditions;
 import org.ellwand.pairing.Cell;
+import org.ellwand.quantity.CurvePart;
 import org.ellwand.quantity.Reach;
 import org.ellwand.quantity.SpectralQuantity;
 import org.ellwand.statistics.Errors;
@@ -39,13 +41,16 @@ final class Ruling {
         Rule rule = worked.rule();
         boolean usesOpenEar = worked.quantity().usesOpenEar(rule);
         caps = new Caps(rule, usesOpenEar);
-        judged = new Doubts.Judged(rule, worked.ready(), signInPlace(), usesOpenEar, confidence);
+        judged = new Doubts.Judged(
+                rule, worked.ready(), sign(CurvePart::inPlace), sign(CurvePart::quiet), usesOpenEar, confidence);
         touching = doubts.touching(judged);
     }
 
-    /** How the quantity moves with the levels in place; 0 where it is no sum of curves. */
-    private double signInPlace() {
-        return worked.quantity() instanceof SpectralQuantity spectral ? Preparation.sign(spectral, worked.rule()) : 0;
+    /** How the quantity moves with the levels of some readings; 0 where it is no sum of curves. */
+    private double sign(ToDoubleFunction<CurvePart> of) {
+        return worked.quantity() instanceof SpectralQuantity spectral
+                ? Preparation.sign(spectral, worked.rule(), of)
+                : 0;
     }
 
     Judgement judgement() {

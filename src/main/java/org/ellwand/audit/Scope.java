@@ -75,9 +75,18 @@ public record Scope(Set<String> products, Set<String> editions, Set<String> firm
                 all.stream().flatMap(p -> p.editions().stream()).map(e -> e.id())));
         problems.addAll(missing(begin, "firmware", firmwares, measured.stream().flatMap(Scope::firmwaresOf)));
         problems.addAll(missing(begin, "session", sessions, measured.stream().map(Session::id)));
+        if (problems.isEmpty() && hasClaims(all) && !hasClaims(products(all))) {
+            String option = editions.isEmpty() ? firmwares.isEmpty() ? "product" : "firmware" : "edition";
+            problems.add(new Problem(
+                    Place.ofFile(begin + option), "nothing is left to judge: no claim is of what was asked for"));
+        }
         if (!problems.isEmpty()) {
             throw new InputException(problems);
         }
+    }
+
+    private static boolean hasClaims(List<Product> products) {
+        return products.stream().anyMatch(product -> !product.claims().isEmpty());
     }
 
     private static List<Problem> missing(String begin, String what, Set<String> asked, Stream<String> there) {

@@ -10,6 +10,7 @@ import org.ellwand.check.Finding.Consequence;
 import org.ellwand.check.Finding.Errs;
 import org.ellwand.check.Finding.Measure;
 import org.ellwand.measurement.CurveReading;
+import org.ellwand.measurement.HarmonicReading;
 import org.ellwand.measurement.Reading;
 import org.ellwand.measurement.Session;
 import org.ellwand.words.Remark;
@@ -43,7 +44,7 @@ final class DecimalShift implements DataCheck {
 
     @Override
     public String needs() {
-        return "a curve";
+        return "a curve, or harmonics";
     }
 
     @Override
@@ -60,7 +61,28 @@ final class DecimalShift implements DataCheck {
                         Consequence.UNUSABLE,
                         slip.measure(),
                         slip.remark()));
+        material.asRead().harmonics().forEach(reading -> harmonics(tally, reading));
         return tally.done();
+    }
+
+    /** A harmonic may lie far below all sounds, a tone may not. */
+    private static void harmonics(Tally tally, HarmonicReading reading) {
+        tally.looked();
+        reading.levelDbByOrder().forEach((order, level) -> {
+            if (level > HIGHEST_DB || (order == 1 && level < LOWEST_DB)) {
+                tally.add(
+                        reading.named().conditions(),
+                        List.of(),
+                        Errs.EITHER,
+                        Consequence.UNUSABLE,
+                        new Measure(level, level > HIGHEST_DB ? HIGHEST_DB : LOWEST_DB, "dB"),
+                        outOfRange("out-of-range", level, LOWEST_DB, HIGHEST_DB));
+            }
+        });
+    }
+
+    private static Remark outOfRange(String key, double level, double lowest, double highest) {
+        return Remark.of(key).with("level", level).with("lowest", lowest).with("highest", highest);
     }
 
     /** The slips of a session as it was read. */
@@ -134,10 +156,7 @@ final class DecimalShift implements DataCheck {
         double highest = highestDb(reading);
         if (level < lowest || level > highest) {
             Measure measure = new Measure(level, level < lowest ? lowest : highest, "dB");
-            Remark remark = Remark.of(levels ? "out-of-range" : "difference-out-of-range")
-                    .with("level", level)
-                    .with("lowest", lowest)
-                    .with("highest", highest);
+            Remark remark = outOfRange(levels ? "out-of-range" : "difference-out-of-range", level, lowest, highest);
             return Optional.of(new Slip(reading, band, measure, remark));
         }
         double jump = jump(curve, place);

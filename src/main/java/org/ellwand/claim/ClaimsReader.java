@@ -69,7 +69,14 @@ public final class ClaimsReader {
         List<Product> products = new ArrayList<>();
         for (String file : files) {
             try {
-                products.add(read(folder, file));
+                Product product = read(folder, file);
+                products.stream()
+                        .filter(other -> other.name().equals(product.name()))
+                        .forEach(other -> problems.add(
+                                Place.ofFile(file),
+                                "is about '" + product.name() + "', and so is " + other.file()
+                                        + ": a product has one file, with all its editions"));
+                products.add(product);
             } catch (InputException e) {
                 problems.addAll(e.problems());
             }

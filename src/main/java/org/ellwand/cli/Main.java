@@ -6,7 +6,6 @@ import java.io.PrintWriter;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
 import java.util.Map;
-import java.util.Set;
 import java.util.concurrent.Callable;
 import org.ellwand.claim.ClaimsSchema;
 import org.ellwand.measurement.SessionSchema;
@@ -92,9 +91,9 @@ public final class Main implements Callable<Integer> {
                 new PlanCommand(progress),
                 new SchemaCommand(Map.of(
                         "claims",
-                        () -> ClaimsSchema.text(Quantities.forms(), Set.of()),
+                        declared -> ClaimsSchema.text(Quantities.forms(), declared),
                         "session",
-                        SessionSchema::text)),
+                        declared -> SessionSchema.text())),
                 new StartCommand(Example.builtIn()),
                 new StimulusCommand());
     }

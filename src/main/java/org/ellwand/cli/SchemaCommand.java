@@ -1,10 +1,18 @@
 package org.ellwand.cli;
 
+import java.io.IOException;
+import java.nio.file.Path;
 import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
 import java.util.SortedMap;
 import java.util.TreeMap;
+import java.util.TreeSet;
 import java.util.concurrent.Callable;
-import java.util.function.Supplier;
+import java.util.function.Function;
+import org.ellwand.input.InputException;
+import org.ellwand.measurement.Session;
+import org.ellwand.measurement.SessionReader;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.ParameterException;
@@ -21,29 +29,47 @@ import picocli.CommandLine.Spec;
             "  ellwand schema claims > claims.schema.json"
         })
 final class SchemaCommand implements Callable<Integer> {
-    private final SortedMap<String, Supplier<String>> schemas;
+    private final SortedMap<String, Function<Set<String>, String>> schemas;
 
     @Spec
     private CommandSpec spec = CommandSpec.create();
 
-    @Parameters(paramLabel = "FILE", description = "claims or session")
+    @Parameters(index = "0", paramLabel = "FILE", description = "claims or session")
     private String of = "";
 
-    /** @param schemas the text of each schema by the name it is asked for */
-    SchemaCommand(Map<String, Supplier<String>> schemas) {
+    @Parameters(
+            index = "1",
+            arity = "0..1",
+            paramLabel = "FOLDER",
+            description = "Whose sessions declare conditions, which its claims may name (default: none).")
+    private Optional<Path> folder = Optional.empty();
+
+    /** @param schemas the text of each schema, from what sessions declare, by the name it is asked for */
+    SchemaCommand(Map<String, Function<Set<String>, String>> schemas) {
         this.schemas = new TreeMap<>(schemas);
     }
 
     @Override
-    public Integer call() {
-        Supplier<String> schema = schemas.get(of);
+    public Integer call() throws InputException, IOException {
+        Function<Set<String>, String> schema = schemas.get(of);
         if (schema == null) {
             String accepted = String.join(" and ", schemas.keySet());
             throw new ParameterException(
                     spec.commandLine(), "there is no schema of '" + of + "'; there are " + accepted);
         }
-        spec.commandLine().getOut().println(schema.get().stripTrailing());
+        spec.commandLine().getOut().println(schema.apply(declared()).stripTrailing());
         spec.commandLine().getOut().flush();
         return ExitCode.DONE;
+    }
+
+    private Set<String> declared() throws InputException, IOException {
+        Set<String> declared = new TreeSet<>();
+        if (folder.isPresent()) {
+            AuditedFolder.check(folder.get());
+            for (Session session : SessionReader.readAll(folder.get())) {
+                declared.addAll(session.declaredConditions());
+            }
+        }
+        return declared;
     }
 }

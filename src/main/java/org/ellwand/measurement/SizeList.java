@@ -16,8 +16,8 @@ import org.ellwand.input.YamlNode;
 import org.ellwand.words.Figures;
 
 /**
- * Reads sizes by bands. Every band must be covered once. An end that two ranges name belongs to the upper one, if that one
- * begins there: {@code 3 to 6 kHz} beside {@code 6 to 8 kHz} ends below 6 kHz, beside {@code above 6 kHz} it holds it.
+ * Reads sizes by bands. Every band must be covered once; both ends of {@code 3 to 6 kHz} are in it, that of
+ * {@code above 6 kHz} is not.
  */
 final class SizeList {
     static final List<String> KEYS = List.of("bands", "size");
@@ -44,7 +44,7 @@ final class SizeList {
         if (problems.size() > before) {
             return Optional.empty();
         }
-        List<Cause.Size> sizes = parts.stream().map(part -> size(part, parts)).toList();
+        List<Cause.Size> sizes = parts.stream().map(SizeList::size).toList();
         checkCover(list, sizes);
         return problems.size() > before ? Optional.empty() : Optional.of(sizes);
     }
@@ -73,14 +73,12 @@ final class SizeList {
         return Optional.empty();
     }
 
-    private static Cause.Size size(Part part, List<Part> all) {
+    private static Cause.Size size(Part part) {
         Interval hz = part.hz;
         double lower = rounded(hz.lower());
         double upper = rounded(hz.upper());
-        boolean nextBeginsThere = all.stream()
-                .anyMatch(other -> !other.equals(part) && !other.hz.lowerOpen() && rounded(other.hz.lower()) == upper);
         double from = hz.lowerOpen() ? Math.nextUp(lower) : Math.max(lower, 0);
-        double to = hz.upperOpen() || nextBeginsThere ? upper : Math.nextUp(upper);
+        double to = hz.upperOpen() ? upper : Math.nextUp(upper);
         return new Cause.Size(from, to, part.sizeDb);
     }
 
@@ -103,7 +101,9 @@ final class SizeList {
                         times == 0
                                 ? "the band of " + name
                                         + " has no size; the list covers every band once, from 'below ...' to 'above ...'"
-                                : "the band of " + name + " has " + times + " sizes; the list covers every band once");
+                                : "the band of " + name + " has " + times
+                                        + " sizes; the list covers every band once, as" + " 'below " + name
+                                        + "' beside '" + name + " to ...' does");
                 return;
             }
         }

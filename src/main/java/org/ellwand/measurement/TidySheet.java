@@ -99,8 +99,8 @@ final class TidySheet implements SheetUser {
     /** What an instrument writes above the header, or a header in other words. */
     private String noHeader() {
         return "this line is no header: it has neither a column '" + form.axisName() + "' nor a column '" + form.value()
-                + "'; where the header stands further down, name its line beside the file, as 'header line: 8'; known"
-                + " columns are " + String.join(", ", known());
+                + "'; where the header stands further down, name its line beside the file, as 'header line: 8'; cells"
+                + " are separated by commas, semicolons or tabs; known columns are " + String.join(", ", known());
     }
 
     private String unknown(SheetColumn column) {

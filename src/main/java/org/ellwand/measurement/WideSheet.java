@@ -99,9 +99,9 @@ final class WideSheet implements SheetUser {
 
     private String unlisted(SheetColumn column) {
         String name = "\"" + column.header().replace("\\", "\\\\").replace("\"", "\\\"") + "\"";
-        return "column " + name + " is neither listed nor ignored; add\n    ignore: [" + name
-                + "]\nor, with the conditions it was measured under,\n    columns:\n      " + name
-                + ": {setting: …, stimulus: …}";
+        return "column " + name + " is neither listed nor ignored; beside the file write 'ignore: [" + name
+                + "]', or under its 'columns' the line '" + name
+                + ": {setting: …, stimulus: …}' with what it was measured under";
     }
 
     private static String missing(String name, List<SheetColumn> header) {

@@ -11,6 +11,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.ellwand.amount.Amount;
 import org.ellwand.amount.Interval;
 import org.ellwand.amount.IntervalPhrase;
@@ -105,13 +106,29 @@ public final class PairSelection {
     /** What may be held against each other. */
     private record Group(Between between, List<Joined> first, List<Joined> second) {
         List<Pair> pairs() {
-            Map<Alike, List<Joined>> others = new HashMap<>();
-            second.forEach(other -> others.computeIfAbsent(Alike.of(other, between), k -> new ArrayList<>())
-                    .add(other));
-            return first.stream()
-                    .flatMap(one ->
-                            partners(one, others.getOrDefault(Alike.of(one, between), List.of()), between).stream())
-                    .toList();
+            Map<Alike, List<Joined>> ones = alike(first);
+            Map<Alike, List<Joined>> others = alike(second);
+            return first.stream().flatMap(one -> partners(one, ones, others)).toList();
+        }
+
+        private Map<Alike, List<Joined>> alike(List<Joined> side) {
+            Map<Alike, List<Joined>> alike = new HashMap<>();
+            side.forEach(one -> alike.computeIfAbsent(Alike.of(one, between), k -> new ArrayList<>())
+                    .add(one));
+            return alike;
+        }
+
+        /** Those of its own session; across sessions where either has none there, whichever is the first of the comparison. */
+        private Stream<Pair> partners(Joined one, Map<Alike, List<Joined>> ones, Map<Alike, List<Joined>> others) {
+            Alike key = Alike.of(one, between);
+            List<Joined> there = others.getOrDefault(key, List.of());
+            boolean alone = there.stream().noneMatch(other -> sameSession(one, other, between));
+            return there.stream()
+                    .filter(other -> alone
+                            || sameSession(one, other, between)
+                            || ones.getOrDefault(key, List.of()).stream()
+                                    .noneMatch(same -> sameSession(same, other, between)))
+                    .map(other -> Pair.of(one, other));
         }
     }
 
@@ -139,13 +156,6 @@ public final class PairSelection {
     private static Interval around(Amount level) {
         return Interval.of(
                 level.value() - SINGLE_LEVEL_HALF_WIDTH_DB, level.value() + SINGLE_LEVEL_HALF_WIDTH_DB, level.unit());
-    }
-
-    private static List<Pair> partners(Joined one, List<Joined> alike, Between between) {
-        List<Joined> within =
-                alike.stream().filter(o -> sameSession(one, o, between)).toList();
-        return (within.isEmpty() ? alike : within)
-                .stream().map(other -> Pair.of(one, other)).toList();
     }
 
     private static boolean sameSession(Joined one, Joined other, Between between) {

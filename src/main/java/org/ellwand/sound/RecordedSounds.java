@@ -65,7 +65,7 @@ public final class RecordedSounds {
         // One band, for there has to be one; the trace is what is wanted.
         SoundAnalysis analysis = new SoundAnalysis(Resolution.OCTAVE, 900, 1100, timeConstantS, everyS, weighting);
         SortedMap<String, double[]> numbers =
-                cache.get(part.file(), asked("trace", part) + analysis, () -> traced(part, analysis));
+                cache.get(part.file(), asked("trace that goes on", part) + analysis, () -> traced(part, analysis));
         return new RecordedTrace(list(numbers, "time"), list(numbers, "level"), faults(row(numbers, "faults")));
     }
 

@@ -17,6 +17,9 @@ import org.ellwand.input.InputException;
 public final class SoundMeter {
     static final int BLOCK = 1 << 15;
     private static final double FADE_S = 0.010;
+    /** So many time constants before a part its trace is followed, where the recording has them: it had not begun there. */
+    private static final double RUN_IN = 10;
+
     private static final double BAND_COST = 1;
     private static final double WEIGHTING_COST = 4;
 
@@ -76,13 +79,31 @@ public final class SoundMeter {
     public static SoundLevels measure(RecordedPart part, SoundAnalysis analysis, LevelListener listener)
             throws IOException, InputException {
         SoundMeter meter = new SoundMeter(part.file(), part.frames(), analysis, listener);
+        long before = Math.min(part.firstFrame(), (long) (RUN_IN * analysis.timeConstantS() * meter.rateHz));
+        if (before > 0) {
+            RecordedPart runIn = new RecordedPart(part.file(), part.channel(), part.firstFrame() - before, before);
+            SoundMeter ofRunIn = new SoundMeter(part.file(), before, analysis, LevelListener.NONE);
+            ofRunIn.feed(runIn);
+            meter.of(analysis.traced()).startFrom(ofRunIn.of(analysis.traced()));
+        }
+        meter.feed(part);
+        return meter.finish();
+    }
+
+    private void feed(RecordedPart part) throws IOException, InputException {
         double[] block = new double[BLOCK];
         try (SampleReader reader = part.open()) {
             for (int count = reader.read(block); count > 0; count = reader.read(block)) {
-                meter.feed(block, count);
+                feed(block, count);
             }
         }
-        return meter.finish();
+    }
+
+    private WeightedMeter of(Weighting weighting) {
+        return weightings.stream()
+                .filter(meter -> meter.weighting() == weighting)
+                .findFirst()
+                .orElseThrow();
     }
 
     private List<WeightedMeter> weightings(SoundAnalysis analysis, LevelListener listener) {

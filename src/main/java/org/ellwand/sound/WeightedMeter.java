@@ -24,6 +24,10 @@ final class WeightedMeter {
     private long seen;
     private long reports;
     private double weighted;
+    /** What the listener is told, which goes on from before the part. */
+    private double followed;
+
+    private boolean goesOn;
     private double energy;
     private double sum;
     private double peak;
@@ -72,7 +76,18 @@ final class WeightedMeter {
         }
     }
 
+    /** Lets the listener's levels go on from where another meter has come to. */
+    void startFrom(WeightedMeter earlier) {
+        followed = earlier.weighted;
+        goesOn = true;
+    }
+
     private void follow(int from, int to) {
+        double z = followed;
+        for (int i = from; goesOn && i < to; i++) {
+            z += share * (work[i] * work[i] - z);
+        }
+        followed = z < 1e-100 ? 0 : z;
         double y = weighted;
         double most = highest;
         double total = energy;
@@ -96,7 +111,7 @@ final class WeightedMeter {
 
     private void report() {
         reports++;
-        listener.level(seen / rateHz, 10 * Math.log10(weighted));
+        listener.level(seen / rateHz, 10 * Math.log10(goesOn ? followed : weighted));
         if (seen >= settledSamples) {
             histogram.add(weighted);
         }

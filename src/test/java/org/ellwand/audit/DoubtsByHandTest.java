@@ -58,9 +58,81 @@ class DoubtsByHandTest {
                 new NormalErrors(1),
                 false,
                 Bound.MEASURED);
-        Doubts.Judged judged = new Doubts.Judged(rule(stated), List.of(), sign, true, 0.95);
+        Doubts.Judged judged = new Doubts.Judged(rule(stated), List.of(), sign, 0, true, 0.95);
         return !Doubts.causing(List.of(finding), judged, new Decision(verdict, 0.5, point))
                 .isEmpty();
+    }
+
+    /** A spread fails by two bands, and a fault in either of them may have brought it about. */
+    @Test
+    void aPairOfBandsIsTouchedInEither() {
+        Points.One pair = new Points.One(
+                0,
+                0,
+                1,
+                OptionalDouble.of(8000),
+                OptionalDouble.of(125),
+                14,
+                new NormalErrors(1),
+                false,
+                Bound.MEASURED);
+        Rule spread = rule(ATTENUATION.replace("mean", "spread") + "at most 10 dB");
+        Doubts.Judged judged = new Doubts.Judged(spread, List.of(), -1, 0, true, 0.95);
+        for (double hz : new double[] {8000, 125}) {
+            assertThat(Doubts.causing(
+                            List.of(finding(Errs.HIDES_ATTENUATION, hz)), judged, new Decision(Verdict.FAIL, 0, pair)))
+                    .hasSize(1);
+        }
+        assertThat(Doubts.causing(
+                        List.of(finding(Errs.HIDES_ATTENUATION, 1000.0)), judged, new Decision(Verdict.FAIL, 0, pair)))
+                .isEmpty();
+    }
+
+    /** What a response is relative to enters every band of it, the other way round. */
+    @Test
+    void aFaultInTheReferenceMovesEveryBand() {
+        String response = "quantity: response, reference: mean of 250 Hz to 1 kHz, bands: 2 kHz to 8 kHz,"
+                + " statistic: every band, limit: at least -3 dB";
+        assertThat(causes(finding(Errs.HIDES_ATTENUATION, 250.0), response, 1, Verdict.FAIL, -5, 4000))
+                .isTrue();
+        assertThat(causes(finding(Errs.HIDES_ATTENUATION, 125.0), response, 1, Verdict.FAIL, -5, 4000))
+                .isFalse();
+        String atOne = response.replace("mean of 250 Hz to 1 kHz", "500 Hz");
+        assertThat(causes(finding(Errs.HIDES_ATTENUATION, 500.0), atOne, 1, Verdict.FAIL, -5, 4000))
+                .isTrue();
+    }
+
+    /** The product's own noise is at most what was read: of a noise that grows with it, a pass of "at most" stands. */
+    @ParameterizedTest
+    @CsvSource({
+        "at most 25 dB(A), PASS, 20, false",
+        "at most 15 dB(A), FAIL, 20, true",
+        "at least 15 dB(A), PASS, 20, true",
+        "at least 25 dB(A), FAIL, 20, false"
+    })
+    void ownNoiseEntersAsTheLevelInQuiet(String limit, Verdict verdict, double value, boolean caused) {
+        Finding noise = new Finding(
+                "own noise",
+                "yard",
+                "",
+                List.of(),
+                Remark.of("noise-not-told-apart"),
+                Errs.HIDES_ATTENUATION,
+                Finding.Consequence.BOUNDED);
+        Points.One point = new Points.One(
+                0,
+                0,
+                1,
+                OptionalDouble.empty(),
+                OptionalDouble.empty(),
+                value,
+                new NormalErrors(1),
+                false,
+                Bound.MEASURED);
+        Rule rule = rule("quantity: equivalent input noise, bands: 1 kHz to 2 kHz, limit: " + limit);
+        Doubts.Judged judged = new Doubts.Judged(rule, List.of(), -1, 1, true, 0.95);
+        assertThat(Doubts.causing(List.of(noise), judged, new Decision(verdict, 0.5, point)))
+                .hasSize(caused ? 1 : 0);
     }
 
     /** Attenuation falls with the level in place. What hides it makes it seem smaller than it is. */
@@ -167,6 +239,7 @@ class DoubtsByHandTest {
                 rule,
                 List.of(new Ready(subject, Resolution.OCTAVE, bands, List.of(), Map.of())),
                 -1,
+                0,
                 usesOpenEar,
                 0.95);
     }

@@ -213,11 +213,23 @@ class ClaimsReaderTest {
     @Test
     void readsEveryFileDirectlyInTheFolder() throws Exception {
         String text = ClaimsFolder.claim("untested because: no rig");
-        claims.with("b.yml", text).with("a.yaml", text).with("notes.txt", "no");
+        claims.with("b.yml", text.replaceFirst("product: .*", "product: Skerry Tide"))
+                .with("a.yaml", text)
+                .with("notes.txt", "no");
         Files.createDirectory(folder.resolve("claims/old.yaml"));
         assertThat(ClaimsFolder.reader().readAll(folder))
                 .extracting(Product::file)
                 .containsExactly("claims/a.yaml", "claims/b.yml");
+    }
+
+    @Test
+    void aProductHasOneFile() throws Exception {
+        String text = ClaimsFolder.claim("untested because: no rig");
+        claims.with("b.yaml", text).with("a.yaml", text);
+        assertThatThrownBy(() -> ClaimsFolder.reader().readAll(folder))
+                .hasMessage(
+                        "claims/b.yaml: is about 'Skerry', and so is claims/a.yaml: a product has one file, with all"
+                                + " its editions");
     }
 
     @Test

@@ -126,7 +126,8 @@ class MainTest {
                         new AuditCommand(new NoSteps(), new Progress(new java.io.PrintWriter(System.err), false)),
                         new AskCommand(new Progress(new java.io.PrintWriter(System.err), false)),
                         new PlanCommand(new Progress(new java.io.PrintWriter(System.err), false)),
-                        new SchemaCommand(Map.of("claims", () -> "{\"type\": \"object\"}\n", "session", () -> "{}")),
+                        new SchemaCommand(
+                                Map.of("claims", declared -> "{\"type\": \"object\"}\n", "session", declared -> "{}")),
                         new StartCommand(new Example("/org/ellwand/cli/example/"))),
                 args);
     }

@@ -37,7 +37,7 @@ class OutletTest {
     }
 
     private int schemaTo(OutputStream target) {
-        List<Object> commands = List.of(new SchemaCommand(Map.of("claims", () -> "{}")));
+        List<Object> commands = List.of(new SchemaCommand(Map.of("claims", declared -> "{}")));
         return Main.run(commands, new Outlet(target), new PrintWriter(err, true), "schema", "claims");
     }
 

@@ -192,16 +192,12 @@ class SessionReaderTest {
         assertThat(problems)
                 .containsExactly(
                         """
-                measurements/a.csv:1: column "ebbs" is neither listed nor ignored; add
-                    ignore: ["ebbs"]
-                or, with the conditions it was measured under,
-                    columns:
-                      "ebbs": {setting: …, stimulus: …}""", """
-                measurements/a.csv:1: column "flod \\"65\\" (1)" is neither listed nor ignored; add
-                    ignore: ["flod \\"65\\" (1)"]
-                or, with the conditions it was measured under,
-                    columns:
-                      "flod \\"65\\" (1)": {setting: …, stimulus: …}""", "measurements/a.yaml:13:75: no column is called 'ebb' (did you mean 'ebbs'?)");
+                        measurements/a.csv:1: column "ebbs" is neither listed nor ignored; beside the file write\
+                         'ignore: ["ebbs"]', or under its 'columns' the line\
+                         '"ebbs": {setting: …, stimulus: …}' with what it was measured under""", """
+                        measurements/a.csv:1: column "flod \\"65\\" (1)" is neither listed nor ignored; beside the file\
+                         write 'ignore: ["flod \\"65\\" (1)"]', or under its 'columns' the line\
+                         '"flod \\"65\\" (1)": {setting: …, stimulus: …}' with what it was measured under""", "measurements/a.yaml:13:75: no column is called 'ebb' (did you mean 'ebbs'?)");
     }
 
     @Test

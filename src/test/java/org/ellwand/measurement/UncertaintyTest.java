@@ -25,12 +25,12 @@ class UncertaintyTest {
     }
 
     @Test
-    void anEndThatTwoRangesNameBelongsToTheUpperOneIfThatBeginsThere() throws IOException, InputException {
+    void aRangeHoldsItsEndsAndWhatIsBelowOrAboveDoesNot() throws IOException, InputException {
         Cause cause = causes("""
                         uncertainty:
                           - cause: tube placement
                             size: [{bands: above 8 kHz, size: 3 dB}, {bands: below 3 kHz, size: 0.4 dB},
-                                   {bands: 3 to 6.3 kHz, size: 1.0 dB}, {bands: 6.3 to 8 kHz, size: 2.5 dB}]
+                                   {bands: 3 to 5 kHz, size: 1.0 dB}, {bands: 6.3 to 8 kHz, size: 2.5 dB}]
                             shared by: insertion
                         """.strip()).get(0);
         assertThat(cause.sizeAt(2500)).isEqualTo(0.4);

@@ -37,6 +37,7 @@ class WordsInTemplatesTest {
             Map.entry("OutputKind", "messages of errors"),
             Map.entry("OutputPlace", "messages of errors"),
             Map.entry("PageScript", "a message of an error"),
+            Map.entry("PlanFiles", "a message of an error"),
             Map.entry("Raster", "messages of errors"),
             Map.entry("ReportFolder", "messages of errors"),
             Map.entry("TemplateFault", "messages of errors"),

@@ -6,6 +6,7 @@ import static org.assertj.core.data.Offset.offset;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import org.ellwand.acoustics.Band;
 import org.ellwand.acoustics.Resolution;
 import org.ellwand.acoustics.Weighting;
@@ -154,5 +155,22 @@ class SoundMeterTest {
         assertThat(levels.isLongEnough(hundred)).isFalse();
         assertThat(levels.isLongEnough(hundredTwentyFive)).isTrue();
         assertThat(levels.scatterDb(hundredTwentyFive)).isCloseTo(4.3429 / Math.sqrt(29.07 * 0.2), offset(0.01));
+    }
+
+    /** The sound had not begun where a part of it begins: its trace goes on, and does not rise from nothing. */
+    @Test
+    void aTraceOfAPartGoesOnFromWhatWasBefore() throws Exception {
+        WavFile file = Sounds.file(folder, 48_000, Sounds.sine(1000, 0.5, 4, 48_000));
+        RecordedPart part = RecordedPart.of(file, Optional.of(1), Optional.of(2.0), Optional.of(3.0));
+        for (double timeConstantS : new double[] {SoundAnalysis.FAST_S, SoundAnalysis.SLOW_S, 0.005}) {
+            SoundAnalysis analysis = new SoundAnalysis(Resolution.OCTAVE, 900, 1100, timeConstantS, 0.01, Weighting.A);
+            List<Double> trace = new ArrayList<>();
+            SoundMeter.measure(part, analysis, (timeS, levelDb) -> trace.add(levelDb));
+            assertThat(trace).hasSize(100);
+            // Two time constants of 1 s are there: 10 lg(1 − e^(−2)) = −0.6 dB. With 5 ms the level follows the tone
+            // itself a little.
+            double lackingDb = timeConstantS == SoundAnalysis.SLOW_S ? 0.65 : 0.15;
+            assertThat(trace.get(0)).isCloseTo(10 * Math.log10(0.125), offset(lackingDb));
+        }
     }
 }
