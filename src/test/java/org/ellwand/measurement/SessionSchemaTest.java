@@ -35,6 +35,7 @@ class SessionSchemaTest {
             "settings switched not said",
             "size list in dB",
             "size list with a gap",
+            "size list whose ranges share an end",
             "size list with an overlap",
             "two causes of one name",
             "two levels of one weighting");
