@@ -154,4 +154,11 @@ class PhrasesTest {
                 .isInstanceOf(PhraseException.class)
                 .hasMessage("'-3 dB' is negative: a tolerance is how far from the number a value may lie");
     }
+
+    /** As it is copied from a page. */
+    @Test
+    void spacesThatDoNotBreakAreSpaces() throws PhraseException {
+        assertThat(Phrases.amount("10\u00A0dB")).isEqualTo(Phrases.amount("10 dB"));
+        assertThat(Phrases.interval("at\u00A0least 18\u202FdB")).isEqualTo(Phrases.interval("at least 18 dB"));
+    }
 }

@@ -266,4 +266,12 @@ class ScopeTest {
         }
         assertThat(all.sessions()).hasSize(2);
     }
+
+    /** Editions of one product, asked for of another: an audit of nothing would end well. */
+    @Test
+    void aScopeThatLeavesNoClaimIsRefused() throws Exception {
+        FolderContents all = FolderContents.read(folder);
+        assertThatThrownBy(() -> scope("Tide", "web", "", "").check(all.products(), all.sessions()))
+                .hasMessage("--edition: nothing is left to judge: no claim is of what was asked for");
+    }
 }

@@ -3,6 +3,8 @@ package org.ellwand.cli;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.io.IOException;
+import java.io.PrintWriter;
+import java.io.Writer;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
@@ -85,6 +87,21 @@ class MainTest {
     void anArgumentIsTakenAsItIsAndNotAsAFileOfArguments() throws IOException {
         Path arguments = Files.writeString(temp.resolve("arguments"), "claims");
         assertThat(run("schema", "@" + arguments).err()).startsWith("ellwand schema: there is no schema of '@");
+    }
+
+    /** What the sessions of a folder declare, its claims may name, and an editor is to know. */
+    @Test
+    void theSchemaKnowsWhatTheSessionsOfAFolderDeclare(@TempDir Path folder) throws IOException {
+        Files.createDirectories(folder.resolve("claims"));
+        Files.createDirectories(folder.resolve("measurements"));
+        Files.writeString(folder.resolve("measurements/a.yaml"), "session: a\nconditions: [washes]\n");
+        List<Object> commands = Main.commands(new PrintWriter(Writer.nullWriter()));
+        assertThat(CommandLineRun.of(commands, "schema", "claims", folder.toString())
+                        .out())
+                .contains("\"washes\"");
+        assertThat(CommandLineRun.of(Main.commands(new PrintWriter(Writer.nullWriter())), "schema", "claims")
+                        .out())
+                .doesNotContain("\"washes\"");
     }
 
     @Test
