@@ -5,8 +5,6 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.List;
-import java.util.Set;
-import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.ellwand.claim.ClaimsReader;
 import org.ellwand.claim.Product;
@@ -47,10 +45,7 @@ public record FolderContents(List<Product> products, List<Session> sessions, Lis
     public static FolderContents read(Path folder) throws InputException, IOException {
         Hashing hashing = new Hashing(folder);
         List<Session> sessions = SessionReader.readAll(folder, hashing::begin);
-        Set<String> declared = sessions.stream()
-                .flatMap(session -> session.declaredConditions().stream())
-                .collect(Collectors.toUnmodifiableSet());
-        List<Product> products = new ClaimsReader(Quantities.forms(), declared).readAll(folder);
+        List<Product> products = new ClaimsReader(Quantities.forms(), Session.declaredBy(sessions)).readAll(folder);
         Collection<String> files = new ArrayList<>(targets(products));
         products.forEach(product -> files.add(product.file()));
         sessions.forEach(session -> files.add(session.file()));

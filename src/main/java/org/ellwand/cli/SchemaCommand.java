@@ -7,7 +7,6 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.SortedMap;
 import java.util.TreeMap;
-import java.util.TreeSet;
 import java.util.concurrent.Callable;
 import java.util.function.Function;
 import org.ellwand.input.InputException;
@@ -63,13 +62,10 @@ final class SchemaCommand implements Callable<Integer> {
     }
 
     private Set<String> declared() throws InputException, IOException {
-        Set<String> declared = new TreeSet<>();
-        if (folder.isPresent()) {
-            AuditedFolder.check(folder.get());
-            for (Session session : SessionReader.readAll(folder.get())) {
-                declared.addAll(session.declaredConditions());
-            }
+        if (folder.isEmpty()) {
+            return Set.of();
         }
-        return declared;
+        AuditedFolder.check(folder.get());
+        return Session.declaredBy(SessionReader.readAll(folder.get()));
     }
 }

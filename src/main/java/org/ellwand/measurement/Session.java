@@ -4,7 +4,9 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.TreeSet;
 import java.util.function.Predicate;
+import java.util.stream.Collectors;
 import org.ellwand.acoustics.Resolution;
 import org.ellwand.amount.Unit;
 
@@ -127,5 +129,16 @@ public record Session(
      */
     public Optional<Stimulus> stimulusOf(Conditions conditions) {
         return conditions.get(ConditionNames.STIMULUS).map(stimuli::get);
+    }
+
+    /**
+     * {@return the conditions that any of some sessions declares, sorted}
+     *
+     * @param sessions of a folder
+     */
+    public static Set<String> declaredBy(List<Session> sessions) {
+        return sessions.stream()
+                .flatMap(session -> session.declaredConditions().stream())
+                .collect(Collectors.toCollection(TreeSet::new));
     }
 }

@@ -8,6 +8,7 @@ import org.ellwand.input.Place;
  * @param expected what stands in it, for a message: {@code a level in dB SPL}
  */
 record ValueColumn(SheetColumn column, SheetNumbers numbers, String expected, String file, Found problems) {
+    /** In the unit of the column, dB, s or ms: beyond all that is measured, and far below what sums and figures can hold. */
     private static final double MOST = 1e9;
 
     /** The number of a row; NaN where the cell is empty or (reported) wrong. */

@@ -1,14 +1,10 @@
 package org.ellwand.quantity;
 
-import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
-import java.util.Optional;
-import java.util.stream.IntStream;
 import org.ellwand.acoustics.Band;
 import org.ellwand.acoustics.Energy;
 import org.ellwand.acoustics.Resolution;
-import org.ellwand.acoustics.Spectrum;
 import org.ellwand.amount.Interval;
 import org.ellwand.amount.Unit;
 import org.ellwand.claim.Reference;
@@ -25,7 +21,7 @@ final class SpectralComputation implements Computation {
 
     private final Outcome outcome;
     private final List<Band> bands;
-    private final List<Part> parts;
+    private final List<SpectralPart> parts;
     private final double[] weightingDb;
     private final double[] slopeWeights;
     private final double[] curve;
@@ -35,7 +31,9 @@ final class SpectralComputation implements Computation {
     SpectralComputation(Formula.Task task, Roles roles, List<CurvePart> curveParts, ReadingIndex index) {
         outcome = task.outcome();
         bands = task.bands();
-        parts = curveParts.stream().map(p -> new Part(p, roles, task, index)).toList();
+        parts = curveParts.stream()
+                .map(p -> new SpectralPart(p, roles, task, index))
+                .toList();
         int size = task.bands().size();
         weightingDb = outcome == Outcome.OVERALL
                 ? task.bands().stream()
@@ -45,7 +43,7 @@ final class SpectralComputation implements Computation {
         slopeWeights = outcome == Outcome.SLOPE ? slopeWeights(task.bands()) : new double[0];
         curve = new double[size];
         part = new double[size];
-        linear = outcome != Outcome.OVERALL && parts.stream().noneMatch(Part::sumsBands);
+        linear = outcome != Outcome.OVERALL && parts.stream().noneMatch(SpectralPart::sumsBands);
     }
 
     @Override
@@ -61,7 +59,7 @@ final class SpectralComputation implements Computation {
     @Override
     public List<Integer> readings() {
         return parts.stream()
-                .flatMapToInt(Part::readings)
+                .flatMapToInt(SpectralPart::readings)
                 .distinct()
                 .sorted()
                 .boxed()
@@ -72,7 +70,7 @@ final class SpectralComputation implements Computation {
     public void compute(double[][] levelsDb, double[] out) {
         Arrays.fill(curve, 0);
         double overall = 0;
-        for (Part each : parts) {
+        for (SpectralPart each : parts) {
             each.compute(levelsDb, part);
             if (outcome == Outcome.OVERALL) {
                 overall += each.sign() * overall(part);
@@ -175,120 +173,6 @@ final class SpectralComputation implements Computation {
         double mean = Arrays.stream(x).average().orElse(0);
         double square = Arrays.stream(x).map(v -> (v - mean) * (v - mean)).sum();
         return Arrays.stream(x).map(v -> square == 0 ? 0 : (v - mean) / square).toArray();
-    }
-
-    /** A curve part with its places looked up once. */
-    private static final class Part {
-        private final double sign;
-        private final List<Term> terms = new ArrayList<>();
-        private final double[] constant;
-        private boolean sumsBands;
-        private final Optional<ReferenceTerm> reference;
-
-        Part(CurvePart part, Roles roles, Formula.Task task, ReadingIndex index) {
-            sign = part.sign();
-            addTerm(part.inPlace(), roles.inPlace(), task.bands(), index);
-            addTerm(part.openEar(), roles.openEar(), task.bands(), index);
-            addTerm(part.field(), roles.field(), task.bands(), index);
-            addTerm(part.quiet(), roles.quiet(), task.bands(), index);
-            constant = constants(part.constant(), task.bands());
-            reference = part.reference().map(r -> new ReferenceTerm(part, roles, task, r, index));
-        }
-
-        private void addTerm(double factor, Curve curve, List<Band> bands, ReadingIndex index) {
-            if (factor != 0) {
-                terms.add(new Term(factor, curve.at(bands, index)));
-                sumsBands |= curve.sumsBands();
-            }
-        }
-
-        double sign() {
-            return sign;
-        }
-
-        boolean sumsBands() {
-            return sumsBands;
-        }
-
-        IntStream readings() {
-            return IntStream.concat(
-                    terms.stream().flatMapToInt(term -> term.curve().readings()),
-                    reference.stream().flatMapToInt(r -> r.part.readings()));
-        }
-
-        void addSlopes(double factor, int bands, Curve.Slopes slopes) {
-            terms.forEach(term -> term.curve().addSlopes(factor * term.factor(), slopes));
-            reference.ifPresent(r ->
-                    r.part.addSlopes(-factor / r.scratch.length, r.scratch.length, (reading, at, b, slope) -> {
-                        for (int band = 0; band < bands; band++) {
-                            slopes.add(reading, at, band, slope);
-                        }
-                    }));
-        }
-
-        void addShape(Shape shape) {
-            shape.number(sign);
-            shape.number(terms.size());
-            for (Term term : terms) {
-                shape.number(term.factor());
-                term.curve().addShape(shape);
-            }
-            reference.ifPresent(r -> {
-                shape.number(r.scratch.length);
-                r.part.addShape(shape);
-            });
-        }
-
-        void compute(double[][] levelsDb, double[] out) {
-            System.arraycopy(constant, 0, out, 0, out.length);
-            for (Term term : terms) {
-                term.curve().addTo(out, term.factor(), levelsDb);
-            }
-            if (reference.isPresent()) {
-                double level = reference.get().level(levelsDb);
-                for (int b = 0; b < out.length; b++) {
-                    out[b] -= level;
-                }
-            }
-        }
-    }
-
-    /** A curve with its factor. */
-    private record Term(double factor, Curve.Located curve) {}
-
-    /** The mean level of a part over its reference bands. */
-    private static final class ReferenceTerm {
-        private final Part part;
-        private final double[] scratch;
-
-        ReferenceTerm(CurvePart part, Roles roles, Formula.Task task, Reference reference, ReadingIndex index) {
-            List<Band> bands = referenceBands(reference, task.resolution());
-            CurvePart absolute = new CurvePart(
-                    1, part.inPlace(), part.openEar(), part.field(), part.quiet(), part.constant(), Optional.empty());
-            this.part = new Part(
-                    absolute,
-                    roles,
-                    new Formula.Task(task.resolution(), bands, task.outcome(), task.weighting()),
-                    index);
-            scratch = new double[bands.size()];
-        }
-
-        double level(double[][] levelsDb) {
-            part.compute(levelsDb, scratch);
-            return Arrays.stream(scratch).sum() / scratch.length;
-        }
-    }
-
-    private static double[] constants(Optional<Spectrum> constant, List<Band> bands) {
-        if (constant.isEmpty()) {
-            return new double[bands.size()];
-        }
-        return bands.stream()
-                .mapToDouble(b -> constant.flatMap(
-                                c -> TargetCurve.in(b.resolution(), c).at(b))
-                        .map(Spectrum.Level::levelDb)
-                        .orElse(0.0))
-                .toArray();
     }
 
     /** The bands whose mean a response is relative to. */
