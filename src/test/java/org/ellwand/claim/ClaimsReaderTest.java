@@ -7,6 +7,9 @@ import static org.assertj.core.api.Assertions.entry;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Locale;
+import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 import org.ellwand.amount.Interval;
 import org.ellwand.amount.Unit;
 import org.junit.jupiter.api.BeforeEach;
@@ -230,6 +233,22 @@ class ClaimsReaderTest {
                 .hasMessage(
                         "claims/b.yaml: is about 'Skerry', and so is claims/a.yaml: a product has one file, with all"
                                 + " its editions");
+    }
+
+    /** What a file may hold is measured in its characters; claims are not counted. */
+    @Test
+    void aFileHoldsAsManyClaimsAsItsCharactersLet() throws Exception {
+        String each = """
+                  - id: c%d
+                    edition: box
+                    quote: Takes 22 dB off.
+                    stated: {quantity: attenuation, setting: flood, limit: 22 dB}
+                    assumed: {tolerance: 4 dB, level: 94 dB SPL, bands: 125 Hz to 8 kHz, statistic: mean, ears: each}
+                """;
+        String many = IntStream.range(0, 4000)
+                .mapToObj(i -> String.format(Locale.ROOT, each, i))
+                .collect(Collectors.joining());
+        assertThat(claims.read(ClaimsFolder.HEAD + "claims:\n" + many).claims()).hasSize(4000);
     }
 
     @Test
