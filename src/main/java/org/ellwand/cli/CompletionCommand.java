@@ -12,7 +12,7 @@ import picocli.CommandLine.Spec;
         name = "completion",
         description = "Prints the script by which bash and zsh complete commands and options.",
         footer = {"", "Example: complete in this shell:", "  source <(ellwand completion)"})
-final class CompletionCommand implements Callable<Integer> {
+final class CompletionCommand implements Callable<Integer>, OfAllCommands {
     @Spec
     private CommandSpec spec = CommandSpec.create();
 

@@ -102,7 +102,7 @@ public final class Main implements Callable<Integer> {
     static int run(List<Object> commands, PrintWriter out, PrintWriter err, String... args) {
         Failures failures = failures(err);
         CommandLine line = new CommandLine(new Main());
-        commands.forEach(line::addSubcommand);
+        asked(commands, args).forEach(line::addSubcommand);
         Argument.register(line);
         // After the commands are there: these reach down to them.
         line.setOut(Plain.over(out))
@@ -118,6 +118,20 @@ public final class Main implements Callable<Integer> {
         } catch (Error fatal) {
             return failures.print(fatal);
         }
+    }
+
+    /**
+     * The command that the first word names, alone where it is enough: what options each has is worked out anew at every start,
+     * and takes as long as reading a small folder.
+     */
+    private static List<Object> asked(List<Object> commands, String... args) {
+        return commands.stream()
+                .filter(command -> args.length > 0 && !(command instanceof OfAllCommands))
+                .filter(command ->
+                        command.getClass().getAnnotation(Command.class).name().equals(args[0]))
+                .findFirst()
+                .map(List::of)
+                .orElse(commands);
     }
 
     /** Without a command there is nothing to do. */

@@ -11,7 +11,7 @@ import picocli.CommandLine.Spec;
         name = "manual",
         description = "Prints a manual page for man.",
         footer = {"", "Example: read it:", "  ellwand manual > ellwand.1 && man ./ellwand.1"})
-final class ManualCommand implements Callable<Integer> {
+final class ManualCommand implements Callable<Integer>, OfAllCommands {
     @Spec
     private CommandSpec spec = CommandSpec.create();
 
