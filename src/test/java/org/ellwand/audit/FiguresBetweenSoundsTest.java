@@ -71,4 +71,10 @@ class FiguresBetweenSoundsTest {
         assertThat(none.verdict()).isEqualTo(Verdict.UNTESTED);
         assertThat(none.reason().orElseThrow()).contains("held against nothing (0)");
     }
+
+    @Test
+    void aFigureThatWasNeverReadIsNamedWithTheNearest() throws Exception {
+        assertThat(judged("of: batery life, limit: at least 12 h").notes())
+                .containsExactly("nothing was measured under figure 'batery life' (did you mean 'battery life'?)");
+    }
 }
