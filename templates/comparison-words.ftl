@@ -3,9 +3,10 @@
 <#function amount x unit><#if !(x?is_number)><#return "–"></#if><#local d = decimals(x, unit)><#local t = (d == 0)?then(x?string["0"]?replace("-", "−"), signed(x, d))><#return (unit == "")?then(t, t + " " + unit)></#function>
 <#-- As many decimals as the uncertainty calls for. -->
 <#function fine x u unit><#if !unit?starts_with("dB") || !(u?is_number) || 2 * u lt 0.0005 || 2 * u gte 0.2><#return amount(x, unit)></#if><#return signed(x, (2 * u gte 0.02)?then(2, 3)) + " " + unit></#function>
-<#function shifted s unit><#local t = fine(s.value, s.standardUncertainty, unit)><#return (s.value > 0)?then("+" + t, t)></#function>
-<#function expanded s unit><#return fine(2 * s.standardUncertainty, s.standardUncertainty, unit)></#function>
-<#function moved x unit><#local t = amount(x, unit)><#return (x > 0)?then("+" + t, t)></#function>
+<#-- Two levels differ by decibels, whatever they refer to. -->
+<#function difference unit><#return unit?starts_with("dB")?then("dB", unit)></#function>
+<#function shifted s unit><#local t = fine(s.value, s.standardUncertainty, difference(unit))><#return (s.value > 0)?then("+" + t, t)></#function>
+<#function expanded s unit><#return fine(2 * s.standardUncertainty, s.standardUncertainty, difference(unit))></#function>
 <#function chance p><#if !(p?is_number)><#return ""></#if><#if p < 0.001><#return "less than 0.001"></#if><#return p?string["0.000"]></#function>
 <#function hertz hz><#return (hz gte 1000)?then((hz / 1000)?c + " kHz", hz?c + " Hz")></#function>
 <#function at side><#if side.hz?is_number><#return " at " + hertz(side.hz)></#if><#return ""></#function>
@@ -23,8 +24,8 @@
 </#function>
 <#function isOne c><#return c.shift?has_content && c.shift.units.first == 0></#function>
 <#-- The values of the cell that decides the second, so that the shift is their difference. -->
-<#function before c><#return isOne(c)?then(amount(c.shift.first, c.unit), amount(c.first.value, c.unit))></#function>
-<#function decidedElse c><#if !isOne(c)><#return ""></#if><#local decided = amount(c.first.value, c.unit)><#return (decided == before(c))?then("", "; the first was decided by another, " + decided)></#function>
+<#function before c><#return isOne(c)?then(amount(c.shift.first, c.unit), amount(c.first.value, c.first.unit))></#function>
+<#function decidedElse c><#if !isOne(c)><#return ""></#if><#local decided = amount(c.first.value, c.first.unit)><#return (decided == before(c))?then("", "; the first was decided by another, " + decided)></#function>
 <#function after c><#return isOne(c)?then(amount(c.shift.second, c.unit), amount(c.second.value, c.unit))></#function>
 <#function movedCells c><#return c.cells?filter(s -> s.moreThanNoise)></#function>
 <#function othersMoved c><#return (c.shift?has_content && !c.shift.moreThanNoise && movedCells(c)?size gt 0)?then("; elsewhere more than noise, see below", "")></#function>

@@ -5,15 +5,18 @@
 **Correction<#if dated != ""> of ${dated}</#if>.** <#if changed?size == 0>No verdict changed<#elseif changed?size == 1>One verdict changed<#else>${changed?size} verdicts changed</#if> between ${first} and ${second}.
 
 <#list changed as x>
-- ${x.p.second}<#if x.c.second.words != "">, ${said(x.c.second)}<#else>, ${x.c.id}</#if>: an earlier version of this article said *${x.c.first.verdict}*<#if x.c.first.value?is_number> (${amount(x.c.first.value, x.c.unit)})</#if>; it is *${x.c.second.verdict}*<#if x.c.second.value?is_number> (${amount(x.c.second.value, x.c.unit)})</#if>.<#if !x.c.sameWords> The maker's words, or how we read them, are not the same in both.</#if>
+- ${x.p.second}<#if x.c.second.words != "">, ${said(x.c.second)}<#else>, ${x.c.id}</#if>: an earlier version of this article said *${x.c.first.verdict}*<#if x.c.first.value?is_number> (${amount(x.c.first.value, x.c.first.unit)})</#if>; it is *${x.c.second.verdict}*<#if x.c.second.value?is_number> (${amount(x.c.second.value, x.c.unit)})</#if>.<#if !x.c.sameWords> The maker's words, or how we read them, are not the same in both.</#if>
 </#list>
 <#assign figures = []>
 <#list products as p><#list p.claims as c><#if c.change == "same" && c.shift?has_content && c.shift.moreThanNoise><#assign figures = figures + [{"p": p, "c": c}]></#if></#list></#list>
 <#if figures?has_content>
+<#if changed?has_content>
+
+</#if>
 Figures that moved by more than noise, with the verdict as before:
 
 <#list figures as x>
-- ${x.p.second}<#if x.c.second.words != "">, ${said(x.c.second)}<#else>, ${x.c.id}</#if>: <#if x.c.first.value?is_number>${amount(x.c.first.value, x.c.unit)}<#else>–</#if> before, ${amount(x.c.second.value, x.c.unit)} now.
+- ${x.p.second}<#if x.c.second.words != "">, ${said(x.c.second)}<#else>, ${x.c.id}</#if>: <#if x.c.first.value?is_number>${amount(x.c.first.value, x.c.first.unit)}<#else>–</#if> before, ${amount(x.c.second.value, x.c.unit)} now.
 </#list>
 </#if>
 

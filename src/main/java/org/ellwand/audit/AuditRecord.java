@@ -103,12 +103,14 @@ public record AuditRecord(List<OfProduct> products, List<Audit.Input> inputs) {
      * @param value unit of the limit; absent where untested
      * @param standardUncertainty unit of the limit; absent where nothing tells it
      * @param contributions what makes up the uncertainty
+     * @param hz centres of the bands that were judged, as far as they are kept
      */
     public record OfCell(
             Map<String, String> conditions,
             OptionalDouble value,
             OptionalDouble standardUncertainty,
-            List<Contribution> contributions) {
+            List<Contribution> contributions,
+            List<Double> hz) {
         /**
          * Copies what is listed.
          *
@@ -116,8 +118,10 @@ public record AuditRecord(List<OfProduct> products, List<Audit.Input> inputs) {
          * @param value unit of the limit; absent where untested
          * @param standardUncertainty unit of the limit; absent where nothing tells it
          * @param contributions what makes up the uncertainty
+         * @param hz centres of the bands that were judged
          */
         public OfCell {
+            hz = List.copyOf(hz);
             conditions = Map.copyOf(conditions);
             contributions = List.copyOf(contributions);
         }

@@ -144,7 +144,14 @@ public final class AuditRecordReader {
                 conditions,
                 number(node, "value"),
                 number(node, "standardUncertainty"),
-                list(node, "contributions", this::contribution));
+                list(node, "contributions", this::contribution),
+                centres(node.path("bands")));
+    }
+
+    private static List<Double> centres(JsonNode bands) {
+        List<Double> hz = new ArrayList<>();
+        bands.forEach(band -> number(band, "hz").ifPresent(hz::add));
+        return hz;
     }
 
     private Contribution contribution(JsonNode node) throws InputException {

@@ -11,6 +11,9 @@ import java.util.OptionalInt;
  * @param degreesOfFreedom of a scatter that was observed, whose draws are a scaled t; absent for a declared cause
  */
 public record Contribution(String cause, String instance, double effect, OptionalInt degreesOfFreedom) {
+    /** The cause of what a single figure was declared to be uncertain by. */
+    public static final String OF_FIGURE = "uncertainty of the figure";
+
     /**
      * Of a declared cause.
      *

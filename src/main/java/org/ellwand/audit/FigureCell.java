@@ -12,8 +12,15 @@ import org.ellwand.words.Remark;
  *
  * @param value in the unit of the limit where it can be turned into it
  * @param errors absent where nothing tells the spread
+ * @param contributions what makes up their uncertainty
  * @param count how many figures went into it
  * @param caps why nothing about it may be firmer than marginal
  */
 record FigureCell(
-        Conditions conditions, double value, Unit unit, Optional<Errors> errors, int count, List<Remark> caps) {}
+        Conditions conditions,
+        double value,
+        Unit unit,
+        Optional<Errors> errors,
+        List<Contribution> contributions,
+        int count,
+        List<Remark> caps) {}

@@ -180,7 +180,7 @@ final class FigureJudge {
                     List.of(),
                     List.of(),
                     List.of(),
-                    List.of()));
+                    known ? cells.get(i).contributions() : List.of()));
         }
         return results;
     }

@@ -32,12 +32,17 @@ final class FigureMeans {
 
     /** Absent where a side is a single one, which tells nothing of others. */
     Optional<Errors> errors() {
+        return scatters().isEmpty() ? Optional.empty() : Optional.of(new MixedErrors(0, scatters()));
+    }
+
+    /** One of either side; none where a side is a single one. */
+    List<Scatter> scatters() {
         if (first.length < 2 || second.length < 2) {
-            return Optional.empty();
+            return List.of();
         }
         double ofFirst = ratio ? 1 / Math.abs(mean(second)) : 1;
         double ofSecond = ratio ? Math.abs(value() / mean(second)) : 1;
-        return Optional.of(new MixedErrors(0, List.of(scatter(first, ofFirst), scatter(second, ofSecond))));
+        return List.of(scatter(first, ofFirst), scatter(second, ofSecond));
     }
 
     private static Scatter scatter(double[] side, double factor) {

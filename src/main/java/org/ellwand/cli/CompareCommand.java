@@ -11,6 +11,7 @@ import java.util.Set;
 import java.util.SortedMap;
 import java.util.TreeMap;
 import java.util.concurrent.Callable;
+import java.util.stream.Collectors;
 import org.ellwand.amount.Amount;
 import org.ellwand.amount.PhraseException;
 import org.ellwand.amount.Phrases;
@@ -76,7 +77,10 @@ final class CompareCommand implements Callable<Integer> {
             description = "Two values count as the same within it, as 1 dB (default: not asked).")
     private Optional<String> margin = Optional.empty();
 
-    @Option(names = "--fail-on", paramLabel = "worse", description = "Ends with exit code 1 where a verdict got worse.")
+    @Option(
+            names = "--fail-on",
+            paramLabel = "worse",
+            description = "Ends with exit code 1 where a verdict got worse, or what was tested is not any more.")
     private Optional<String> failOn = Optional.empty();
 
     @Option(
@@ -148,13 +152,14 @@ final class CompareCommand implements Callable<Integer> {
         check(first);
         check(second);
         ReportFolder place = ReportFolder.at(out, Path.of(""), OutputKind.COMPARISON);
+        Comparer comparer = new Comparer(within);
         Comparison comparison = progress.during(
                 "comparing ...",
-                () -> new Comparer(within)
-                        .compare(
-                                record(first, firstScope.scope(), "--first-"),
-                                record(second, secondScope.scope(), "--second-")));
+                () -> comparer.compare(
+                        record(first, firstScope.scope(), "--first-"),
+                        record(second, secondScope.scope(), "--second-")));
         read.clear();
+        refuseMargin(comparer.unfitting(comparison));
         place.write(files(comparison));
         say(comparison);
         return failOn.isPresent() && comparison.isWorse() ? ExitCode.CONDITION_MET : ExitCode.DONE;
@@ -183,6 +188,18 @@ final class CompareCommand implements Callable<Integer> {
             throw new ParameterException(spec.commandLine(), "--margin: " + e.getMessage());
         }
         throw new ParameterException(spec.commandLine(), "--margin takes an amount above 0, as 1 dB");
+    }
+
+    /** A margin that no claim can use would be printed and not applied. */
+    private void refuseMargin(Set<String> units) {
+        if (!units.isEmpty()) {
+            String all = units.stream()
+                    .map(unit -> unit.isEmpty() ? "plain numbers" : unit)
+                    .collect(Collectors.joining(", "));
+            throw new ParameterException(
+                    spec.commandLine(),
+                    "--margin " + margin.orElse("") + " fits no claim that both have: they are in " + all);
+        }
     }
 
     /** @param options how those begin that narrow this side */

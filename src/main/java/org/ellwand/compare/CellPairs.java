@@ -81,7 +81,10 @@ final class CellPairs {
                 conditions,
                 first.value().orElseThrow(),
                 second.value().orElseThrow(),
-                shifts.of(first, second, comparable || units.isPresent()),
+                shifts.of(
+                        first,
+                        second,
+                        (comparable || units.isPresent()) && first.hz().equals(second.hz())),
                 units);
     }
 }

@@ -7,6 +7,9 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.Set;
+import java.util.TreeSet;
+import java.util.stream.Collectors;
 import org.ellwand.amount.Amount;
 import org.ellwand.amount.Unit;
 import org.ellwand.audit.AuditRecord;
@@ -113,6 +116,22 @@ public final class Comparer {
         Unit wanted = of.isLevel() ? Unit.DB : of;
         Optional<Amount> fitting = margin.filter(a -> a.unit().dimension() == wanted.dimension());
         return fitting.isPresent() ? OptionalDouble.of(fitting.get().in(wanted)) : OptionalDouble.empty();
+    }
+
+    /**
+     * {@return the units that the margin is none of, where it serves no claim at all; empty where it serves one, where none was
+     * stated, and where no claim is in both}
+     *
+     * @param comparison what was found
+     */
+    public Set<String> unfitting(Comparison comparison) {
+        Set<String> units = comparison.products().stream()
+                .flatMap(product -> product.claims().stream())
+                .map(claim -> claim.second().unit())
+                .collect(Collectors.toCollection(TreeSet::new));
+        boolean serves = margin.isEmpty()
+                || units.stream().anyMatch(unit -> marginIn(unit).isPresent());
+        return serves ? Set.of() : units;
     }
 
     private static Optional<ClaimComparison.OfCell> deciding(

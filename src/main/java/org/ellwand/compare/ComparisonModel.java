@@ -100,6 +100,7 @@ public final class ComparisonModel {
         model.put("rule", claim.rule().orElse(""));
         model.put("verdict", claim.verdict().word());
         model.put("value", number(claim.value()));
+        model.put("unit", claim.unit());
         model.put("probability", number(claim.probability()));
         model.put("hz", number(claim.hz()));
         return model;

@@ -15,6 +15,11 @@ record Draw(String cause, String instance) {
         return new Draw(contribution.cause(), contribution.instance());
     }
 
+    /** Whether it moves one figure alone. */
+    boolean isOfFigure() {
+        return cause.equals(Contribution.OF_FIGURE);
+    }
+
     /** Whether it moves all units and products alike. Ids of insertions hold within one of them: equal ids are two insertions. */
     boolean isOfAllUnits() {
         int slash = instance.indexOf('/');

@@ -98,7 +98,8 @@ final class LotShift {
                 conditions,
                 OptionalDouble.of(mean),
                 known ? OptionalDouble.of(0) : OptionalDouble.empty(),
-                scattering.map(x -> with(common, scatter(x))).orElse(common));
+                scattering.map(x -> with(common, scatter(x))).orElse(common),
+                units.values().iterator().next().hz());
     }
 
     private static List<Contribution> with(List<Contribution> common, Contribution scatter) {

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.OptionalDouble;
+import java.util.function.Predicate;
 import org.ellwand.audit.AuditRecord;
 import org.ellwand.audit.Contribution;
 import org.ellwand.statistics.Errors;
@@ -38,7 +39,12 @@ final class Shifts {
             return new Shift(value, none, none, none, none, none, !comparable);
         }
         boolean same = isSame(first, second, "unit") && isSame(first, second, "device");
-        return shift(value, errors(first, second, comparable, same), comparable);
+        // A figure that reads otherwise was read again.
+        boolean again = value != 0;
+        return shift(
+                value,
+                errors(first, second, comparable, draw -> draw.isOfFigure() ? !again : same || draw.isOfAllUnits()),
+                comparable);
     }
 
     /** Two sums of the same numbers differ in their last digits: that is no shift. */
@@ -72,9 +78,9 @@ final class Shifts {
                 first.conditions().get(condition), second.conditions().get(condition));
     }
 
-    /** @param same whether both are of one unit of one product, so that equal ids of insertions are one insertion */
+    /** @param shared which draws of the same name are one */
     private static Errors errors(
-            AuditRecord.OfCell first, AuditRecord.OfCell second, boolean comparable, boolean same) {
+            AuditRecord.OfCell first, AuditRecord.OfCell second, boolean comparable, Predicate<Draw> shared) {
         Map<Draw, Double> effects = new LinkedHashMap<>();
         List<Scatter> scatters = new ArrayList<>();
         double square = 0;
@@ -89,7 +95,7 @@ final class Shifts {
             Draw draw = Draw.of(one);
             if (one.degreesOfFreedom().isPresent()) {
                 scatters.add(new Scatter(one.degreesOfFreedom().getAsInt(), one.effect()));
-            } else if (comparable && effects.containsKey(draw) && (same || draw.isOfAllUnits())) {
+            } else if (comparable && effects.containsKey(draw) && shared.test(draw)) {
                 double left = effects.getOrDefault(draw, 0.0) - one.effect();
                 effects.put(draw, left);
             } else {

@@ -47,6 +47,7 @@ class AuditRecordReaderTest {
                  "rule": {"text": "mean attenuation", "unit": "dB"}, "verdict": "marginal", "probability": 0.5,
                  "value": 14.5, "standardUncertainty": 0.8, "point": {"hz": 125}, "cells": [
                    {"conditions": {"ear": "crew-01-left", "setting": "flood"}, "value": 14.5, "standardUncertainty": 0.7,
+                    "bands": [{"hz": 125, "value": 14.5}, {"hz": 250, "value": 15}],
                     "contributions": [
                       {"cause": "insertion", "instance": "yard/1", "effect": 0.6},
                       {"cause": "observed scatter", "instance": "insertions", "effect": 0.5, "degreesOfFreedom": 4}]}]}
@@ -73,7 +74,8 @@ class AuditRecordReaderTest {
                                 OptionalDouble.of(0.7),
                                 List.of(
                                         new Contribution("insertion", "yard/1", 0.6, OptionalInt.empty()),
-                                        new Contribution("observed scatter", "insertions", 0.5, OptionalInt.of(4)))))));
+                                        new Contribution("observed scatter", "insertions", 0.5, OptionalInt.of(4))),
+                                List.of(125.0, 250.0)))));
     }
 
     /** A private letter: other words than the maker's. What is null is absent. */

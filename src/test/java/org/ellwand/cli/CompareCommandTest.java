@@ -170,6 +170,10 @@ class CompareCommandTest {
         assertThat(compare("--margin", "-1 dB").err())
                 .isEqualTo("ellwand compare: --margin takes an amount above 0, as 1 dB\n"
                         + "ellwand compare --help shows what is accepted\n");
+        assertThat(compare("--margin", "1 Hz").err())
+                .isEqualTo("ellwand compare: --margin 1 Hz fits no claim that both have: they are in dB\n"
+                        + "ellwand compare --help shows what is accepted\n");
+        assertThat(out).doesNotExist();
         assertThat(compare("--fail-on", "better").err())
                 .startsWith("ellwand compare: --fail-on takes worse, not 'better'\n");
     }

@@ -3,6 +3,7 @@ package org.ellwand.compare;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.ellwand.acoustics.Resolution;
@@ -13,7 +14,9 @@ import org.ellwand.audit.AuditOptions;
 import org.ellwand.audit.AuditRecord;
 import org.ellwand.audit.AuditRecordReader;
 import org.ellwand.audit.Bench;
+import org.ellwand.audit.Verdict;
 import org.ellwand.input.InputException;
+import org.ellwand.measurement.Session;
 import org.ellwand.measurement.SharedBy;
 import org.junit.jupiter.api.Test;
 
@@ -25,11 +28,15 @@ class ComparerTest {
     private static final double READING_DB = 0.3;
 
     private static Bench sitting() {
+        return sitting(80);
+    }
+
+    private static Bench sitting(double... openEarDb) {
         return new Bench("crew-01", Resolution.OCTAVE)
                 .cause("calibration", 0.7, SharedBy.SESSION, false)
                 .cause("insertion", 1.2, SharedBy.INSERTION, false)
                 .cause("reading", READING_DB, SharedBy.READING, true)
-                .reading("device=open ear, stimulus=n94", 1000, 80);
+                .reading("device=open ear, stimulus=n94", 1000, openEarDb);
     }
 
     private static AuditRecord record(String firmware, double attenuationDb, String limit) throws InputException {
@@ -129,8 +136,49 @@ class ComparerTest {
         Comparison worse = new Comparer(Optional.empty())
                 .compare(record("1.0", 25, "at least 18 dB"), record("2.0", 10, "at least 18 dB"));
         assertThat(worse.isWorse()).isTrue();
-        assertThat(Change.of(org.ellwand.audit.Verdict.FAIL, org.ellwand.audit.Verdict.MARGINAL))
-                .isEqualTo(Change.BETTER);
+        assertThat(Change.of(Verdict.FAIL, Verdict.MARGINAL)).isEqualTo(Change.BETTER);
+    }
+
+    @Test
+    void whatIsNotTestedAnyMoreIsWorseWhateverItWas() {
+        assertThat(Change.of(Verdict.PASS, Verdict.UNTESTED)).isEqualTo(Change.WORSE);
+        assertThat(Change.of(Verdict.MARGINAL, Verdict.UNTESTED)).isEqualTo(Change.WORSE);
+        assertThat(Change.of(Verdict.FAIL, Verdict.UNTESTED)).isEqualTo(Change.WORSE);
+        assertThat(Change.of(Verdict.UNTESTED, Verdict.MARGINAL)).isEqualTo(Change.BETTER);
+        assertThat(Change.of(Verdict.UNTESTED, Verdict.FAIL)).isEqualTo(Change.WORSE);
+        assertThat(Change.of(Verdict.UNTESTED, Verdict.UNTESTED)).isEqualTo(Change.SAME);
+    }
+
+    private static Shift ofBands(String first, String second) throws InputException {
+        Session session = sitting(80, 80)
+                .reading("device=Skerry, stimulus=n94, insertion=1", 1000, 60, 60)
+                .session();
+        List<AuditRecord> records = new ArrayList<>();
+        for (String bands : List.of(first, second)) {
+            String rule =
+                    "quantity: attenuation, level: 94 dB SPL, statistic: mean, limit: at least 18 dB, bands: " + bands;
+            records.add(AuditRecordReader.read(
+                    AuditJson.write(Bench.audit(Bench.product(rule), AuditOptions.standard(), session)), "audit.json"));
+        }
+        return new Comparer(Optional.empty())
+                .compare(records.get(0), records.get(1))
+                .products()
+                .get(0)
+                .claims()
+                .get(0)
+                .deciding()
+                .orElseThrow()
+                .shift();
+    }
+
+    /** The same reading, but not the same bands of it: what moves each band by itself (0.3 dB twice, open ear and worn) is not shared. */
+    @Test
+    void otherBandsShareNoErrorsOfBands() throws InputException {
+        Shift shift = ofBands("1 kHz", "2 kHz");
+        assertThat(shift.nothingShared()).isTrue();
+        assertThat(shift.standardUncertainty().orElseThrow())
+                .isCloseTo(Math.sqrt(2 * (1.2 * 1.2 + 2 * READING_DB * READING_DB)), within(1e-6));
+        assertThat(ofBands("1 kHz", "1 kHz").standardUncertainty()).hasValue(0);
     }
 
     /** Under two sounds, both in both audits, each is held against itself: the second moved by 2 dB and the first by nothing. */
