@@ -4,6 +4,10 @@
 <#list products as p><#list p.claims as c><#if c.change != "same"><#assign changed = changed + [{"p": p, "c": c}]></#if></#list></#list>
 **Correction<#if dated != ""> of ${dated}</#if>.** <#if changed?size == 0>No verdict changed<#elseif changed?size == 1>One verdict changed<#else>${changed?size} verdicts changed</#if> between ${first} and ${second}.
 
+<#if sameNames?has_content>
+${alikeByName(sameNames)}
+
+</#if>
 <#list changed as x>
 - ${x.p.second}<#if x.c.second.words != "">, ${said(x.c.second)}<#else>, ${x.c.id}</#if>: an earlier version of this article said *${x.c.first.verdict}*<#if x.c.first.value?is_number> (${amount(x.c.first.value, x.c.first.unit)})</#if>; it is *${x.c.second.verdict}*<#if x.c.second.value?is_number> (${amount(x.c.second.value, x.c.unit)})</#if>.<#if !x.c.sameWords> The maker's words, or how we read them, are not the same in both.</#if>
 </#list>

@@ -267,6 +267,10 @@ final class CompareCommand implements Callable<Integer> {
     private void say(Comparison comparison) {
         PrintWriter err = spec.commandLine().getErr();
         err.println("comparison written to " + out + "/ (comparison.html)");
+        if (!comparison.sameNames().isEmpty()) {
+            err.println("a sitting of the same name is in both, and no sheet: taken for one sitting ("
+                    + Plain.line(String.join(", ", comparison.sameNames())) + ")");
+        }
         for (Comparison.OfProduct product : comparison.products()) {
             for (ClaimComparison claim : product.claims()) {
                 boolean moved = claim.deciding()

@@ -47,7 +47,7 @@ class SameNamesTest {
         Map<String, Object> model =
                 ComparisonModel.of(comparison, new ComparisonModel.Names("first", "second", "", ""));
         TemplateWriter writer = TemplateWriter.with(Optional.empty());
-        for (String page : List.of("comparison.md.ftl", "comparison.html.ftl")) {
+        for (String page : List.of("comparison.md.ftl", "comparison.html.ftl", "correction.md.ftl")) {
             assertThat(new String(writer.write(page, model), StandardCharsets.UTF_8))
                     .contains("A sitting of the same name is in both audits (lot-1)");
         }
