@@ -15,6 +15,8 @@ import org.ellwand.measurement.SharedBy;
 import org.ellwand.statistics.NormalStream;
 import org.ellwand.statistics.Seeds;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 
 /** Faults of traces and harmonics, each made by a model; products and numbers are invented. */
 public class TraceChecksTest {
@@ -82,6 +84,48 @@ public class TraceChecksTest {
                         .session());
         assertThat(noted.consequence()).isEqualTo(Consequence.NOTED);
         assertThat(noted.text()).startsWith("trace-1.csv: the level moves by 1.6 dB before the step");
+    }
+
+    /** The sound steps {@code earlyS} before the step that is stated: 30 dB up, and back by 15 dB with a time constant of 10 ms. */
+    private static DoubleUnaryOperator early(double earlyS) {
+        double atS = UP.get(0) - earlyS;
+        return t -> t < atS ? 55 : 70 + 15 * Math.exp(-(t - atS) / 0.01);
+    }
+
+    /** Of 55 dB to 70 dB at least, whichever way the rest is counted, 15 dB stay. */
+    @ParameterizedTest
+    @ValueSource(doubles = {0.005, 0.02, 0.1, 0.2, 0.3})
+    void aStepThatIsStatedTooLate(double earlyS) {
+        Finding finding =
+                one(new TraceStart(), with(0.001, 2, early(earlyS), 200).session());
+        assertThat(finding.remark().key()).isEqualTo("trace-steps-before");
+        assertThat(finding.consequence()).isEqualTo(Consequence.UNUSABLE);
+        assertThat(finding.measure().orElseThrow().figure()).isBetween(14.8, 30.2);
+        assertThat(Inspecting.by(
+                        new TraceStart(), List.of(with(0.001, 2, early(0), 200).session())))
+                .isEmpty();
+    }
+
+    /** A disturbance of 20 ms that passes leaves the level where it was. */
+    @Test
+    void aDisturbanceBeforeTheStepPasses() {
+        DoubleUnaryOperator level = t -> approach(t, TAU_S) + (t > 0.2 && t < 0.22 ? 10 : 0);
+        assertThat(Inspecting.by(
+                        new TraceStart(), List.of(with(0.001, 2, level, 200).session())))
+                .isEmpty();
+    }
+
+    /** The last fifth goes from 1.68 s to 2 s: a step at 1.8 s lies in it, whatever its size. */
+    @ParameterizedTest
+    @ValueSource(doubles = {1, 3, 12})
+    void aLevelThatStepsAtTheEnd(double byDb) {
+        DoubleUnaryOperator level = t -> approach(t, TAU_S) + (t > 1.8 ? byDb : 0);
+        Finding finding = one(new TraceEnd(), with(0.001, 2, level, 200).session());
+        assertThat(finding.remark().key()).isEqualTo("trace-steps-at-end");
+        assertThat(finding.consequence()).isEqualTo(Consequence.UNUSABLE);
+        assertThat(finding.errs()).isEqualTo(Errs.EITHER);
+        assertThat(finding.measure().orElseThrow().figure())
+                .isCloseTo(byDb, org.assertj.core.api.Assertions.within(0.1));
     }
 
     @Test
