@@ -25,6 +25,7 @@ final class Checks {
             new Overload(),
             new TraceStart(),
             new TraceEnd(),
+            new TraceDirection(),
             new TraceSampling(),
             new TraceOverload(),
             new HarmonicFloor(),

@@ -70,6 +70,7 @@ class SoundSessionsTest {
                 new SignReversed().name(),
                 new TraceStart().name(),
                 new TraceEnd().name(),
+                new TraceDirection().name(),
                 new TraceSampling().name(),
                 new TraceOverload().name(),
                 new HarmonicFloor().name(),

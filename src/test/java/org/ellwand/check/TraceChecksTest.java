@@ -106,6 +106,48 @@ public class TraceChecksTest {
                 .isEmpty();
     }
 
+    private static Session stated(double fromDb, double toDb, DoubleUnaryOperator levelDb) {
+        NormalStream draw = new NormalStream(Seeds.of("traces", "direction"));
+        double[] times = new double[2001];
+        double[] levels = new double[2001];
+        for (int i = 0; i < times.length; i++) {
+            times[i] = i * 0.001;
+            levels[i] = levelDb.applyAsDouble(times[i]) + 0.1 * draw.next();
+        }
+        return made().trace("device=Skerry, setting=flood", List.of(0.4, fromDb, toDb), times, levels)
+                .session();
+    }
+
+    /** The sound goes up by 35 dB, and the worn level from 55 dB to 85 dB and back to 70 dB: 15 dB the wrong way for a step down. */
+    @Test
+    void aLevelThatGoesTheOtherWayThanTheSound() {
+        DoubleUnaryOperator up = early(0);
+        Finding rises = one(new TraceDirection(), stated(90, 55, up));
+        assertThat(rises.remark().key()).isEqualTo("trace-rises");
+        assertThat(rises.consequence()).isEqualTo(Consequence.UNUSABLE);
+        assertThat(rises.errs()).isEqualTo(Errs.EITHER);
+        assertThat(rises.measure().orElseThrow().figure()).isCloseTo(15, org.assertj.core.api.Assertions.within(0.1));
+        Finding falls = one(new TraceDirection(), stated(55, 90, t -> -up.applyAsDouble(t)));
+        assertThat(falls.remark().key()).isEqualTo("trace-falls");
+        assertThat(Inspecting.by(new TraceDirection(), List.of(stated(55, 90, up))))
+                .isEmpty();
+    }
+
+    /**
+     * What a product can do: follow the step at first and turn itself down further than the sound came up; or hold the level where it was. In a
+     * step down by 35 dB a gain that then comes up by 38 dB leaves 3.5 dB more than before, and the level fell first.
+     */
+    @Test
+    void aLevelThatFollowsTheSoundFirst() {
+        DoubleUnaryOperator mutes = t -> t < 0.4 ? 65 : 58 + 30 * Math.exp(-(t - 0.4) / 0.01);
+        DoubleUnaryOperator holds = t -> t < 0.4 ? 65 : 65 + 25 * Math.exp(-(t - 0.4) / 0.01);
+        DoubleUnaryOperator opens = t -> t < 0.4 ? 65 : 68.5 - 38.5 * Math.exp(-(t - 0.4) / 0.1);
+        assertThat(Inspecting.by(
+                        new TraceDirection(),
+                        List.of(stated(55, 90, mutes), stated(55, 90, holds), stated(90, 55, opens))))
+                .isEmpty();
+    }
+
     /** A disturbance of 20 ms that passes leaves the level where it was. */
     @Test
     void aDisturbanceBeforeTheStepPasses() {
