@@ -216,6 +216,7 @@ final class RecordingReader {
         }
         harmonics.add(HarmonicReading.of(filled, fundamental, levels, keys.place()));
         note(part, filled, found.faults());
+        add(part, filled, RecordingNotes.of(found, hz));
     }
 
     private void note(RecordingFiles.Part part, Conditions filled, SampleFaults faults) {
