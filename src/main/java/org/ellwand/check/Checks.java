@@ -33,6 +33,7 @@ final class Checks {
             new OwnNoise(),
             new FeedbackTone(),
             new StatedLevel(),
+            new SofterThanStated(),
             new WeightedBands(),
             new BandWidths(),
             new DecimalShift(),

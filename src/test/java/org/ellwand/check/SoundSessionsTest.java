@@ -74,6 +74,7 @@ class SoundSessionsTest {
                 new TraceSampling().name(),
                 new TraceOverload().name(),
                 new HarmonicFloor().name(),
+                new SofterThanStated().name(),
                 new OwnNoise().name(),
                 new SettingOrder().name());
         Session one = SoundSittings.of("0");
