@@ -27,6 +27,7 @@ final class Checks {
             new TraceEnd(),
             new TraceDirection(),
             new TraceSampling(),
+            new TraceWeighting(),
             new TraceOverload(),
             new HarmonicFloor(),
             new RoomNoise(),

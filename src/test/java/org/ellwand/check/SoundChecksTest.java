@@ -5,8 +5,8 @@ import static org.assertj.core.api.Assertions.within;
 import static org.ellwand.check.Fault.where;
 
 import java.util.List;
-import java.util.function.DoubleUnaryOperator;
 import java.util.Optional;
+import java.util.function.DoubleUnaryOperator;
 import org.ellwand.amount.Amount;
 import org.ellwand.amount.Unit;
 import org.ellwand.check.Finding.Consequence;

@@ -196,6 +196,56 @@ public class TraceChecksTest {
         assertThat(one(new TraceEnd(), session).errs()).isEqualTo(Errs.READS_LOW);
     }
 
+    /** The mean square of a level under an exponential time weighting, as IEC 61672-1 has it, sampled every 0.1 ms. */
+    private static List<Finding> weighted(double fromDb, double toDb, double constantS, DoubleUnaryOperator levelDb) {
+        double apartS = 0.0001;
+        double[] times = new double[40_001];
+        double[] levels = new double[times.length];
+        double square = Math.pow(10, levelDb.applyAsDouble(0) / 10);
+        for (int i = 0; i < times.length; i++) {
+            times[i] = i * apartS;
+            square += -Math.expm1(-apartS / constantS) * (Math.pow(10, levelDb.applyAsDouble(times[i]) / 10) - square);
+            levels[i] = 10 * Math.log10(square);
+        }
+        Session session = made().trace(
+                        "device=Skerry, setting=flood",
+                        List.of(1.0, fromDb, toDb),
+                        times,
+                        levels,
+                        Optional.of(constantS))
+                .session();
+        return Inspecting.by(new TraceWeighting(), List.of(session));
+    }
+
+    /**
+     * An attack from 20 dB above with a time constant of 20 ms takes 20 ms ln(20/3) = 37.9 ms. Under 20 ms of time weighting it is read later; so is one that
+     * ends at once after 30 ms, by no more than 4.6 × 20 ms, which is what is read from the full 20 dB. Under 1 ms there is nothing to say of either.
+     */
+    @Test
+    void aTimeWeightingMakesAnAttackLate() {
+        DoubleUnaryOperator gliding = t -> t < 1 ? 60 : 65 + 20 * Math.exp(-(t - 1) / 0.02);
+        DoubleUnaryOperator sudden = t -> t < 1 ? 60 : t < 1.03 ? 85 : 65;
+        for (DoubleUnaryOperator level : List.of(gliding, sudden)) {
+            List<Finding> slow = weighted(55, 90, 0.02, level);
+            assertThat(slow).hasSize(1);
+            assertThat(slow.get(0).errs()).isEqualTo(Errs.READS_HIGH);
+            assertThat(slow.get(0).consequence()).isEqualTo(Consequence.UNUSABLE);
+            assertThat(slow.get(0).measure().orElseThrow().figure()).isBetween(40.0, 30 + 4.7 * 20);
+            assertThat(weighted(55, 90, 0.001, level)).isEmpty();
+        }
+    }
+
+    /** A release that dips by 15 dB and is back in 100 ms is not seen at all under 0.2 s, and may be of any such length. */
+    @Test
+    void aTimeWeightingHidesARelease() {
+        DoubleUnaryOperator level = t -> t < 1 ? 80 : 70 - 15 * Math.exp(-(t - 1) / 0.06);
+        List<Finding> hidden = weighted(90, 55, 0.2, level);
+        assertThat(hidden).hasSize(1);
+        assertThat(hidden.get(0).errs()).isEqualTo(Errs.EITHER);
+        assertThat(hidden.get(0).remark().key()).isEqualTo("trace-weighting-hides");
+        assertThat(weighted(90, 55, 0.001, level)).isEmpty();
+    }
+
     @Test
     void samplesTooFarApart() {
         Finding finding = one(new TraceSampling(), coarse());
