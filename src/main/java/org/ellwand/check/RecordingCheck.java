@@ -9,7 +9,8 @@ import org.ellwand.measurement.Session;
 
 /**
  * What the samples of recordings say: a sound that was cut off, samples that were lost, an offset, a length too short for the
- * lowest bands, a calibration tone that is not steady or not at its frequency. The thresholds stand at
+ * lowest bands, a calibration tone that is not steady or not at its frequency, a tone of which harmonics
+ * are read that does not last or is not the strongest. The thresholds stand at
  * {@code org.ellwand.sound.RecordingNotes}. Cut or lost samples and a wrong calibrator spoil levels by an unknown amount. Where a
  * session has no recordings nothing is missing. Compares samples with each other, and so is never wrong about sound sessions.
  */

@@ -13,8 +13,9 @@ import org.ellwand.words.Remark;
  * level that still moves there has not arrived, its mean lies on this side of where it is going, and is reached too early: the time reads
  * low. Where the halves of the last fifth differ by {@link #MOVES_DB}, a time to within 3 dB of a level that approaches as Δ e^(−t/τ) is short by a sixth
  * after a step of 10 dB, by a twelfth of 20 dB and by a twentieth of 35 dB (worked out from these exponentials).
- * Never below six standard deviations of what the level scatters by; accuses fewer than 1 in 1000 sound sessions, whose traces last ten times as
- * long as the product takes.
+ * Never below six standard deviations of what the level scatters by. A level that steps there by as much and stays
+ * ({@link Stretch#jumpDb}) has no one steady level, and a time to it may be too short or too long. Accuses fewer than 1 in 1000 sound
+ * sessions, whose traces last ten times as long as the product takes.
  */
 final class TraceEnd implements DataCheck {
     private static final double MOVES_DB = 0.2;
@@ -48,20 +49,29 @@ final class TraceEnd implements DataCheck {
             return;
         }
         tally.looked();
+        double jump = Math.abs(end.jumpDb());
+        if (jump > MOVES_DB) {
+            add(tally, trace, "trace-steps-at-end", Errs.EITHER, jump, MOVES_DB);
+            return;
+        }
         double moved = Math.abs(end.changeDb());
         double threshold =
                 end.isTold() ? Math.max(MOVES_DB, SCATTERS * end.scatterDb()) : Math.max(BENT_DB, BENDS * end.bendDb());
         if (moved > threshold) {
-            tally.add(
-                    trace.named(),
-                    List.of(),
-                    Errs.READS_LOW,
-                    Consequence.UNUSABLE,
-                    new Measure(moved, threshold, "dB"),
-                    Remark.of("trace-end")
-                            .with("moved", moved)
-                            .with("threshold", threshold)
-                            .with("file", trace.place().file()));
+            add(tally, trace, "trace-end", Errs.READS_LOW, moved, threshold);
         }
+    }
+
+    private static void add(Tally tally, Trace trace, String key, Errs errs, double moved, double threshold) {
+        tally.add(
+                trace.named(),
+                List.of(),
+                errs,
+                Consequence.UNUSABLE,
+                new Measure(moved, threshold, "dB"),
+                Remark.of(key)
+                        .with("moved", moved)
+                        .with("threshold", threshold)
+                        .with("file", trace.place().file()));
     }
 }

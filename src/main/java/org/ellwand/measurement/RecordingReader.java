@@ -190,7 +190,7 @@ final class RecordingReader {
         if (problems.size() == before) {
             List<Double> levels =
                     recorded.levelDb().stream().map(db -> db + raise).toList();
-            traces.add(new Trace(filled, step, unit, recorded.timeS(), levels, keys.place()));
+            traces.add(new Trace(filled, step, unit, recorded.timeS(), levels, keys.place(), constantS));
             note(part, filled, recorded.faults());
         }
     }
@@ -216,6 +216,7 @@ final class RecordingReader {
         }
         harmonics.add(HarmonicReading.of(filled, fundamental, levels, keys.place()));
         note(part, filled, found.faults());
+        add(part, filled, RecordingNotes.of(found, hz));
     }
 
     private void note(RecordingFiles.Part part, Conditions filled, SampleFaults faults) {

@@ -16,6 +16,7 @@ import org.ellwand.words.Figures;
  * @param timeS seconds, rising; at least two
  * @param levelDb the level at each time
  * @param place where its sheet begins
+ * @param timeConstantS of the exponential time weighting, in s; empty where it is not known
  */
 public record Trace(
         Conditions conditions,
@@ -23,7 +24,28 @@ public record Trace(
         Unit levelsIn,
         List<Double> timeS,
         List<Double> levelDb,
-        Place place) {
+        Place place,
+        Optional<Double> timeConstantS) {
+
+    /**
+     * A trace whose time weighting is not known.
+     *
+     * @param conditions everything known of it
+     * @param step of the sound, inside the trace
+     * @param levelsIn unit of the levels
+     * @param timeS seconds, rising; at least two
+     * @param levelDb the level at each time
+     * @param place where its sheet begins
+     */
+    public Trace(
+            Conditions conditions,
+            Optional<Step> step,
+            Unit levelsIn,
+            List<Double> timeS,
+            List<Double> levelDb,
+            Place place) {
+        this(conditions, step, levelsIn, timeS, levelDb, place, Optional.empty());
+    }
 
     /** {@return its conditions with its step among them: traces of different steps are no repeats} */
     public Conditions named() {

@@ -12,9 +12,21 @@ import org.ellwand.input.InputException;
  *
  * @param frequencyHz as measured
  * @param levelDb by order, from 1 on
+ * @param spreadDb of the tone's levels in up to {@link #STRETCHES} equal stretches of the part, the highest less the lowest
+ * @param strongestHz the strongest tone of the loudest second
+ * @param strongerDb by how much that is stronger than the tone; 0 where it is the tone
  * @param faults of the part's samples
  */
-public record RecordedHarmonics(double frequencyHz, List<Double> levelDb, SampleFaults faults) {
+public record RecordedHarmonics(
+        double frequencyHz,
+        List<Double> levelDb,
+        double spreadDb,
+        double strongestHz,
+        double strongerDb,
+        SampleFaults faults) {
+    /** Into so many stretches a part is parted, to see whether its tone lasts. */
+    public static final int STRETCHES = 8;
+
     private static final int MOST_ORDERS = 10;
     /** Highest harmonic as a share of the sampling rate. */
     private static final double HIGHEST_SHARE = 0.45;
@@ -36,7 +48,26 @@ public record RecordedHarmonics(double frequencyHz, List<Double> levelDb, Sample
         for (int order = 1; order <= orders; order++) {
             levels.add(levelDb(part, order * hz));
         }
-        return new RecordedHarmonics(hz, List.copyOf(levels), check.result());
+        LoudestTone.Beside loudest = LoudestTone.beside(part, hz);
+        return new RecordedHarmonics(
+                hz, List.copyOf(levels), spreadDb(tone), loudest.frequencyHz(), loudest.aboveDb(), check.result());
+    }
+
+    private static double spreadDb(ToneBlocks tone) {
+        int stretches = Math.min(STRETCHES, tone.size());
+        double least = Double.POSITIVE_INFINITY;
+        double most = 0;
+        for (int s = 0; s < stretches; s++) {
+            int from = s * tone.size() / stretches;
+            int to = (s + 1) * tone.size() / stretches;
+            double sum = 0;
+            for (int block = from; block < to; block++) {
+                sum += tone.meanSquare(block);
+            }
+            least = Math.min(least, sum / (to - from));
+            most = Math.max(most, sum / (to - from));
+        }
+        return most > 0 ? 10 * Math.log10(most / Math.max(least, Double.MIN_NORMAL)) : 0;
     }
 
     /** Level of the tone at one frequency. */

@@ -249,15 +249,21 @@ public final class RecordedSounds {
      * @throws InputException where the samples cannot be used
      */
     public RecordedHarmonics harmonics(RecordedPart part, double fundamentalHz) throws IOException, InputException {
-        SortedMap<String, double[]> numbers = cache.get(part.file(), asked("harmonics", part) + fundamentalHz, () -> {
-            RecordedHarmonics found = RecordedHarmonics.of(part, fundamentalHz);
-            SortedMap<String, double[]> rows = new TreeMap<>();
-            rows.put("levels", found.levelDb().stream().mapToDouble(d -> d).toArray());
-            rows.put("frequency", new double[] {found.frequencyHz()});
-            rows.put("faults", row(found.faults()));
-            return rows;
-        });
+        SortedMap<String, double[]> numbers =
+                cache.get(part.file(), asked("harmonics of a tone", part) + fundamentalHz, () -> {
+                    RecordedHarmonics found = RecordedHarmonics.of(part, fundamentalHz);
+                    SortedMap<String, double[]> rows = new TreeMap<>();
+                    rows.put(
+                            "levels",
+                            found.levelDb().stream().mapToDouble(d -> d).toArray());
+                    rows.put("tone", new double[] {
+                        found.frequencyHz(), found.spreadDb(), found.strongestHz(), found.strongerDb()
+                    });
+                    rows.put("faults", row(found.faults()));
+                    return rows;
+                });
+        double[] tone = row(numbers, "tone");
         return new RecordedHarmonics(
-                row(numbers, "frequency")[0], list(numbers, "levels"), faults(row(numbers, "faults")));
+                tone[0], list(numbers, "levels"), tone[1], tone[2], tone[3], faults(row(numbers, "faults")));
     }
 }

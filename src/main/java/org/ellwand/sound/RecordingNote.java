@@ -41,6 +41,10 @@ public record RecordingNote(Kind kind, Remark remark) {
         UNSTEADY(false),
         /** The tone is not at the calibrator's frequency. */
         WRONG_FREQUENCY(true),
+        /** The tone of which harmonics are read does not last through the part. */
+        UNLASTING(true),
+        /** Another tone is stronger than that of which harmonics are read. */
+        ANOTHER_TONE(true),
         /** Something else is nearly as loud as the calibrator's tone. */
         UNCLEAN(false),
         /** Part of what was recorded does not follow the stimulus. */

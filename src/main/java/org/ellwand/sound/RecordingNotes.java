@@ -16,6 +16,12 @@ public final class RecordingNotes {
     private static final double FEW_STEPS = 16;
     private static final double SCATTER_DB = 0.5;
 
+    /** As much as a tone that is switched on a fifth of a stretch late (common practice, no source). */
+    private static final double LASTS_DB = 1;
+
+    /** A tone twice as strong as the one that is looked for (common practice, no source). */
+    private static final double STRONGER_DB = 3;
+
     private RecordingNotes() {}
 
     /**
@@ -104,6 +110,35 @@ public final class RecordingNotes {
         }
         Band highest = levels.bands().get(levels.bands().size() - 1);
         return new Band(highest.resolution(), highest.index() + 1);
+    }
+
+    /**
+     * {@return what is wrong with a tone of which harmonics are read} Harmonics are sums over the whole part, under a window that weighs its middle
+     * most, at multiples of a frequency that silence and noise mislead.
+     *
+     * @param harmonics as measured
+     * @param fundamentalHz frequency that the tone is said to have, in Hz
+     */
+    public static List<RecordingNote> of(RecordedHarmonics harmonics, double fundamentalHz) {
+        if (harmonics.strongerDb() > STRONGER_DB) {
+            return List.of(new RecordingNote(
+                    Kind.ANOTHER_TONE,
+                    Kind.ANOTHER_TONE
+                            .remark()
+                            .with("hz", harmonics.strongestHz())
+                            .with("expected", fundamentalHz)
+                            .with("stronger", harmonics.strongerDb())));
+        }
+        if (harmonics.spreadDb() > LASTS_DB) {
+            return List.of(new RecordingNote(
+                    Kind.UNLASTING,
+                    Kind.UNLASTING
+                            .remark()
+                            .with("spread", harmonics.spreadDb())
+                            .with("threshold", LASTS_DB)
+                            .with("stretches", RecordedHarmonics.STRETCHES)));
+        }
+        return List.of();
     }
 
     /**

@@ -112,6 +112,7 @@ public final class SoundMeter {
             meters.add(new WeightedMeter(
                     weighting,
                     weighting == Weighting.Z ? rateHz : plain.rateHz(0),
+                    weighting == Weighting.Z ? 0 : plain.lateness(),
                     analysis.timeConstantS(),
                     analysis.everyS(),
                     2 * BLOCK + 2,

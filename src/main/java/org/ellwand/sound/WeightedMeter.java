@@ -7,7 +7,9 @@ import org.ellwand.acoustics.Weighting;
  * maximum, percentiles and a trace are taken.
  *
  * <p>Time weighting: the mean square follows y' = (x² − y) / τ (IEC 61672-1: fast 125 ms, slow 1 s), which is exact for
- * samples held from one to the next. It starts from nothing: percentiles leave out the first 5 τ.
+ * samples held from one to the next. It starts from nothing: percentiles leave out the first 5 τ. What the listener is told is divided by the
+ * weight that what was heard so far has, 1 − e^(−t/τ): it is the mean of that, weighted as the standard weights it, so that a steady sound has
+ * its level from the first sample on, and a step that comes soon is none of what was before it.
  */
 final class WeightedMeter {
     private static final double SETTLED = 5;
@@ -21,6 +23,9 @@ final class WeightedMeter {
     private final LevelListener listener;
     private final double everySamples;
     private final double settledSamples;
+    private final double timeConstantSamples;
+    private final long late;
+    private long before;
     private long seen;
     private long reports;
     private double weighted;
@@ -36,12 +41,14 @@ final class WeightedMeter {
     /**
      * @param rateHz of the samples that are fed
      * @param timeConstantS τ
+     * @param late so many of the first samples are none of the sound yet
      * @param everyS how often the listener is told and the level counted
      * @param mostSamples longest block that is fed
      */
     WeightedMeter(
             Weighting weighting,
             double rateHz,
+            long late,
             double timeConstantS,
             double everyS,
             int mostSamples,
@@ -49,6 +56,8 @@ final class WeightedMeter {
         this.weighting = weighting;
         this.filter = new WeightingFilter(weighting, rateHz);
         this.rateHz = rateHz;
+        this.late = late;
+        this.timeConstantSamples = timeConstantS * rateHz;
         this.share = -Math.expm1(-1 / (timeConstantS * rateHz));
         this.work = new double[mostSamples];
         this.listener = listener;
@@ -79,6 +88,7 @@ final class WeightedMeter {
     /** Lets the listener's levels go on from where another meter has come to. */
     void startFrom(WeightedMeter earlier) {
         followed = earlier.weighted;
+        before = earlier.seen;
         goesOn = true;
     }
 
@@ -111,7 +121,9 @@ final class WeightedMeter {
 
     private void report() {
         reports++;
-        listener.level(seen / rateHz, 10 * Math.log10(goesOn ? followed : weighted));
+        double heard = before + Math.max(0, seen - late);
+        double weight = -Math.expm1(-heard / timeConstantSamples);
+        listener.level(seen / rateHz, 10 * Math.log10((goesOn ? followed : weighted) / weight));
         if (seen >= settledSamples) {
             histogram.add(weighted);
         }

@@ -109,6 +109,12 @@ public final class MadeSession {
 
     /** A trace of levels; {@code step} is empty or of three numbers: at what time, from and to which level. */
     public MadeSession trace(String conditions, List<Double> step, double[] timeS, double[] levelDb) {
+        return trace(conditions, step, timeS, levelDb, Optional.empty());
+    }
+
+    /** The same under a time weighting. */
+    MadeSession trace(
+            String conditions, List<Double> step, double[] timeS, double[] levelDb, Optional<Double> timeConstantS) {
         Optional<Step> stepped = step.isEmpty()
                 ? Optional.empty()
                 : Optional.of(new Step(
@@ -121,7 +127,8 @@ public final class MadeSession {
                 Unit.DB_SPL,
                 Arrays.stream(timeS).boxed().toList(),
                 Arrays.stream(levelDb).boxed().toList(),
-                Place.ofFile("trace-" + (traces.size() + 1) + ".csv")));
+                Place.ofFile("trace-" + (traces.size() + 1) + ".csv"),
+                timeConstantS));
         return this;
     }
 

@@ -6,6 +6,7 @@ import static org.ellwand.check.Fault.where;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.function.DoubleUnaryOperator;
 import org.ellwand.amount.Amount;
 import org.ellwand.amount.Unit;
 import org.ellwand.check.Finding.Consequence;
@@ -218,6 +219,57 @@ class SoundChecksTest {
                 .session();
         assertThat(one(new StatedLevel(), session).text())
                 .isEqualTo("stated as 87.2 dB SPL; the bands come to 98.3 dB, and to 87.2 dB with the weighting A");
+    }
+
+    private static Session soundOf(String kind, double statedDb, DoubleUnaryOperator levelDb) {
+        return new MadeSession("yard")
+                .sound("reel", kind, statedDb)
+                .reading("device=field microphone, stimulus=reel", levelDb)
+                .session();
+    }
+
+    /**
+     * 21 third octaves from 100 Hz to 10 kHz of 67.2 dB each come to 67.2 + 10 lg 21 = 80.4 dB. Pink noise of 31 such bands, 20 Hz to 20 kHz, comes to 82.1 dB:
+     * 82 dB may well have been played, and 90 dB cannot. The bands miss 10 lg(29.9/21) = 1.5 dB of it, with 3 log2(20000/20) = 29.9.
+     */
+    @Test
+    void aSoundSofterThanStated() {
+        Finding finding = one(new SofterThanStated(), soundOf("pink noise", 90, f -> 67.2));
+        assertThat(finding.consequence()).isEqualTo(Consequence.UNUSABLE);
+        assertThat(finding.measure().orElseThrow().figure()).isCloseTo(90 - 80.42, within(0.01));
+        assertThat(finding.text())
+                .startsWith(
+                        "stated as 90.0 dB SPL, and the bands come to 80.4 dB: what lies outside of them could hold 1.5");
+        assertThat(one(new SofterThanStated(), soundOf("pink noise", 84, f -> 67.2))
+                        .consequence())
+                .isEqualTo(Consequence.UNUSABLE);
+        for (double stated : new double[] {74, 80, 82}) {
+            assertThat(Inspecting.by(new SofterThanStated(), List.of(soundOf("pink noise", stated, f -> 67.2))))
+                    .isEmpty();
+        }
+    }
+
+    /**
+     * White noise from 20 Hz to 20 kHz of 90 dB has 90 − 10 lg 19980 = 47.0 dB in a hertz: 10 lg(11220 − 89) + 47.0 = 87.5 dB between the edges of 100 Hz and
+     * 10 kHz. Of music much may lie in the bass; of a tone the band may be missing.
+     */
+    @Test
+    void whatLiesOutsideOfTheBandsIsAllowedFor() {
+        DoubleUnaryOperator white = f -> 47.0 + 10 * Math.log10(f * (Math.pow(10, 0.05) - Math.pow(10, -0.05)));
+        assertThat(Inspecting.by(
+                        new SofterThanStated(),
+                        List.of(
+                                soundOf("white noise", 90, white),
+                                soundOf("music", 90, f -> 68),
+                                soundOf("pure tone", 90, f -> 30))))
+                .isEmpty();
+        assertThat(one(new SofterThanStated(), soundOf("white noise", 92, white))
+                        .measure()
+                        .orElseThrow()
+                        .figure())
+                .isCloseTo(92 - 87.46, within(0.02));
+        assertThat(one(new SofterThanStated(), soundOf("music", 92, f -> 67.2)).errs())
+                .isEqualTo(Errs.EITHER);
     }
 
     @Test

@@ -70,9 +70,11 @@ class SoundSessionsTest {
                 new SignReversed().name(),
                 new TraceStart().name(),
                 new TraceEnd().name(),
+                new TraceDirection().name(),
                 new TraceSampling().name(),
                 new TraceOverload().name(),
                 new HarmonicFloor().name(),
+                new SofterThanStated().name(),
                 new OwnNoise().name(),
                 new SettingOrder().name());
         Session one = SoundSittings.of("0");

@@ -15,6 +15,8 @@ import org.ellwand.measurement.SharedBy;
 import org.ellwand.statistics.NormalStream;
 import org.ellwand.statistics.Seeds;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 
 /** Faults of traces and harmonics, each made by a model; products and numbers are invented. */
 public class TraceChecksTest {
@@ -84,6 +86,90 @@ public class TraceChecksTest {
         assertThat(noted.text()).startsWith("trace-1.csv: the level moves by 1.6 dB before the step");
     }
 
+    /** The sound steps {@code earlyS} before the step that is stated: 30 dB up, and back by 15 dB with a time constant of 10 ms. */
+    private static DoubleUnaryOperator early(double earlyS) {
+        double atS = UP.get(0) - earlyS;
+        return t -> t < atS ? 55 : 70 + 15 * Math.exp(-(t - atS) / 0.01);
+    }
+
+    /** Of 55 dB to 70 dB at least, whichever way the rest is counted, 15 dB stay. */
+    @ParameterizedTest
+    @ValueSource(doubles = {0.005, 0.02, 0.1, 0.2, 0.3})
+    void aStepThatIsStatedTooLate(double earlyS) {
+        Finding finding =
+                one(new TraceStart(), with(0.001, 2, early(earlyS), 200).session());
+        assertThat(finding.remark().key()).isEqualTo("trace-steps-before");
+        assertThat(finding.consequence()).isEqualTo(Consequence.UNUSABLE);
+        assertThat(finding.measure().orElseThrow().figure()).isBetween(14.8, 30.2);
+        assertThat(Inspecting.by(
+                        new TraceStart(), List.of(with(0.001, 2, early(0), 200).session())))
+                .isEmpty();
+    }
+
+    private static Session stated(double fromDb, double toDb, DoubleUnaryOperator levelDb) {
+        NormalStream draw = new NormalStream(Seeds.of("traces", "direction"));
+        double[] times = new double[2001];
+        double[] levels = new double[2001];
+        for (int i = 0; i < times.length; i++) {
+            times[i] = i * 0.001;
+            levels[i] = levelDb.applyAsDouble(times[i]) + 0.1 * draw.next();
+        }
+        return made().trace("device=Skerry, setting=flood", List.of(0.4, fromDb, toDb), times, levels)
+                .session();
+    }
+
+    /** The sound goes up by 35 dB, and the worn level from 55 dB to 85 dB and back to 70 dB: 15 dB the wrong way for a step down. */
+    @Test
+    void aLevelThatGoesTheOtherWayThanTheSound() {
+        DoubleUnaryOperator up = early(0);
+        Finding rises = one(new TraceDirection(), stated(90, 55, up));
+        assertThat(rises.remark().key()).isEqualTo("trace-rises");
+        assertThat(rises.consequence()).isEqualTo(Consequence.UNUSABLE);
+        assertThat(rises.errs()).isEqualTo(Errs.EITHER);
+        assertThat(rises.measure().orElseThrow().figure()).isCloseTo(15, org.assertj.core.api.Assertions.within(0.1));
+        Finding falls = one(new TraceDirection(), stated(55, 90, t -> -up.applyAsDouble(t)));
+        assertThat(falls.remark().key()).isEqualTo("trace-falls");
+        assertThat(Inspecting.by(new TraceDirection(), List.of(stated(55, 90, up))))
+                .isEmpty();
+    }
+
+    /**
+     * What a product can do: follow the step at first and turn itself down further than the sound came up; or hold the level where it was. In a
+     * step down by 35 dB a gain that then comes up by 38 dB leaves 3.5 dB more than before, and the level fell first.
+     */
+    @Test
+    void aLevelThatFollowsTheSoundFirst() {
+        DoubleUnaryOperator mutes = t -> t < 0.4 ? 65 : 58 + 30 * Math.exp(-(t - 0.4) / 0.01);
+        DoubleUnaryOperator holds = t -> t < 0.4 ? 65 : 65 + 25 * Math.exp(-(t - 0.4) / 0.01);
+        DoubleUnaryOperator opens = t -> t < 0.4 ? 65 : 68.5 - 38.5 * Math.exp(-(t - 0.4) / 0.1);
+        assertThat(Inspecting.by(
+                        new TraceDirection(),
+                        List.of(stated(55, 90, mutes), stated(55, 90, holds), stated(90, 55, opens))))
+                .isEmpty();
+    }
+
+    /** A disturbance of 20 ms that passes leaves the level where it was. */
+    @Test
+    void aDisturbanceBeforeTheStepPasses() {
+        DoubleUnaryOperator level = t -> approach(t, TAU_S) + (t > 0.2 && t < 0.22 ? 10 : 0);
+        assertThat(Inspecting.by(
+                        new TraceStart(), List.of(with(0.001, 2, level, 200).session())))
+                .isEmpty();
+    }
+
+    /** The last fifth goes from 1.68 s to 2 s: a step at 1.8 s lies in it, whatever its size. */
+    @ParameterizedTest
+    @ValueSource(doubles = {1, 3, 12})
+    void aLevelThatStepsAtTheEnd(double byDb) {
+        DoubleUnaryOperator level = t -> approach(t, TAU_S) + (t > 1.8 ? byDb : 0);
+        Finding finding = one(new TraceEnd(), with(0.001, 2, level, 200).session());
+        assertThat(finding.remark().key()).isEqualTo("trace-steps-at-end");
+        assertThat(finding.consequence()).isEqualTo(Consequence.UNUSABLE);
+        assertThat(finding.errs()).isEqualTo(Errs.EITHER);
+        assertThat(finding.measure().orElseThrow().figure())
+                .isCloseTo(byDb, org.assertj.core.api.Assertions.within(0.1));
+    }
+
     @Test
     void aTraceThatEndsTooSoon() {
         Finding finding = one(new TraceEnd(), tooShort());
@@ -108,6 +194,56 @@ public class TraceChecksTest {
         Session session = made().trace("device=Skerry, setting=flood, insertion=1", UP, times, levels)
                 .session();
         assertThat(one(new TraceEnd(), session).errs()).isEqualTo(Errs.READS_LOW);
+    }
+
+    /** The mean square of a level under an exponential time weighting, as IEC 61672-1 has it, sampled every 0.1 ms. */
+    private static List<Finding> weighted(double fromDb, double toDb, double constantS, DoubleUnaryOperator levelDb) {
+        double apartS = 0.0001;
+        double[] times = new double[40_001];
+        double[] levels = new double[times.length];
+        double square = Math.pow(10, levelDb.applyAsDouble(0) / 10);
+        for (int i = 0; i < times.length; i++) {
+            times[i] = i * apartS;
+            square += -Math.expm1(-apartS / constantS) * (Math.pow(10, levelDb.applyAsDouble(times[i]) / 10) - square);
+            levels[i] = 10 * Math.log10(square);
+        }
+        Session session = made().trace(
+                        "device=Skerry, setting=flood",
+                        List.of(1.0, fromDb, toDb),
+                        times,
+                        levels,
+                        Optional.of(constantS))
+                .session();
+        return Inspecting.by(new TraceWeighting(), List.of(session));
+    }
+
+    /**
+     * An attack from 20 dB above with a time constant of 20 ms takes 20 ms ln(20/3) = 37.9 ms. Under 20 ms of time weighting it is read later; so is one that
+     * ends at once after 30 ms, by no more than 4.6 × 20 ms, which is what is read from the full 20 dB. Under 1 ms there is nothing to say of either.
+     */
+    @Test
+    void aTimeWeightingMakesAnAttackLate() {
+        DoubleUnaryOperator gliding = t -> t < 1 ? 60 : 65 + 20 * Math.exp(-(t - 1) / 0.02);
+        DoubleUnaryOperator sudden = t -> t < 1 ? 60 : t < 1.03 ? 85 : 65;
+        for (DoubleUnaryOperator level : List.of(gliding, sudden)) {
+            List<Finding> slow = weighted(55, 90, 0.02, level);
+            assertThat(slow).hasSize(1);
+            assertThat(slow.get(0).errs()).isEqualTo(Errs.READS_HIGH);
+            assertThat(slow.get(0).consequence()).isEqualTo(Consequence.UNUSABLE);
+            assertThat(slow.get(0).measure().orElseThrow().figure()).isBetween(40.0, 30 + 4.7 * 20);
+            assertThat(weighted(55, 90, 0.001, level)).isEmpty();
+        }
+    }
+
+    /** A release that dips by 15 dB and is back in 100 ms is not seen at all under 0.2 s, and may be of any such length. */
+    @Test
+    void aTimeWeightingHidesARelease() {
+        DoubleUnaryOperator level = t -> t < 1 ? 80 : 70 - 15 * Math.exp(-(t - 1) / 0.06);
+        List<Finding> hidden = weighted(90, 55, 0.2, level);
+        assertThat(hidden).hasSize(1);
+        assertThat(hidden.get(0).errs()).isEqualTo(Errs.EITHER);
+        assertThat(hidden.get(0).remark().key()).isEqualTo("trace-weighting-hides");
+        assertThat(weighted(90, 55, 0.001, level)).isEmpty();
     }
 
     @Test

@@ -77,6 +77,46 @@ class RecordingReaderTest {
                 .hasValueCloseTo(Math.hypot(1, 0.5), org.assertj.core.data.Offset.offset(0.01));
     }
 
+    /** Of a tone of 500 Hz with 1 % at 1 kHz that is silent before {@code fromS} and between the next two times. */
+    private java.util.List<RecordingNote.Kind> kindsOf(String fundamental, double fromS, double gapS, double againS)
+            throws IOException, InputException {
+        double[] samples = Wavs.tone(500, 0.1, 8);
+        double[] second = Wavs.tone(1000, 0.001, 8);
+        for (int i = 0; i < samples.length; i++) {
+            double t = (double) i / Wavs.RATE_HZ;
+            boolean sounds = t >= fromS && (t < gapS || t >= againS);
+            samples[i] = sounds ? samples[i] + second[i] : 1e-5 * Math.sin(1.7 * i * i);
+        }
+        return folder("gives: harmonics, setting: flood, fundamental: " + fundamental, samples)
+                .only()
+                .chain()
+                .recorded()
+                .stream()
+                .map(note -> note.note().kind())
+                .toList();
+    }
+
+    /** A tone that lasts is told nothing of; one that begins an eighth of the part late lacks in the first eighth. */
+    @ParameterizedTest
+    @CsvSource({"0, 9, 9", "1, 9, 9", "4, 9, 9", "0, 3.2, 4.8"})
+    void aToneLastsThroughThePartOfWhichItsHarmonicsAreRead(double fromS, double gapS, double againS)
+            throws IOException, InputException {
+        boolean lasts = fromS == 0 && gapS > 8;
+        assertThat(kindsOf("500 Hz", fromS, gapS, againS).contains(RecordingNote.Kind.UNLASTING))
+                .isEqualTo(!lasts);
+        assertThat(RecordingNote.Kind.UNLASTING.spoils()).isTrue();
+    }
+
+    /** 500 Hz was played, and neither 700 Hz nor 510 Hz nor its second harmonic. */
+    @ParameterizedTest
+    @CsvSource({"500 Hz, false", "502 Hz, false", "700 Hz, true", "510 Hz, true", "1 kHz, true", "250 Hz, true"})
+    void theToneOfWhichHarmonicsAreReadIsTheStrongest(String fundamental, boolean another)
+            throws IOException, InputException {
+        assertThat(kindsOf(fundamental, 0, 9, 9).contains(RecordingNote.Kind.ANOTHER_TONE))
+                .isEqualTo(another);
+        assertThat(RecordingNote.Kind.ANOTHER_TONE.spoils()).isTrue();
+    }
+
     /** After a step of −20 dB a mean square with time constant τ settles within 3 dB of the end after τ ln(99 / (10^0.3 − 1)). */
     @Test
     void aTraceGivesTheTimeItTakes() throws IOException, InputException {

@@ -59,7 +59,7 @@ class WeightingFilterTest {
         WeightedMeter[] meters = new WeightedMeter[3];
         for (int i = 0; i < 3; i++) {
             meters[i] = new WeightedMeter(
-                    Weighting.values()[i], ladder.rateHz(0), 1, 1, 2 * SoundMeter.BLOCK + 2, LevelListener.NONE);
+                    Weighting.values()[i], ladder.rateHz(0), 0, 1, 1, 2 * SoundMeter.BLOCK + 2, LevelListener.NONE);
         }
         double[] block = new double[SoundMeter.BLOCK];
         for (int k = 0; k < 16; k++) {
