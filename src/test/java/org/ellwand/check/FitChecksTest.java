@@ -91,6 +91,23 @@ class FitChecksTest {
         });
     }
 
+    /**
+     * One of three reads 10 dB high at 94 dB: the median of the two others is their mean, from which each sound one then lacks 5 dB. Of three
+     * insertions two sound ones agree, and neither is to answer for the third.
+     */
+    @Test
+    void twoSoundInsertionsDoNotAnswerForAThirdThatReadsHigh() {
+        Session session = Fault.in(SOUND, where("insertion=2", "stimulus=pink-94"), (f, db) -> db + 10);
+        assertThat(by(new TubeLinearity(), session)).isEmpty();
+        Session loose = Fault.in(
+                SOUND,
+                r -> r.isInPlace()
+                        && where("insertion=2").test(r)
+                        && !where("stimulus=hush").test(r),
+                (f, db) -> db + 20);
+        assertThat(by(new TubeExcess(), loose)).isEmpty();
+    }
+
     @Test
     void aCopyIsFound() {
         CurveReading first = SOUND.readings().stream()
