@@ -25,7 +25,7 @@ public final class ResultCache {
     public static final String FOLDER = "ellwand.cache";
 
     /** Counts up with every change of what is measured or how. */
-    private static final String EDITION = "2";
+    private static final String EDITION = "3";
 
     private final Path folder;
     private final Map<Path, String> contents = new HashMap<>();
