@@ -131,6 +131,36 @@ class FitChecksTest {
         });
     }
 
+    /** A curve in place under the names of two heads; the open ear of one head may serve two of its sessions. */
+    @Test
+    void aCopyBetweenSessionsIsFoundInBoth() {
+        CurveReading first = SOUND.readings().stream()
+                .filter(where("insertion=1", "stimulus=pink-94"))
+                .findFirst()
+                .orElseThrow();
+        Session other = Fault.in(
+                SoundSittings.of("8"),
+                where("insertion=2", "setting=flood", "stimulus=pink-94"),
+                (f, db) -> first.spectrum().levels().entrySet().stream()
+                        .filter(e -> e.getKey().exactHz() == f)
+                        .findFirst()
+                        .orElseThrow()
+                        .getValue()
+                        .levelDb());
+        assertThat(Inspecting.by(new Copies(), List.of(SOUND, other)))
+                .singleElement()
+                .satisfies(f -> {
+                    assertThat(f.consequence()).isEqualTo(Consequence.UNUSABLE);
+                    assertThat(f.reading()).contains("insertion=1");
+                    assertThat(f.text()).contains("in session sitting-8; so many as 10 are no chance");
+                });
+        assertThat(Inspecting.by(new Copies(), List.of(other, SOUND)))
+                .singleElement()
+                .satisfies(f -> assertThat(f.reading()).contains("insertion=2"));
+        assertThat(Inspecting.by(new Copies(), List.of(SOUND, SoundSittings.of("8"))))
+                .isEmpty();
+    }
+
     /** 7.5 dB typed as 75: one band, one reading. */
     @Test
     void aLostDecimalPointIsFound() {
