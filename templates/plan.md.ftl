@@ -4,6 +4,7 @@
 <#function inWords limit><#return limit?replace("≥", "at least")?replace("≤", "at most")></#function>
 <#function many c what where><#return (c.chance != "")?then("", "At least ") + c.wearers + " " + what + " in all, " + c.insertions + " insertions " + where + (c.chance != "")?then("; decides in " + c.chance + " of cases if mean and scatter stay.", ": how many more decide, their scatter tells.")></#function>
 <#function needs c><#return needed(c) + (c.sessions?has_content && (c.insertions gt 0 || c.advice == "other"))?then(" The claim names its sessions (" + c.sessions?join(", ") + "): name the new ones there.", "")></#function>
+<#function firstOf c what one others><#return c.insertions + " insertions in each ear. One " + one + " tells nothing of other " + others + ": " + (c.shareNeeds > 0)?then("at least " + c.shareNeeds + " " + what + ", none outside the limit", "at least " + c.wearers + " " + what + ", and how many more, their scatter tells") + "; a sitting like this for each, under names of its own."></#function>
 <#function needed c>
 <#local share = (c.shareNeeds > 0)?then(" A share: at least " + c.shareNeeds + " of them, none outside.", "")>
 <#switch c.advice>
@@ -12,6 +13,8 @@
 <#case "samples"><#return many(c, "samples", "of each")>
 <#case "first"><#return c.insertions + " insertions in each ear; decides in " + c.chance + " of sittings if the value is the middle of the limit." + share>
 <#case "first margin"><#return c.insertions + " insertions in each ear" + (c.figure != "")?then("; tells a value that lies " + c.figure + " or more from its limit in " + wanted + " of sittings", "") + "." + share>
+<#case "first heads"><#return firstOf(c, "heads", "ear", "ears")>
+<#case "first samples"><#return firstOf(c, "samples", "sample", "samples")>
 <#case "complete"><#return c.insertions + " insertions in each ear, every band and two open-ear takes: " + c.reason?remove_ending(".") + "." + share>
 <#case "smaller"><#return (c.chance != "")?then(most + " insertions would decide in " + c.chance + " of sittings only; a", "A") + " standard uncertainty of at most " + c.figure + " would decide, if the value stays.">
 <#case "traces"><#return c.insertions + " traces with the product in place, put in anew for each" + (c.chance != "")?then("; decides in " + c.chance + " of cases if value and scatter stay", "") + ".">
@@ -37,6 +40,10 @@
 Nothing is open.
 </#if>
 
+<#list p.unsaid as u>
+**Before the audit:** readings of ${u.condition} ${u.values?join(", ")} will be there, and <#if u.claims?size == 1>claim ${u.claims[0]} says<#else>claims ${u.claims?join(", ")} say</#if> nothing of it. An audit refuses to guess which is meant. The plan reads <#if u.claims?size == 1>it<#else>them</#if> with ${u.value}: write `${u.condition}: "${u.value}"` under `assumed` of <#if u.claims?size == 1>that claim<#else>each</#if>.
+
+</#list>
 <#list p.sittings as s>
 **In this order** (<#if s.ids?size gt 12>${s.ids?first} to ${s.ids?last}, ${s.ids?size} sittings<#else>${s.ids?join(", ")}</#if><#if s.another>; once for each further head or sample, under names of their own</#if>):
 
@@ -72,7 +79,7 @@ The uncertainty in the session file is the typical one of probe-tube work (commo
 <#assign sessions = products?map(p -> p.claims?filter(c -> c.comparesSessions)?size)?filter(n -> n gt 0)?has_content>
 ## Then
 
-Copy each `plan-….yaml` with its sheets (`.csv`) into `measurements/` and fill in the levels, in the order of the sheet; a band left empty counts as missing. Decide on the number of insertions now and keep to it. A new sitting is judged by itself and not averaged with earlier ones: `ellwand audit --session` with the names of the new sessions; judged together, a claim stays open as long as it is open in one of them. <#if sessions>A claim that compares sessions is judged from both: name both. </#if><#if more>Further heads and samples are judged with those measured so far, by an audit of all sessions. </#if>The chances hold for the deciding ear and band, if the declared sizes are right.
+Copy each `plan-….yaml` with its sheets (`.csv`) into `measurements/` and fill in the levels, in the order of the sheet; a band left empty counts as missing. Decide on the number of insertions now and keep to it. A new sitting is judged by itself and not averaged with earlier ones: `ellwand audit --session` with the names of the new sessions; judged together, a claim stays open as long as it is open in one of them. <#if sessions>A claim that compares sessions is judged from both: name both. </#if><#if more>Further heads and samples are judged with those measured so far, by an audit of all sessions. Claims that say nothing of ears or units are refused beside several of them: write `ears: each`, or `units: each`, under `assumed` of these. </#if>The chances hold for the deciding ear and band, if the declared sizes are right.
 
 </#if>
 ## Cautions

@@ -8,14 +8,26 @@ import org.ellwand.measurement.Session;
 final class AllSessions {
     private final List<Session> all;
     private final List<Once<MeanGaps>> gaps;
+    private final Once<SameCurves> same;
 
-    AllSessions(List<Session> all) {
+    /**
+     * @param all with backgrounds subtracted
+     * @param asRead the same sessions as they were read
+     */
+    AllSessions(List<Session> all, List<Session> asRead) {
         this.all = List.copyOf(all);
+        List<Session> read = List.copyOf(asRead);
+        same = new Once<>(() -> SameCurves.in(read));
         gaps = this.all.stream().map(s -> new Once<>(() -> MeanGaps.in(s))).toList();
     }
 
     List<Session> all() {
         return all;
+    }
+
+    /** The curves of all sessions as they were read. */
+    SameCurves sameCurves() {
+        return same.get();
     }
 
     /** Of all sessions but one. */

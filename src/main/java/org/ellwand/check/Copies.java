@@ -1,25 +1,33 @@
 package org.ellwand.check;
 
-import java.util.Arrays;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import org.ellwand.check.Finding.Consequence;
 import org.ellwand.check.Finding.Errs;
 import org.ellwand.check.Finding.Measure;
+import org.ellwand.measurement.Conditions;
 import org.ellwand.measurement.CurveReading;
 import org.ellwand.measurement.Session;
+import org.ellwand.measurement.Trace;
 import org.ellwand.words.Remark;
 
 /**
  * One curve under two names. Two readings do not agree in every band to the last digit: with 0.1 dB of reading error and
  * levels kept to 0.1 dB, ten bands do so once in some hundred thousand times. It is a slip of copying, and nobody can say
  * which of the two was measured. (Ten bands: common practice, no source.) A curve of a few different levels only is a
- * number written down, not a copied curve, and is not accused. Accuses fewer than 1 in 1000 sound sessions.
+ * number written down, not a copied curve, and is not accused. Two sessions that hold one curve are accused both, but for the open curve of
+ * one ear, which may serve two. Traces are held against each other in the same way. Accuses fewer than 1 in 1000 sound sessions.
  */
 final class Copies implements DataCheck {
     /** So many bands that agree exactly are no chance. */
     private static final int BANDS = 10;
+
+    /** So many levels of a trace (common practice, no source). */
+    private static final int SAMPLES = 50;
+
+    private static final Set<String> WHOSE = Set.of("ear", "head", "side");
 
     @Override
     public String name() {
@@ -28,30 +36,55 @@ final class Copies implements DataCheck {
 
     @Override
     public String needs() {
-        return "two readings of ten bands";
+        return "two readings of ten bands, or two traces";
     }
 
     @Override
     public Checked check(Material material) {
         Session session = material.asRead();
         Tally tally = new Tally(this, session);
-        Map<Numbers, CurveReading> seen = new HashMap<>();
-        List<CurveReading> curves =
-                session.readings().stream().filter(Copies::isCurve).toList();
+        Map<SameCurves.Numbers, CurveReading> seen = new HashMap<>();
+        List<CurveReading> curves = curves(session);
         for (CurveReading reading : curves) {
-            CurveReading before = seen.putIfAbsent(new Numbers(numbers(reading)), reading);
+            CurveReading before = seen.putIfAbsent(new SameCurves.Numbers(reading), reading);
             if (before != null) {
                 add(tally, before, reading);
             }
+            material.sameCurves().elsewhere(session, reading).ifPresent(other -> add(tally, other, reading));
         }
         if (curves.size() > 1) {
             tally.looked();
         }
+        traces(session, tally);
         return tally.done();
     }
 
+    /** One trace under the names of two readings; of one reading it may show two steps. */
+    private static void traces(Session session, Tally tally) {
+        Map<List<Double>, Trace> seen = new HashMap<>();
+        for (Trace trace : session.traces()) {
+            boolean many = trace.levelDb().size() >= SAMPLES
+                    && trace.levelDb().stream().distinct().count() >= BANDS;
+            Trace before = many ? seen.putIfAbsent(trace.levelDb(), trace) : null;
+            if (before != null && !before.conditions().equals(trace.conditions())) {
+                add(tally, before, trace);
+            }
+        }
+    }
+
+    /** Curves of enough bands, as they were read. */
+    static List<CurveReading> curves(Session session) {
+        return session.readings().stream().filter(Copies::isCurve).toList();
+    }
+
+    /** Whose ear a reading was made in. */
+    static Conditions whose(CurveReading reading) {
+        return reading.conditions().only(WHOSE);
+    }
+
     private static boolean isCurve(CurveReading reading) {
-        return reading.spectrum().bandList().size() >= BANDS && isOfMany(numbers(reading));
+        return reading.spectrum().bandList().size() >= BANDS
+                && isOfMany(Sheets.curve(reading).numbers());
     }
 
     /** Whether there are enough different numbers among some. */
@@ -70,31 +103,6 @@ final class Copies implements DataCheck {
         return count == different.length;
     }
 
-    private static double[] numbers(CurveReading reading) {
-        return Sheets.curve(reading).numbers();
-    }
-
-    /** Numbers that are looked up by their values. */
-    private static final class Numbers {
-        private final double[] values;
-        private final int hash;
-
-        Numbers(double[] values) {
-            this.values = values;
-            this.hash = Arrays.hashCode(values);
-        }
-
-        @Override
-        public boolean equals(Object other) {
-            return other instanceof Numbers those && hash == those.hash && Arrays.equals(values, those.values);
-        }
-
-        @Override
-        public int hashCode() {
-            return hash;
-        }
-    }
-
     private static void add(Tally tally, CurveReading before, CurveReading reading) {
         int bands = reading.spectrum().bandList().size();
         tally.add(
@@ -107,5 +115,34 @@ final class Copies implements DataCheck {
                         .with("bands", bands)
                         .with("place", before.place().toString())
                         .with("threshold", BANDS));
+    }
+
+    private static void add(Tally tally, SameCurves.Of other, CurveReading reading) {
+        int bands = reading.spectrum().bandList().size();
+        tally.add(
+                reading.conditions(),
+                List.of(),
+                Errs.EITHER,
+                Consequence.UNUSABLE,
+                new Measure(bands, BANDS, "bands"),
+                Remark.of("copied-elsewhere")
+                        .with("bands", bands)
+                        .with("place", other.reading().place().toString())
+                        .with("session", other.session())
+                        .with("threshold", BANDS));
+    }
+
+    private static void add(Tally tally, Trace before, Trace trace) {
+        int samples = trace.levelDb().size();
+        tally.add(
+                trace.named(),
+                List.of(),
+                Errs.EITHER,
+                Consequence.UNUSABLE,
+                new Measure(samples, SAMPLES, "samples"),
+                Remark.of("copied-trace")
+                        .with("samples", samples)
+                        .with("place", before.place().file())
+                        .with("threshold", SAMPLES));
     }
 }

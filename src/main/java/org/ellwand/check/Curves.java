@@ -131,6 +131,27 @@ final class Curves {
         return combined(curves, Curves::median);
     }
 
+    /**
+     * What a curve that lies low is held against, band by band: the median of others, which one faulty among three does not move. Two have no
+     * middle: the lower of them, so that nothing is said of one because the other lies high.
+     */
+    static LevelCurve lowerMedianOf(List<LevelCurve> curves) {
+        return combined(curves, numbers -> {
+            double[] sorted = numbers.clone();
+            Arrays.sort(sorted);
+            return sorted[(sorted.length - 1) / 2];
+        });
+    }
+
+    /** Whether curves agree to within some dB over some bands, on average, where there are two; more are told by their median. */
+    static boolean agree(List<LevelCurve> curves, List<Band> bands, double withinDb) {
+        if (curves.size() != 2) {
+            return true;
+        }
+        LevelCurve apart = less(curves.get(0), curves.get(1));
+        return Math.abs(average(apart, bands)) < withinDb;
+    }
+
     /** The longest run of neighbouring bands among some, lowest first; the lowest of equals. */
     static List<Band> longestRun(Collection<Band> bands) {
         List<Band> longest = List.of();

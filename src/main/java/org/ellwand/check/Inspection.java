@@ -56,7 +56,7 @@ public record Inspection(List<Session> sessions, List<Finding> findings, List<No
             findings.addAll(made.findings());
             notChecked.addAll(made.notChecked());
         }
-        AllSessions all = new AllSessions(corrected);
+        AllSessions all = new AllSessions(corrected, sessions);
         for (int s = 0; s < sessions.size(); s++) {
             Material material = new Material(corrected.get(s), sessions.get(s), all);
             // Side by side; what they find is put in order below.

@@ -58,6 +58,11 @@ final class Material {
         return all.all();
     }
 
+    /** The curves of all sessions as they were read. */
+    SameCurves sameCurves() {
+        return all.sameCurves();
+    }
+
     /** By how much settings differ in the other sessions. */
     List<MeanGaps> gapsElsewhere() {
         return all.gapsElsewhere(session);

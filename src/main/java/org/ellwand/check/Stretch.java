@@ -148,14 +148,24 @@ record Stretch(List<Double> levelDb) {
 
     /** The first sample after the step; 0 where there is none. */
     private int jumpsAt(int m) {
+        double[] sums = sums();
         double[] off = new double[Math.max(0, levelDb.size() - 2 * m + 1)];
         int at = -1;
         for (int i = 0; i < off.length; i++) {
-            off[i] = Math.abs(mean(levelDb.subList(i + m, i + 2 * m)) - mean(levelDb.subList(i, i + m)));
+            off[i] = Math.abs(sums[i + 2 * m] - 2 * sums[i + m] + sums[i]) / m;
             at = i + m >= levelDb.size() * BEGINS && (at < 0 || off[i] > off[at]) ? i : at;
         }
         double elsewhere = median(Arrays.stream(off).boxed()) / NORMAL_MEDIAN;
         return at >= 0 && off[at] > JUMPS * elsewhere ? at + m : 0;
+    }
+
+    /** Of the samples before each, so that a mean of many costs no more than one of few. */
+    private double[] sums() {
+        double[] sums = new double[levelDb.size() + 1];
+        for (int i = 0; i < levelDb.size(); i++) {
+            sums[i + 1] = sums[i] + levelDb.get(i);
+        }
+        return sums;
     }
 
     /** The level that as many samples lie above as below. */

@@ -69,7 +69,7 @@ final class TubeAtBackground implements DataCheck {
         List<LevelCurve> others =
                 all.stream().filter(o -> !o.equals(one)).map(Above::aboveDb).toList();
         double clearer =
-                others.isEmpty() ? 0 : Curves.average(Curves.less(Curves.medianOf(others), one.aboveDb()), run);
+                others.isEmpty() ? 0 : Curves.average(Curves.less(Curves.lowerMedianOf(others), one.aboveDb()), run);
         double threshold = Math.max(CLEARER_DB, SCATTER * Sheets.meanInsertionDb(material.asRead(), run));
         if (clearer > threshold) {
             Remark remark =

@@ -11,7 +11,8 @@ import org.ellwand.words.Remark;
 
 /**
  * A probe tube that the tip squeezes or wax blocks: what it still passes falls, most at high frequencies, and looks like
- * attenuation. One insertion then reads far below the others, over many bands above 1 kHz. (Common practice, no source; wax
+ * attenuation. One insertion then reads far below the others, over many bands above 1 kHz; of two others below both, while these agree
+ * better than that. (Common practice, no source; wax
  * as a cause: clinical guidance, read in an abstract.) Accuses fewer than 1 in 1000 sound sessions.
  */
 final class TubeExcess implements DataCheck {
@@ -48,10 +49,10 @@ final class TubeExcess implements DataCheck {
         List<LevelCurve> others =
                 group.stream().filter(r -> !r.equals(one)).map(Sheets::curve).toList();
         LevelCurve excess = Curves.between(
-                Curves.less(Curves.medianOf(others), Sheets.curve(one)), LOWEST_HZ, Double.POSITIVE_INFINITY);
+                Curves.less(Curves.lowerMedianOf(others), Sheets.curve(one)), LOWEST_HZ, Double.POSITIVE_INFINITY);
         tally.looked();
         List<Band> run = Curves.wideRun(excess, (band, db) -> db > EXCESS_DB && db > thresholdDb(session, band));
-        if (!run.isEmpty()) {
+        if (!run.isEmpty() && Curves.agree(others, run, Curves.average(excess, run))) {
             double threshold = run.stream()
                     .mapToDouble(band -> thresholdDb(session, band))
                     .average()

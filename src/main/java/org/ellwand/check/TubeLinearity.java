@@ -17,7 +17,8 @@ import org.ellwand.words.Remark;
 
 /**
  * A squeezed tube stops following the sound: between two levels, what is read rises by less than it does in the other
- * insertions. Insertions are held against each other, so that a product that works by level is not accused. (1.5 and 3 dB:
+ * insertions. Insertions are held against each other, so that a product that works by level is not accused; of two others both must rise
+ * more, while they agree. (1.5 and 3 dB:
  * common practice, no source.) Accuses fewer than 1 in 1000 sound sessions.
  */
 final class TubeLinearity implements DataCheck {
@@ -74,10 +75,10 @@ final class TubeLinearity implements DataCheck {
     private static void compare(Tally tally, Session session, Rise one, List<Rise> group) {
         List<LevelCurve> others =
                 group.stream().filter(r -> !r.equals(one)).map(Rise::riseDb).toList();
-        LevelCurve lack = Curves.less(Curves.medianOf(others), one.riseDb());
+        LevelCurve lack = Curves.less(Curves.lowerMedianOf(others), one.riseDb());
         tally.looked();
         List<Band> run = Curves.wideRun(lack, (band, db) -> db > LACK_DB.noted() && db > noted(session, band));
-        if (!run.isEmpty()) {
+        if (!run.isEmpty() && Curves.agree(others, run, Curves.average(lack, run))) {
             add(tally, one.upper().conditions().without(Set.of("stimulus", "take")), Curves.average(lack, run), run);
         }
     }

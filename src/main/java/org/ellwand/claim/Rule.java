@@ -89,6 +89,38 @@ public record Rule(
     }
 
     /**
+     * {@return this rule about readings that meet these conditions}
+     *
+     * @param conditions all of them, by name
+     */
+    public Rule under(Map<String, Choice> conditions) {
+        return new Rule(
+                name,
+                quantity,
+                limit,
+                statistic,
+                bands,
+                resolution,
+                weighting,
+                Map.copyOf(conditions),
+                stimulus,
+                level,
+                referredToField,
+                between,
+                ratio,
+                ears,
+                units,
+                of,
+                reference,
+                target,
+                method,
+                stated,
+                assumed,
+                table,
+                place);
+    }
+
+    /**
      * {@return this rule with another statistic and weighting}
      *
      * @param other the statistic

@@ -6,7 +6,9 @@ import java.io.UncheckedIOException;
 import java.io.Writer;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import org.ellwand.input.InputException;
@@ -19,6 +21,7 @@ import org.ellwand.sound.SoundAnalysis;
 import org.ellwand.sound.SoundLevels;
 import org.ellwand.sound.SoundMeter;
 import org.ellwand.sound.SoundSheets;
+import org.ellwand.sound.Transfer;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
@@ -78,18 +81,29 @@ final class BandsCommand implements Callable<Integer> {
     @Override
     public Integer call() throws Exception {
         checkStimulus();
+        checkTrace();
+        checkFiles();
         SoundAnalysis analysis = analyses.analysis();
         CalibrationOptions.Tone tone = calibration.tone(parts.channel());
         RecordedPart part = parts.of(recording, parts.channel());
         Calibration calibrated = tone.calibration();
+        // What cannot be compared is refused before anything is written.
+        Optional<RecordedPart> played =
+                stimulus.isPresent() ? Optional.of(parts.of(stimulus.get(), Optional.of(1))) : Optional.empty();
+        Optional<Transfer> compared =
+                played.isPresent() ? Optional.of(Transfer.of(played.get(), part)) : Optional.empty();
         SoundLevels levels = measured(part, analysis, calibrated.fullScaleDb());
         say(part, levels, calibrated);
         notes(tone.notes(), tone.path());
         notes(RecordingNotes.of(levels.check(), part.file().format()), recording);
         notes(RecordingNotes.of(levels, analysis, part.file().rateHz()), recording);
-        if (stimulus.isPresent()) {
-            RecordedPart played = parts.of(stimulus.get(), Optional.of(1));
-            StimulusComparison.of(played, part, transfer, spec.commandLine().getErr());
+        if (played.isPresent() && compared.isPresent()) {
+            StimulusComparison.say(
+                    played.get(),
+                    part,
+                    compared.get(),
+                    transfer,
+                    spec.commandLine().getErr());
         }
         spec.commandLine().getErr().flush();
         return ExitCode.DONE;
@@ -102,6 +116,34 @@ final class BandsCommand implements Callable<Integer> {
         }
         if (transfer.isPresent() && stimulus.isEmpty()) {
             throw new ParameterException(spec.commandLine(), "--transfer needs --stimulus");
+        }
+    }
+
+    /** What says how a trace is made says nothing where none is. */
+    private void checkTrace() {
+        for (String option : List.of("--every", "--weighting")) {
+            if (trace.isEmpty() && spec.commandLine().getParseResult().hasMatchedOption(option)) {
+                throw new ParameterException(
+                        spec.commandLine(), option + " needs --trace: it is about the trace alone");
+            }
+        }
+    }
+
+    /** All files are new ones, and each is another. */
+    private void checkFiles() throws InputException {
+        Map<Path, String> named = new HashMap<>();
+        checkFile("--out", out, named);
+        checkFile("--trace", trace, named);
+        checkFile("--transfer", transfer, named);
+    }
+
+    private void checkFile(String option, Optional<Path> file, Map<Path, String> named) throws InputException {
+        if (file.isPresent()) {
+            String before = named.putIfAbsent(NewFile.checked(file.get()), option);
+            if (before != null) {
+                throw new ParameterException(
+                        spec.commandLine(), before + " and " + option + " name the same file; give each its own");
+            }
         }
     }
 

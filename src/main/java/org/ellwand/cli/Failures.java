@@ -7,6 +7,8 @@ import java.nio.file.AccessDeniedException;
 import java.nio.file.FileSystemException;
 import java.nio.file.NoSuchFileException;
 import java.util.Set;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import org.ellwand.input.InputException;
 import org.ellwand.input.Nearest;
 import org.ellwand.input.Problem;
@@ -23,6 +25,14 @@ final class Failures {
     static final String DEBUG = "ELLWAND_DEBUG";
 
     private static final long BYTES_A_MIB = 1 << 20;
+
+    /** How the reader of the command line says that a word is none of some. */
+    private static final Pattern ONE_OF =
+            Pattern.compile("expected one of \\[(.*)] \\(case-\\w+\\) but was '(.*)'", Pattern.DOTALL);
+
+    /** How it says that a word is no number, or neither true nor false. */
+    private static final Pattern NO_SUCH =
+            Pattern.compile("'(.*)' is not an? (boolean|int|long|short)", Pattern.DOTALL);
 
     private final PrintWriter err;
     private final boolean debug;
@@ -62,8 +72,25 @@ final class Failures {
             return unknown(unmatched);
         }
         return wrong.getCause() instanceof TypeConversionException fault && wrong.getArgSpec() != null
-                ? named(wrong.getArgSpec()) + " takes " + fault.getMessage()
+                ? named(wrong.getArgSpec()) + " takes " + taken(String.valueOf(fault.getMessage()))
                 : String.valueOf(wrong.getMessage());
+    }
+
+    /** What an option takes, as a sentence goes on after "takes". */
+    private static String taken(String fault) {
+        Matcher names = ONE_OF.matcher(fault);
+        if (names.matches()) {
+            String before = names.group(1);
+            int last = before.lastIndexOf(", ");
+            String listed = last < 0 ? before : before.substring(0, last) + " or " + before.substring(last + 2);
+            return listed + ", not '" + names.group(2) + "'";
+        }
+        Matcher kind = NO_SUCH.matcher(fault);
+        if (kind.matches()) {
+            String wanted = kind.group(2).equals("boolean") ? "true or false" : "a whole number";
+            return wanted + ", not '" + kind.group(1) + "'";
+        }
+        return fault;
     }
 
     private static String named(ArgSpec argument) {

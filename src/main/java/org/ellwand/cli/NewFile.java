@@ -19,6 +19,18 @@ final class NewFile implements AutoCloseable {
      * @throws InputException if it is there, or its folder is not, or may not be written
      */
     NewFile(Path file) throws InputException {
+        Path absolute = checked(file);
+        this.file = absolute;
+        this.fresh = absolute.resolveSibling("." + absolute.getFileName() + ".ellwand-new-"
+                + ProcessHandle.current().pid());
+    }
+
+    /**
+     * {@return its absolute path}
+     *
+     * @throws InputException if it is there, or its folder is not, or may not be written
+     */
+    static Path checked(Path file) throws InputException {
         Path absolute = file.toAbsolutePath().normalize();
         if (Files.exists(absolute)) {
             throw new InputException(Place.ofFile(file.toString()), "is there already; give a new file");
@@ -29,9 +41,7 @@ final class NewFile implements AutoCloseable {
         if (!Files.isWritable(absolute.resolveSibling(""))) {
             throw new InputException(Place.ofFile(file.toString()), "lies in a folder that may not be written");
         }
-        this.file = absolute;
-        this.fresh = absolute.resolveSibling("." + absolute.getFileName() + ".ellwand-new-"
-                + ProcessHandle.current().pid());
+        return absolute;
     }
 
     /** What is written here becomes the file with {@link #keep}. */

@@ -21,14 +21,15 @@ import picocli.CommandLine.Spec;
 /** Writes a sound to play while measuring, with a mark by which recordings of it are put on one clock. */
 @Command(
         name = "stimulus",
-        description = "Writes a sound to play while measuring: pink noise, a step, or tones.",
+        description = "Writes a sound to play while measuring: pink noise, a tone that steps and steps back, or tones.",
         footer = {
             "",
             "Example: pink noise at five levels, for an onset:",
             "  ellwand stimulus pink --level \"-45 dB\" --level \"-40 dB\" --level \"-35 dB\" \\",
             "    --level \"-30 dB\" --level \"-25 dB\" --out series.wav",
             "It prints the parts with their times after the mark; a session takes them as 'from' and 'to' with"
-                    + " 'times from: sync mark'. Sounds at high levels harm hearing: begin soft, keep to what a safe exposure allows."
+                    + " 'times from: sync mark'. A step goes up and down, or down and up: two parts, for an entry each,"
+                    + " with 'step' as printed; put the levels in the field in place of FILL. Sounds at high levels harm hearing: begin soft, keep to what a safe exposure allows."
         })
 final class StimulusCommand implements Callable<Integer> {
     private static final double LEAST_DB = -90;
@@ -36,7 +37,9 @@ final class StimulusCommand implements Callable<Integer> {
     @Spec
     private CommandSpec spec = CommandSpec.create();
 
-    @Parameters(paramLabel = "pink|step|tones", description = "Pink noise, a tone that steps up and down, or tones.")
+    @Parameters(
+            paramLabel = "pink|step|tones",
+            description = "Pink noise, a tone that steps to --level and back, or tones.")
     private String kind = "";
 
     @Option(names = "--out", required = true, paramLabel = "WAV", description = "A new file, 24 bits, one channel.")
@@ -88,6 +91,7 @@ final class StimulusCommand implements Callable<Integer> {
         if (!List.of(44_100, 48_000, 88_200, 96_000, 176_400, 192_000).contains(rateHz)) {
             throw wrong("--rate takes 44100, 48000, 88200, 96000, 176400 or 192000, not " + rateHz);
         }
+        checkOptions();
         try (NewFile file = new NewFile(out)) {
             Programme programme = programme();
             if (programme.peak() >= 1) {
@@ -101,17 +105,51 @@ final class StimulusCommand implements Callable<Integer> {
         return ExitCode.DONE;
     }
 
+    /** What a kind of sound makes nothing of is refused and not passed over. */
+    private void checkOptions() {
+        switch (kind) {
+            case "pink" -> refuse("--tone", "--from-level");
+            case "step" -> {
+                refuse("--crest");
+                one("--tone", tones);
+                one("--level", levels);
+            }
+            case "tones" -> {
+                refuse("--crest", "--from-level");
+                one("--level", levels);
+            }
+            default -> throw wrong("there is no stimulus '" + kind + "'; there are pink, step and tones");
+        }
+    }
+
+    private void refuse(String... options) {
+        for (String option : options) {
+            if (spec.commandLine().getParseResult().hasMatchedOption(option)) {
+                throw wrong(kind + " takes no " + option);
+            }
+        }
+    }
+
+    private void one(String option, List<String> given) {
+        if (given.size() > 1) {
+            throw wrong(kind + " takes one " + option + ", not " + given.size());
+        }
+    }
+
+    private Programme step(double seconds) {
+        double before = level("--from-level", fromLevel);
+        double then = levelsDb().get(0);
+        if (before == then) {
+            throw wrong("--level and --from-level are the same: a step goes from one level to another");
+        }
+        return Stimuli.step(rateHz, tonesHz().get(0), before, then, seconds);
+    }
+
     private Programme programme() {
         double seconds = within("--time", AmountOption.in(spec, "--time", time, Unit.SECOND, "10 s"), 0.5, 120, "s");
         return switch (kind) {
             case "pink" -> Stimuli.pink(rateHz, levelsDb(), crestDb(), seconds, "pink");
-            case "step" ->
-                Stimuli.step(
-                        rateHz,
-                        tonesHz().get(0),
-                        level("--from-level", fromLevel),
-                        levelsDb().get(0),
-                        seconds);
+            case "step" -> step(seconds);
             case "tones" -> Stimuli.tones(rateHz, tonesHz(), levelsDb().get(0), seconds);
             default -> throw wrong("there is no stimulus '" + kind + "'; there are pink, step and tones");
         };
@@ -159,8 +197,14 @@ final class StimulusCommand implements Callable<Integer> {
         err.println("times from: sync mark");
         programme
                 .parts()
-                .forEach(part ->
-                        err.println(text("  from: %.3f s, to: %.3f s   %s", part.fromS(), part.toS(), part.what())));
+                .forEach(part -> err.println(text(
+                        "  from: %.3f s, to: %.3f s%s   %s",
+                        part.fromS(),
+                        part.toS(),
+                        part.stepS()
+                                .map(s -> text(", step: {at: %.3f s, from: FILL dB SPL, to: FILL dB SPL}", s))
+                                .orElse(""),
+                        part.what())));
         err.flush();
     }
 }

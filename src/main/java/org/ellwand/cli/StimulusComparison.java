@@ -34,15 +34,22 @@ final class StimulusComparison {
     }
 
     /** Says how far the recording lags behind and whether it follows; writes gain and coherence where that is asked for. */
-    static void of(RecordedPart played, RecordedPart heard, Optional<Path> sheet, PrintWriter err)
+    static void say(RecordedPart played, RecordedPart heard, Transfer compared, Optional<Path> sheet, PrintWriter err)
             throws IOException, InputException {
-        Transfer compared = Transfer.of(played, heard);
         err.println(String.format(
                 Locale.ROOT,
                 "%s: %.3f ms behind %s after the sync mark",
                 heard.file().name(),
                 1000 * compared.delayS(),
                 played.file().name()));
+        if (compared.drift() != 0) {
+            err.println(String.format(
+                    Locale.ROOT,
+                    "%s: its clock and that of %s differ by %.1f millionths; the drift was taken off",
+                    heard.file().name(),
+                    played.file().name(),
+                    1e6 * Math.abs(compared.drift())));
+        }
         compared.note()
                 .ifPresent(note -> err.println(note.of(heard.file().name()).text()));
         if (sheet.isPresent()) {

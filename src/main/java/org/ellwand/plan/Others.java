@@ -7,6 +7,7 @@ import java.util.Set;
 import java.util.TreeMap;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
+import java.util.stream.Stream;
 import org.ellwand.amount.Interval;
 import org.ellwand.audit.CellResult;
 import org.ellwand.audit.ClaimAudit;
@@ -86,6 +87,24 @@ final class Others {
             }
         }
         return Optional.empty();
+    }
+
+    /** Whether a rule speaks of people or products beyond those that are measured. */
+    static boolean areSpokenOf(Rule rule) {
+        return Stream.concat(rule.ears().stream(), rule.units().stream()).anyMatch(Population::isBeyondTheMeasured);
+    }
+
+    /** Where nothing was measured: nothing is told from one, so a few are to show their scatter, and of a share as many as it needs. */
+    static Outlook first(ClaimAudit audited, Rule rule) {
+        boolean heads = rule.ears().filter(Population::isBeyondTheMeasured).isPresent();
+        return new Outlook(
+                audited,
+                heads ? Outlook.Advice.FIRST_HEADS : Outlook.Advice.FIRST_SAMPLES,
+                Outlooks.USUAL,
+                OptionalDouble.empty(),
+                "",
+                OptionalDouble.empty(),
+                Outlooks.USUAL);
     }
 
     /** One tells no scatter: the fewest by which it shows, as of insertions. */

@@ -43,6 +43,10 @@ record Outlook(
         FIRST,
         /** First readings of a limit with one end: how far beyond it a value is told. */
         FIRST_MARGIN,
+        /** First readings for a statement about people: one ear tells nothing of others. */
+        FIRST_HEADS,
+        /** First readings for a statement about products: one sample tells nothing of others. */
+        FIRST_SAMPLES,
         /** Bands or takes are missing, or something is not declared. */
         COMPLETE,
         /** No number of insertions within reason; a smaller uncertainty. */

@@ -37,6 +37,9 @@ final class Outlooks {
     /** Nothing is declared of these numbers: what they scatter by is seen in repeats alone. */
     private static final Set<String> BY_REPEATS = Set.of("level drift", "gain steadiness");
 
+    /** Numbers that a decibel multiplies, wherever they lie: an error of theirs is a share of the value. */
+    private static final Set<String> MULTIPLIED = Set.of("noise dose", "permissible duration");
+
     private final Product product;
     private final Trials trials;
     private final Uncertainty first;
@@ -159,12 +162,15 @@ final class Outlooks {
 
     /** Nothing was measured: the value is taken in the middle of a limit, or at a distance from its one end. */
     private Outlook first(ClaimAudit audited, Rule rule) {
+        if (Others.areSpokenOf(rule)) {
+            return Others.first(audited, rule);
+        }
         Interval limit = Needs.limit(rule);
         Chance chance = Chance.ofOne(limit, product.confidence());
         OptionalDouble u = OptionalDouble.empty();
         for (int n = USUAL; n <= MOST; n++) {
             u = uOfFirst(audited.claim(), n);
-            if (u.isEmpty() || !limit.hasLower() || !limit.hasUpper()) {
+            if (u.isEmpty() || MULTIPLIED.contains(rule.quantity()) || !limit.hasLower() || !limit.hasUpper()) {
                 break;
             }
             double firm = chance.firm((limit.lower() + limit.upper()) / 2, u.getAsDouble());
@@ -173,14 +179,31 @@ final class Outlooks {
                         audited, Outlook.Advice.FIRST, n, OptionalDouble.of(firm), "", OptionalDouble.empty());
             }
         }
-        OptionalDouble margin = u.isEmpty()
-                ? OptionalDouble.empty()
-                : OptionalDouble.of((NormalErrors.z(product.confidence()) + NormalErrors.z(WANTED)) * u.getAsDouble());
-        return new Outlook(audited, Outlook.Advice.FIRST_MARGIN, USUAL, OptionalDouble.empty(), "", margin);
+        return new Outlook(audited, Outlook.Advice.FIRST_MARGIN, USUAL, OptionalDouble.empty(), "", margin(rule, u));
     }
 
-    /** From flat curves, which are as uncertain as others; empty where the quantity makes nothing of them. */
+    /** How far from its limit a value is told. */
+    private OptionalDouble margin(Rule rule, OptionalDouble u) {
+        if (u.isEmpty()) {
+            return u;
+        }
+        double margin = (NormalErrors.z(product.confidence()) + NormalErrors.z(WANTED)) * u.getAsDouble();
+        if (!MULTIPLIED.contains(rule.quantity())) {
+            return OptionalDouble.of(margin);
+        }
+        Interval limit = rule.limit();
+        return OptionalDouble.of(
+                limit.hasUpper() ? limit.upper() * -Math.expm1(-margin) : limit.lower() * Math.expm1(margin));
+    }
+
+    /**
+     * From flat curves, which are as uncertain as others; of what decibels multiply, as a share of the value. Empty where the quantity makes
+     * nothing of flat curves, and where its uncertainty is that of a slope which they do not have.
+     */
     private OptionalDouble uOfFirst(Claim claim, int insertions) {
+        if (claim.rule().filter(rule -> Sounds.isBetweenLevels(rule)).isPresent()) {
+            return OptionalDouble.empty();
+        }
         Sitting sitting = new SittingPlan(
                         product.name(), Optional.empty(), trials.measured(), List.of(new Wanted(claim, insertions)))
                 .of(Wearer.unknown());
@@ -190,7 +213,14 @@ final class Outlooks {
                         .map(id -> Sitting.joined(id, List.of(sitting)).session(first, Outlooks::flatDb))
                         .toList();
         try {
-            return Trials.from(product, claim, flat).standardUncertainty();
+            Judgement judged = Trials.from(product, claim, flat);
+            if (!MULTIPLIED.contains(judged.rule().quantity())) {
+                return judged.standardUncertainty();
+            }
+            double value = judged.value().orElse(0);
+            return value > 0 && judged.standardUncertainty().isPresent()
+                    ? OptionalDouble.of(judged.standardUncertainty().getAsDouble() / value)
+                    : OptionalDouble.empty();
         } catch (InputException e) {
             return OptionalDouble.empty(); // The rule asks for what this sitting does not have; the audit has told.
         }

@@ -24,6 +24,7 @@ import org.ellwand.measurement.Uncertainty;
  * @param sittings one for each ear and sample that was measured, or one for a first ear; none where nothing is planned
  * @param worn the earlier sessions with the product in place
  * @param measured ids of all earlier sessions
+ * @param unsaid what claims must say before the sittings are audited
  */
 public record Plan(
         ProductAudit product,
@@ -31,7 +32,8 @@ public record Plan(
         List<Outlook> outlooks,
         List<Sitting> sittings,
         List<Session> worn,
-        Set<String> measured) {
+        Set<String> measured,
+        List<Unsaid> unsaid) {
     /**
      * {@return a plan for every product of an audit, in its order}
      *
@@ -69,14 +71,21 @@ public record Plan(
 
         Plan plan(Set<String> measured) {
             List<Outlook> told = ofClaims.stream().map(Supplier::get).toList();
+            List<Wanted> wanted = wanted(told, outlook -> outlook.isPlanned() && !outlook.isOfOthers());
+            List<Unsaid> unsaid = Unsaid.in(product.product().name(), wanted, product.claims(), worn);
             return new Plan(
-                    product, product.claims().size() - told.size(), told, sittings(told, measured), worn, measured);
+                    product,
+                    product.claims().size() - told.size(),
+                    told,
+                    sittings(told, Unsaid.said(wanted, unsaid), measured),
+                    worn,
+                    measured,
+                    unsaid.stream().filter(Unsaid::isToBeSaid).toList());
         }
 
-        private List<Sitting> sittings(List<Outlook> told, Set<String> measured) {
+        private List<Sitting> sittings(List<Outlook> told, List<Wanted> wanted, Set<String> measured) {
             String name = product.product().name();
-            List<Sitting> sittings = new ArrayList<>(Sittings.of(
-                    name, worn, measured, wanted(told, outlook -> outlook.isPlanned() && !outlook.isOfOthers())));
+            List<Sitting> sittings = new ArrayList<>(Sittings.of(name, worn, measured, wanted));
             List<Wanted> ofOthers = wanted(told, Outlook::isOfOthers);
             if (!ofOthers.isEmpty()) {
                 Optional<Session> like = worn.stream().findFirst();

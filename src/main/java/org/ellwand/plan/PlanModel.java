@@ -57,12 +57,24 @@ public final class PlanModel {
             claims.add(claim(plan, outlook));
         }
         model.put("claims", claims);
+        model.put("unsaid", plan.unsaid().stream().map(one -> unsaid(plan, one)).toList());
         model.put("sittings", sittings(plan));
         Bench bench = Bench.of(plan);
         model.put("bench", List.copyOf(bench.files().keySet()));
         model.put("panel", List.copyOf(PanelFile.files(plan).keySet()));
         model.put("programmes", new EarExposure(bench.programmes(), seconds).model());
         return model;
+    }
+
+    private static Object unsaid(Plan plan, Unsaid unsaid) {
+        return Map.of(
+                "condition", unsaid.condition(),
+                "value", unsaid.value(),
+                "values", List.copyOf(unsaid.values()),
+                "claims",
+                        unsaid.claims().stream()
+                                .map(claim -> plan.product().claims().indexOf(claim) + 1)
+                                .toList());
     }
 
     private Object claim(Plan plan, Outlook outlook) {

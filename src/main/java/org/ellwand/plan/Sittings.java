@@ -9,7 +9,6 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Stream;
-import org.ellwand.claim.Choice;
 import org.ellwand.claim.Claim;
 import org.ellwand.claim.Rule;
 import org.ellwand.measurement.Session;
@@ -47,14 +46,7 @@ final class Sittings {
 
     /** The sessions that a rule names; none where any will do. */
     static List<String> named(Rule rule) {
-        List<String> names = new ArrayList<>();
-        if (rule.where().get("session") instanceof Choice.OneOf some) {
-            names.addAll(some.names());
-        }
-        rule.between()
-                .filter(between -> between.condition().equals("session"))
-                .ifPresent(between -> names.addAll(List.of(between.first(), between.second())));
-        return names;
+        return Wanted.named(rule, "session");
     }
 
     private List<Sitting> of(List<Wanted> wanted) {

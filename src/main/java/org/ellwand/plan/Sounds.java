@@ -1,6 +1,7 @@
 package org.ellwand.plan;
 
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -10,6 +11,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.ellwand.amount.Amount;
 import org.ellwand.amount.Interval;
@@ -26,9 +28,13 @@ final class Sounds {
     /** Where neither rule nor earlier sittings name a kind (common practice, no source). */
     static final String DEFAULT_KIND = "pink noise";
 
-    /** What is looked for between levels. */
-    private static final Set<String> SERIES = Set.of("onset level", "criterion level");
+    /** Harmonics are those of a tone. */
+    private static final String TONE = "pure tone";
 
+    /** What is looked for between levels. */
+    private static final Set<String> BETWEEN_LEVELS = Set.of("onset level", "criterion level");
+
+    /** Of the levels of an earlier sitting: an onset is looked for between two, and three are the least. */
     private static final int FEWEST_OF_SERIES = 3;
 
     /** Levels are written with one decimal. */
@@ -36,13 +42,23 @@ final class Sounds {
 
     private static final double SINGLE_DB = 2.01;
 
-    /** Between the levels of a series (common practice, no source). */
-    private static final double SERIES_STEP_DB = 10;
+    /** How many levels a new series has, and how far apart they are (common practice, no source). */
+    private static final int SERIES = 5;
 
+    private static final double SERIES_STEP_DB = 5;
+
+    /** What is looked for lies between two levels of an earlier sitting that are no further from the limit. */
+    private static final double NEAR_DB = 10;
+
+    private static final String HARMONICS = "harmonic distortion";
+
+    private final Map<String, Stimulus> measured;
     private final Map<String, Stimulus> known;
 
-    Sounds(Map<String, Stimulus> known) {
-        this.known = new LinkedHashMap<>(known);
+    /** @param measured those of an earlier sitting, by their names */
+    Sounds(Map<String, Stimulus> measured) {
+        this.measured = Collections.unmodifiableMap(new LinkedHashMap<>(measured));
+        this.known = new LinkedHashMap<>(measured);
     }
 
     /** The sounds that a rule speaks of. */
@@ -50,38 +66,48 @@ final class Sounds {
         if (rule.stimulus().filter(Stimulus.QUIET::equals).isPresent()) {
             return List.of(quiet());
         }
-        List<Stimulus> there =
-                known.values().stream().filter(sound -> meets(rule, sound)).toList();
+        // What other claims want is no measure of this one: a range has its own ends.
+        boolean range = rule.level().filter(LevelChoice.Range.class::isInstance).isPresent();
+        List<Stimulus> there = (range ? measured : known)
+                .values().stream().filter(sound -> meets(rule, sound)).toList();
         if (rule.between()
                 .filter(between -> between.condition().equals("level"))
                 .isPresent()) {
             return made(rule);
         }
-        if (SERIES.contains(rule.quantity())) {
-            return ofSeries(rule, there);
+        if (isBetweenLevels(rule)) {
+            return ofSeries(rule);
         }
         return there.isEmpty() ? made(rule) : there;
     }
 
+    /** Whether what a rule speaks of is looked for between levels. */
+    static boolean isBetweenLevels(Rule rule) {
+        return BETWEEN_LEVELS.contains(rule.quantity());
+    }
+
     /** Whether what a rule speaks of is louder than anybody is to hear. */
     boolean isTooLoud(Rule rule) {
-        if (SERIES.contains(rule.quantity())) {
+        if (isBetweenLevels(rule)) {
             return middle(rule.limit()) > Loudness.MOST_ON_PEOPLE_DB;
         }
         return of(rule).stream().allMatch(sound -> Loudness.fieldDb(sound) > Loudness.MOST_ON_PEOPLE_DB);
     }
 
-    /** The levels that are there, where they are enough of one kind and unit; with those about the limit, where not. */
-    private List<Stimulus> ofSeries(Rule rule, List<Stimulus> there) {
+    /** The levels of an earlier sitting, where they are enough of one kind and unit; with those about the limit, where not. */
+    private List<Stimulus> ofSeries(Rule rule) {
         Unit unit = rule.limit().unit();
+        List<Stimulus> there = measured.values().stream()
+                .filter(sound -> meets(rule, sound) && !sound.isQuiet())
+                .toList();
         List<Stimulus> alike = there.stream()
-                .filter(sound -> !sound.isQuiet() && sound.levelIn(unit).isPresent())
+                .filter(sound -> sound.levelIn(unit).isPresent())
                 .collect(Collectors.groupingBy(Stimulus::kind, TreeMap::new, Collectors.toList()))
                 .values()
                 .stream()
                 .max(Comparator.comparingInt(List::size))
                 .orElse(List.of());
-        if (alike.size() >= FEWEST_OF_SERIES) {
+        if (alike.size() >= FEWEST_OF_SERIES && isAbout(middle(rule.limit()), alike, unit)) {
             return there;
         }
         String kind = alike.stream()
@@ -93,6 +119,16 @@ final class Sounds {
                 .forEach(sound -> byLevel.put(sound.levelIn(unit).orElseThrow(), sound));
         alike.forEach(sound -> byLevel.put(sound.levelIn(unit).orElseThrow(), sound));
         return List.copyOf(byLevel.values());
+    }
+
+    /** Whether levels lie near a limit on either side; above what people are to hear there need be none. */
+    private static boolean isAbout(double limitDb, List<Stimulus> sounds, Unit unit) {
+        List<Double> from = sounds.stream()
+                .map(sound -> sound.levelIn(unit).orElseThrow() - limitDb)
+                .toList();
+        return from.stream().anyMatch(off -> off <= SAME_DB && off >= -NEAR_DB - SAME_DB)
+                && (limitDb + SERIES_STEP_DB > Loudness.MOST_ON_PEOPLE_DB
+                        || from.stream().anyMatch(off -> off >= -SAME_DB && off <= NEAR_DB + SAME_DB));
     }
 
     Stimulus quiet() {
@@ -121,8 +157,14 @@ final class Sounds {
                                 .orElse(Unit.DB_SPL)));
     }
 
+    /** Whether an audit would take what was read under a sound for a rule. */
+    static boolean serves(Rule rule, Stimulus sound) {
+        return meets(rule, sound) || (sound.isQuiet() && rule.quantity().equals("equivalent input noise"));
+    }
+
     private static boolean meets(Rule rule, Stimulus sound) {
-        boolean kind = rule.stimulus().map(sound.kind()::equals).orElse(!sound.isQuiet());
+        boolean any = rule.quantity().equals(HARMONICS) ? sound.kind().contains("tone") : !sound.isQuiet();
+        boolean kind = rule.stimulus().map(sound.kind()::equals).orElse(any);
         return kind
                 && rule.level()
                         .map(level -> !(level instanceof LevelChoice.Range range)
@@ -132,9 +174,13 @@ final class Sounds {
                         .orElse(true);
     }
 
+    private static String kind(Rule rule) {
+        return rule.stimulus().orElse(rule.quantity().equals(HARMONICS) ? TONE : DEFAULT_KIND);
+    }
+
     /** A single level, or both ends of a range: every level of it must meet the limit. */
     private List<Stimulus> made(Rule rule) {
-        String kind = rule.stimulus().orElse(DEFAULT_KIND);
+        String kind = kind(rule);
         Optional<Between> levels =
                 rule.between().filter(between -> between.condition().equals("level"));
         if (levels.isPresent()) {
@@ -169,15 +215,14 @@ final class Sounds {
         }
     }
 
-    /** Levels around an onset: it is looked for between them, and three are the least. */
+    /** Levels around an onset, as close together as its tolerance usually is, and none louder than people are to hear. */
     private List<Stimulus> series(String kind, Interval limit) {
         double middle = middle(limit);
-        double top = Math.max(middle, Math.min(middle + SERIES_STEP_DB, Loudness.MOST_ON_PEOPLE_DB));
-        double below = top - middle < SERIES_STEP_DB / 2 ? middle - 2 * SERIES_STEP_DB : middle;
-        return List.of(
-                made(kind, middle - SERIES_STEP_DB, limit.unit()),
-                made(kind, below, limit.unit()),
-                made(kind, top, limit.unit()));
+        double highest = Math.min(middle + (SERIES - 1) * SERIES_STEP_DB / 2, Loudness.MOST_ON_PEOPLE_DB);
+        double top = Math.max(middle, highest);
+        return IntStream.range(0, SERIES)
+                .mapToObj(i -> made(kind, top - i * SERIES_STEP_DB, limit.unit()))
+                .toList();
     }
 
     private static double middle(Interval limit) {

@@ -1,6 +1,7 @@
 package org.ellwand.plan;
 
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
@@ -18,8 +19,9 @@ import org.ellwand.measurement.Session;
  * A claim whose readings are to be taken.
  *
  * @param insertions how many of each
+ * @param under conditions that the claim says nothing of, and under which its readings are taken
  */
-record Wanted(Claim claim, int insertions) {
+record Wanted(Claim claim, int insertions, SortedMap<String, String> under) {
     /** Who wears what, when: a sitting has one of each. */
     static final Set<String> OF_SITTING = Set.of("ear", "side", "head", "unit", "session", "device", "product");
 
@@ -28,9 +30,45 @@ record Wanted(Claim claim, int insertions) {
 
     private static final Set<String> OF_SOUND = Set.of("level", "stimulus");
 
+    /** Under what the claim says and nothing else. */
+    Wanted(Claim claim, int insertions) {
+        this(claim, insertions, Collections.emptySortedMap());
+    }
+
     /** The rule and the other fair ones: they are judged side by side. */
     List<Rule> rules() {
-        return Stream.concat(claim.rule().stream(), claim.otherwise().stream()).toList();
+        return Stream.concat(claim.rule().stream(), claim.otherwise().stream())
+                .map(this::under)
+                .toList();
+    }
+
+    private Rule under(Rule rule) {
+        Map<String, Choice> where = new TreeMap<>();
+        under.forEach((name, value) -> {
+            if (!says(rule, name)) {
+                where.put(name, new Choice.OneOf(List.of(value)));
+            }
+        });
+        where.putAll(rule.where());
+        return where.size() == rule.where().size() ? rule : rule.under(where);
+    }
+
+    /** Whether a rule names values of a condition, or compares them. */
+    static boolean says(Rule rule, String name) {
+        return rule.where().containsKey(name)
+                || rule.between().filter(b -> b.condition().equals(name)).isPresent();
+    }
+
+    /** The values of a condition that a rule names, or compares. */
+    static List<String> named(Rule rule, String name) {
+        List<String> values = new ArrayList<>();
+        if (rule.where().get(name) instanceof Choice.OneOf some) {
+            values.addAll(some.names());
+        }
+        rule.between()
+                .filter(between -> between.condition().equals(name))
+                .ifPresent(between -> values.addAll(List.of(between.first(), between.second())));
+        return values;
     }
 
     /** Every combination of settings, fits and further conditions that a rule speaks of. */

@@ -8,7 +8,6 @@ import java.util.Map;
 import java.util.Set;
 import java.util.SortedMap;
 import java.util.TreeMap;
-import org.ellwand.claim.Choice;
 import org.ellwand.claim.Rule;
 import org.ellwand.measurement.Conditions;
 import org.ellwand.measurement.CurveReading;
@@ -82,13 +81,7 @@ record Wearer(SortedMap<String, String> conditions, String suffix) {
         List<SortedMap<String, String>> all = new ArrayList<>();
         all.add(new TreeMap<>());
         for (String name : NAMES) {
-            List<String> values = new ArrayList<>();
-            if (rule.where().get(name) instanceof Choice.OneOf some) {
-                values.addAll(some.names());
-            }
-            rule.between()
-                    .filter(between -> between.condition().equals(name))
-                    .ifPresent(between -> values.addAll(List.of(between.first(), between.second())));
+            List<String> values = Wanted.named(rule, name);
             List<SortedMap<String, String>> more = all.stream()
                     .flatMap(one -> values.stream().map(value -> {
                         SortedMap<String, String> with = new TreeMap<>(one);

@@ -1,6 +1,7 @@
 package org.ellwand.sound;
 
 import java.io.IOException;
+import java.util.Arrays;
 import org.ellwand.input.InputException;
 
 /** Finds the strongest tone of a recording, by the spectrum of the loudest of its seconds. */
@@ -81,8 +82,10 @@ final class LoudestTone {
     private static double[][] spectrum(double[] samples, int count, int rateHz) {
         double[] window = Spectra.hann(count);
         double[] windowed = new double[count];
+        // An offset leaks into the lines beside it, which would be stronger than the tone.
+        double offset = Arrays.stream(samples, 0, count).average().orElse(0);
         for (int i = 0; i < count; i++) {
-            windowed[i] = samples[i] * window[i];
+            windowed[i] = (samples[i] - offset) * window[i];
         }
         return Spectra.forward(windowed, Spectra.lengthFor(2 * rateHz));
     }

@@ -1,6 +1,7 @@
 package org.ellwand.sound;
 
 import java.util.List;
+import java.util.Optional;
 
 /** A sound to play and record: half a second of silence, the sync mark, half a second of silence, and parts. */
 public final class Programme {
@@ -20,8 +21,9 @@ public final class Programme {
      * @param what it is
      * @param fromS after the mark's beginning
      * @param toS its end
+     * @param stepS when the sound steps, after the beginning of the part; absent: it does not
      */
-    public record Part(String what, double fromS, double toS) {}
+    public record Part(String what, double fromS, double toS, Optional<Double> stepS) {}
 
     /** {@return the stretches to measure, in the order in which they are played} */
     public List<Part> parts() {

@@ -2,6 +2,7 @@ package org.ellwand.sound;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 
 /** Puts a programme together: silence, the sync mark, silence, and then part after part. */
 final class ProgrammeBuilder {
@@ -52,7 +53,25 @@ final class ProgrammeBuilder {
         ramp(sound);
         add(sound);
         double toS = (double) frames / rateHz - GAP_S;
-        parts.add(new Programme.Part(what, fromS + settleS, toS - RAMP_S));
+        parts.add(new Programme.Part(what, fromS + settleS, toS - RAMP_S, Optional.empty()));
+    }
+
+    /**
+     * Adds a sound that steps from level to level, with ramps at its ends. Each step is a part of its own, from the middle of the level before it
+     * to the end of the one behind.
+     *
+     * @param eachS how long each level lasts
+     * @param steps what each step is
+     */
+    void steps(double[] sound, double eachS, List<String> steps) {
+        double startS = (double) frames / rateHz - GAP_S;
+        ramp(sound);
+        add(sound);
+        for (int i = 0; i < steps.size(); i++) {
+            double fromS = startS + (i + 0.5) * eachS;
+            double toS = startS + (i + 2) * eachS - RAMP_S;
+            parts.add(new Programme.Part(steps.get(i), fromS, toS, Optional.of(eachS / 2)));
+        }
     }
 
     private void ramp(double[] sound) {

@@ -149,6 +149,7 @@ public final class RecordedSounds {
             Transfer transfer = Transfer.of(reference, response);
             SortedMap<String, double[]> rows = new TreeMap<>();
             rows.put("delay", new double[] {transfer.delayS()});
+            rows.put("drift", new double[] {transfer.drift()});
             rows.put("bands", transfer.bands().stream().mapToDouble(Band::index).toArray());
             rows.put("gain", transfer.gainDb().stream().mapToDouble(d -> d).toArray());
             rows.put(
@@ -158,6 +159,7 @@ public final class RecordedSounds {
         });
         return new Transfer(
                 row(numbers, "delay")[0],
+                row(numbers, "drift")[0],
                 bands(numbers, Resolution.THIRD_OCTAVE),
                 list(numbers, "gain"),
                 list(numbers, "coherence"));

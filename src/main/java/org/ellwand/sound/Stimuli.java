@@ -37,28 +37,29 @@ public final class Stimuli {
     }
 
     /**
-     * A tone that steps up and down again, for attack and release.
+     * A tone that steps to another level and back, for attack and release.
      *
      * @param rateHz samples per second
      * @param toneHz frequency of the tone, in Hz
      * @param lowDb root mean square before and after, in dB re full scale
-     * @param highDb root mean square between, in dB re full scale
+     * @param highDb root mean square between, in dB re full scale; it may be the lower one
      * @param seconds how long each of the three levels lasts
-     * @return the programme, of one part
+     * @return the programme, one part a step
      */
     public static Programme step(int rateHz, double toneHz, double lowDb, double highDb, double seconds) {
-        ProgrammeBuilder builder = new ProgrammeBuilder(rateHz, amplitude(highDb));
+        ProgrammeBuilder builder = new ProgrammeBuilder(rateHz, amplitude(Math.max(lowDb, highDb)));
         int third = (int) Math.round(seconds * rateHz);
         double[] sound = new double[3 * third];
         for (int i = 0; i < sound.length; i++) {
             double levelDb = i / third == 1 ? highDb : lowDb;
             sound[i] = Math.sqrt(2) * amplitude(levelDb) * Math.sin(2 * Math.PI * toneHz * i / rateHz);
         }
-        builder.part(
-                String.format(Locale.ROOT, "%.0f Hz, up after %.3f s, down after %.3f s", toneHz, seconds, 2 * seconds),
-                sound,
-                0);
+        builder.steps(sound, seconds, List.of(step(toneHz, highDb - lowDb), step(toneHz, lowDb - highDb)));
         return builder.done();
+    }
+
+    private static String step(double toneHz, double byDb) {
+        return String.format(Locale.ROOT, "%.0f Hz, %s by %.1f dB", toneHz, byDb > 0 ? "up" : "down", Math.abs(byDb));
     }
 
     /**

@@ -20,6 +20,7 @@ final class ToneBlocks {
     private double cosine;
     private double sine;
     private double square;
+    private double sum;
     private int inBlock;
     private int blocks;
 
@@ -37,6 +38,7 @@ final class ToneBlocks {
             cosine += x * Math.cos(angle);
             sine -= x * Math.sin(angle);
             square += samples[i] * x;
+            sum += x;
             if (++inBlock == window.length) {
                 endBlock();
             }
@@ -47,12 +49,13 @@ final class ToneBlocks {
         // The window sums to half its length; a tone of amplitude a gives a/2 of that, and has the mean square a²/2.
         double half = window.length / 2.0;
         meanSquare[blocks] = 2 * (cosine * cosine + sine * sine) / (half * half);
-        total[blocks] = square / half;
+        total[blocks] = square / half - sum * sum / (half * half);
         phase[blocks] = Math.atan2(sine, cosine);
         blocks++;
         cosine = 0;
         sine = 0;
         square = 0;
+        sum = 0;
         inBlock = 0;
     }
 
@@ -74,7 +77,7 @@ final class ToneBlocks {
         return 10 * Math.log10(meanSquare[block]);
     }
 
-    /** Mean square of everything in a block. */
+    /** Mean square of everything in a block but its offset. */
     double total(int block) {
         return total[block];
     }

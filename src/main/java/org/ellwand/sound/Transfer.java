@@ -12,18 +12,30 @@ import org.ellwand.input.Place;
 /**
  * What becomes of a known sound: delay, and by band the gain and the coherence. Coherence is the share of a band's energy
  * that follows the sound, Σ |Sxy|² / Sxx over Σ Syy; the rest is noise or distortion. The gain is that of the part which follows.
- * Of {@code n} pieces, a sound that does not follow shows a coherence of about 1/n by chance.
+ * Of {@code n} pieces, a sound that does not follow shows a coherence of about 1/n by chance. Sound and recording on two clocks drift apart;
+ * where that costs coherence, the drift is estimated and taken off.
  *
- * @param delayS by which the response lags behind, to the sample
+ * @param delayS by which the response lags behind, to the sample; where there is a drift, when the part begins
+ * @param drift by which the delay grows, in s a second; 0 where nothing is taken off
  * @param bands lowest first
  * @param gainDb one per band, as recorded
  * @param coherence one per band, 0 to 1
  */
-public record Transfer(double delayS, List<Band> bands, List<Double> gainDb, List<Double> coherence) {
+public record Transfer(double delayS, double drift, List<Band> bands, List<Double> gainDb, List<Double> coherence) {
     /** Below this a band holds too much that does not follow: it lifts its level by 1 dB or more. Common practice, no source. */
     public static final double LEAST_COHERENCE = 0.8;
 
     private static final int LEAST_PIECES = 8;
+
+    /** A quarter of a second each: about a second, in which clocks drift apart by less than a turn of the highest frequency. */
+    private static final int PIECES_A_STRETCH = 4;
+
+    /** What follows so well needs no search for a drift. */
+    private static final double WELL = 0.98;
+
+    /** A drift is believed that raises the mean coherence by more; one of noise raises it by less. */
+    private static final double MENDED = 0.02;
+
     private static final double LOWEST_HZ = 99;
     private static final double HIGHEST_HZ = 10_100;
     /** From this delay on, in s, the pieces are shifted before they are compared. */
@@ -46,18 +58,37 @@ public record Transfer(double delayS, List<Band> bands, List<Double> gainDb, Lis
                             + reference.file().name() + " has "
                             + reference.file().rateHz());
         }
-        CrossSpectrum cross = CrossSpectrum.of(reference, response);
+        CrossSpectrum cross = CrossSpectrum.of(reference, response, 0, PIECES_A_STRETCH);
+        Transfer plain = of(reference, response, cross, 0);
+        if (plain.meanCoherence() >= WELL) {
+            return plain;
+        }
+        double coarse = cross.drift();
+        CrossSpectrum halves = CrossSpectrum.of(reference, response, coarse, cross.pieces() / 2);
+        double drift = coarse + halves.drift();
+        Transfer aligned =
+                of(reference, response, CrossSpectrum.of(reference, response, drift, PIECES_A_STRETCH), drift);
+        return aligned.meanCoherence() > plain.meanCoherence() + MENDED ? aligned : plain;
+    }
+
+    private static Transfer of(RecordedPart reference, RecordedPart response, CrossSpectrum asRead, double drift)
+            throws IOException, InputException {
+        CrossSpectrum cross = asRead;
         double delayS = cross.pieces() == 0 ? 0 : cross.delayS();
         Optional<RecordedPart> shifted = shifted(response, delayS);
         if (Math.abs(delayS) > SHIFTED_S && shifted.isPresent()) {
-            cross = CrossSpectrum.of(reference, shifted.get());
+            cross = CrossSpectrum.of(reference, shifted.get(), drift, PIECES_A_STRETCH);
         }
         if (cross.pieces() < LEAST_PIECES) {
             throw wrong(
                     response,
                     "is too short to be compared with " + reference.file().name() + ": 4 s are needed");
         }
-        return of(cross, delayS);
+        return of(cross, delayS, drift);
+    }
+
+    private double meanCoherence() {
+        return coherence.stream().mapToDouble(c -> c).average().orElse(0);
     }
 
     private static InputException wrong(RecordedPart part, String text) {
@@ -73,7 +104,7 @@ public record Transfer(double delayS, List<Band> bands, List<Double> gainDb, Lis
                 : Optional.of(new RecordedPart(part.file(), part.channel(), first, frames));
     }
 
-    private static Transfer of(CrossSpectrum cross, double delayS) {
+    private static Transfer of(CrossSpectrum cross, double delayS, double drift) {
         List<Band> bands = new ArrayList<>();
         List<Double> gains = new ArrayList<>();
         List<Double> coherence = new ArrayList<>();
@@ -86,7 +117,7 @@ public record Transfer(double delayS, List<Band> bands, List<Double> gainDb, Lis
                 coherence.add(powers[2] / powers[1]);
             }
         }
-        return new Transfer(delayS, List.copyOf(bands), List.copyOf(gains), List.copyOf(coherence));
+        return new Transfer(delayS, drift, List.copyOf(bands), List.copyOf(gains), List.copyOf(coherence));
     }
 
     /** {@return the band with the least coherence, as a note; empty where every band follows} */

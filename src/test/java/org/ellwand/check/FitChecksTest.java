@@ -91,6 +91,23 @@ class FitChecksTest {
         });
     }
 
+    /**
+     * One of three reads 10 dB high at 94 dB: the median of the two others is their mean, from which each sound one then lacks 5 dB. Of three
+     * insertions two sound ones agree, and neither is to answer for the third.
+     */
+    @Test
+    void twoSoundInsertionsDoNotAnswerForAThirdThatReadsHigh() {
+        Session session = Fault.in(SOUND, where("insertion=2", "stimulus=pink-94"), (f, db) -> db + 10);
+        assertThat(by(new TubeLinearity(), session)).isEmpty();
+        Session loose = Fault.in(
+                SOUND,
+                r -> r.isInPlace()
+                        && where("insertion=2").test(r)
+                        && !where("stimulus=hush").test(r),
+                (f, db) -> db + 20);
+        assertThat(by(new TubeExcess(), loose)).isEmpty();
+    }
+
     @Test
     void aCopyIsFound() {
         CurveReading first = SOUND.readings().stream()
@@ -112,6 +129,36 @@ class FitChecksTest {
                     .isEqualTo("the same in all 21 bands as the reading at " + first.place()
                             + "; so many as 10 are no chance");
         });
+    }
+
+    /** A curve in place under the names of two heads; the open ear of one head may serve two of its sessions. */
+    @Test
+    void aCopyBetweenSessionsIsFoundInBoth() {
+        CurveReading first = SOUND.readings().stream()
+                .filter(where("insertion=1", "stimulus=pink-94"))
+                .findFirst()
+                .orElseThrow();
+        Session other = Fault.in(
+                SoundSittings.of("8"),
+                where("insertion=2", "setting=flood", "stimulus=pink-94"),
+                (f, db) -> first.spectrum().levels().entrySet().stream()
+                        .filter(e -> e.getKey().exactHz() == f)
+                        .findFirst()
+                        .orElseThrow()
+                        .getValue()
+                        .levelDb());
+        assertThat(Inspecting.by(new Copies(), List.of(SOUND, other)))
+                .singleElement()
+                .satisfies(f -> {
+                    assertThat(f.consequence()).isEqualTo(Consequence.UNUSABLE);
+                    assertThat(f.reading()).contains("insertion=1");
+                    assertThat(f.text()).contains("in session sitting-8; so many as 10 are no chance");
+                });
+        assertThat(Inspecting.by(new Copies(), List.of(other, SOUND)))
+                .singleElement()
+                .satisfies(f -> assertThat(f.reading()).contains("insertion=2"));
+        assertThat(Inspecting.by(new Copies(), List.of(SOUND, SoundSittings.of("8"))))
+                .isEmpty();
     }
 
     /** 7.5 dB typed as 75: one band, one reading. */

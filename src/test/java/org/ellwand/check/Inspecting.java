@@ -14,6 +14,6 @@ final class Inspecting {
     static DataCheck.Checked checked(DataCheck check, List<Session> sessions) {
         List<Session> corrected =
                 sessions.stream().map(s -> BackgroundFloor.correct(s).session()).toList();
-        return check.check(new Material(corrected.get(0), sessions.get(0), new AllSessions(corrected)));
+        return check.check(new Material(corrected.get(0), sessions.get(0), new AllSessions(corrected, sessions)));
     }
 }

@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.DoubleUnaryOperator;
+import java.util.stream.IntStream;
 import org.ellwand.amount.Amount;
 import org.ellwand.amount.Unit;
 import org.ellwand.check.Finding.Consequence;
@@ -295,5 +296,25 @@ public class TraceChecksTest {
                 .harmonics("device=Skerry, setting=flood", 500, 80, 41, 35, 31, 26)
                 .session();
         assertThat(Inspecting.by(new HarmonicFloor(), List.of(clear))).isEmpty();
+    }
+
+    /** A settling level of a thousand numbers under two insertions; the same trace of one reading may show two steps. */
+    @Test
+    void oneTraceUnderTwoNames() {
+        double[] times = IntStream.range(0, 1000).mapToDouble(i -> i / 1000.0).toArray();
+        double[] levels = IntStream.range(0, 1000)
+                .mapToDouble(i -> 80 - 10 * Math.exp(-i / 100.0))
+                .toArray();
+        String first = "device=Skerry, setting=flood, insertion=1";
+        Session copied = made().trace(first, UP, times, levels)
+                .trace("device=Skerry, setting=flood, insertion=2", UP, times, levels)
+                .session();
+        Finding finding = one(new Copies(), copied);
+        assertThat(finding.reading()).contains("insertion=2");
+        assertThat(finding.text()).startsWith("the same in all 1000 levels as the trace in ");
+        Session twoSteps = made().trace(first, UP, times, levels)
+                .trace(first, UP, times, levels)
+                .session();
+        assertThat(Inspecting.by(new Copies(), List.of(twoSteps))).isEmpty();
     }
 }

@@ -201,6 +201,70 @@ class BandsCommandTest {
                 .endsWith("cal.wav: the sync mark is not heard in the first 120 s\n");
     }
 
+    /** Exit code 2 says that nothing came of it: then no file is there. */
+    @Test
+    void whatCannotBeDoneLeavesNoFiles() throws IOException {
+        String ear = wav("ear.wav", sine(500, 0.1, 8));
+        String sheet = temp.resolve("sheet.csv").toString();
+        String trace = temp.resolve("trace.csv").toString();
+        assertThat(bands(
+                        ear,
+                        "--out",
+                        sheet,
+                        "--trace",
+                        temp.resolve("./sheet.csv").toString()))
+                .extracting(CommandLineRun::exitCode, CommandLineRun::err)
+                .containsExactly(
+                        2,
+                        "ellwand bands: --out and --trace name the same file; give each its own\n"
+                                + "ellwand bands --help shows what is accepted\n");
+        String pink = temp.resolve("pink.wav").toString();
+        String pink44 = temp.resolve("pink44.wav").toString();
+        assertThat(run("stimulus", "pink", "--time", "5 s", "--out", pink).exitCode())
+                .isZero();
+        assertThat(run("stimulus", "pink", "--time", "5 s", "--rate", "44100", "--out", pink44)
+                        .exitCode())
+                .isZero();
+        CommandLineRun otherRate =
+                bands(pink, "--times-from", "sync mark", "--stimulus", pink44, "--out", sheet, "--trace", trace);
+        assertThat(otherRate.exitCode()).isEqualTo(2);
+        assertThat(otherRate.err()).isEqualTo(pink + ": has 48000 samples per second, and " + pink44 + " has 44100\n");
+        String there = Files.writeString(temp.resolve("there.csv"), "mine").toString();
+        assertThat(bands(
+                                pink,
+                                "--times-from",
+                                "sync mark",
+                                "--stimulus",
+                                pink,
+                                "--out",
+                                sheet,
+                                "--trace",
+                                trace,
+                                "--transfer",
+                                there)
+                        .exitCode())
+                .isEqualTo(2);
+        assertThat(temp.resolve("sheet.csv")).doesNotExist();
+        assertThat(temp.resolve("trace.csv")).doesNotExist();
+        assertThat(temp.resolve("there.csv")).hasContent("mine");
+    }
+
+    @Test
+    void whatIsAboutATraceNeedsOne() throws IOException {
+        String ear = wav("ear.wav", sine(500, 0.1, 2));
+        assertThat(bands(ear, "--every", "20 ms"))
+                .extracting(CommandLineRun::exitCode, CommandLineRun::out)
+                .containsExactly(2, "");
+        assertThat(bands(ear, "--weighting", "C").err())
+                .startsWith("ellwand bands: --weighting needs --trace: it is about the trace alone\n");
+        assertThat(bands(ear, "--weighting", "B").err())
+                .startsWith("ellwand bands: --weighting takes A, C or Z, not 'B'\n");
+        assertThat(bands(ear, "--channel", "left").err())
+                .startsWith("ellwand bands: --channel takes a whole number, not 'left'\n");
+        assertThat(run("audit", temp.toString(), "--png=3").err())
+                .startsWith("ellwand audit: --png takes true or false, not '3'\n");
+    }
+
     @Test
     void whatIsNoStimulusIsRefused() {
         String out = temp.resolve("a.wav").toString();

@@ -123,7 +123,7 @@ class RecordedPlugTest {
         record("flood-series.wav", through(stepped, t -> staticGainDb(playing(series, t))), 5);
 
         Programme step = Stimuli.step(RATE_HZ, 2000, 55 - FULL_SCALE_DB, 90 - FULL_SCALE_DB, 2);
-        double firstS = 0.5 + step.parts().get(0).fromS();
+        double firstS = 0.5 + step.parts().get(0).fromS() - 1;
         record("step.wav", through(played(step, 0), t -> steppedGainDb(t - firstS - 2)), 6);
 
         Files.writeString(folder.resolve("measurements/yard.yaml"), session(loud, series, step));
@@ -187,12 +187,13 @@ class RecordedPlugTest {
                     Locale.ROOT, entry, "open-series.wav", each.fromS(), each.toS(), "device: open ear, " + stimulus));
             text.append(String.format(Locale.ROOT, entry, "flood-series.wav", each.fromS(), each.toS(), stimulus));
         }
-        double from = step.parts().get(0).fromS();
+        Programme.Part up = step.parts().get(0);
+        Programme.Part down = step.parts().get(1);
         String trace = "gives: trace, time constant: 2 ms, step: {at: 1 s, from: %d dB SPL, to: %d dB SPL}";
         text.append(String.format(
-                Locale.ROOT, entry, "step.wav", from + 1, from + 3.9, String.format(Locale.ROOT, trace, 55, 90)));
+                Locale.ROOT, entry, "step.wav", up.fromS(), up.toS(), String.format(Locale.ROOT, trace, 55, 90)));
         text.append(String.format(
-                Locale.ROOT, entry, "step.wav", from + 3, from + 5.9, String.format(Locale.ROOT, trace, 90, 55)));
+                Locale.ROOT, entry, "step.wav", down.fromS(), down.toS(), String.format(Locale.ROOT, trace, 90, 55)));
         return text.toString();
     }
 

@@ -44,6 +44,19 @@ class CalibrationTest {
         assertThat(calibration.restDb()).isCloseTo(10 * Math.log10(0.000004 / 0.02), offset(0.3));
     }
 
+    /** Ten times as much offset as tone: what is constant is no sound, and the level is that of the tone alone. */
+    @Test
+    void anOffsetIsNoTone() throws Exception {
+        double[] samples = Sounds.sine(1000, 0.05, 5, 48_000);
+        for (int i = 0; i < samples.length; i++) {
+            samples[i] += 0.5;
+        }
+        Calibration calibration = of(48_000, samples);
+        assertThat(calibration.frequencyHz()).isCloseTo(1000, offset(0.01));
+        assertThat(calibration.fullScaleDb()).isCloseTo(94 + 10 * Math.log10(2 / 0.0025), offset(0.001));
+        assertThat(calibration.restDb()).isLessThan(-60);
+    }
+
     @Test
     void aToneThatFadesIsNotSteady() throws Exception {
         double[] samples = Sounds.sine(1000, 0.2, 5, 48_000);

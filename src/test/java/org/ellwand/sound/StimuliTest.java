@@ -74,7 +74,15 @@ class StimuliTest {
     @Test
     void aStepHasItsTwoLevels() throws Exception {
         Programme programme = Stimuli.step(48_000, 2000, -45, -20, 2);
-        RecordedPart part = part(written(programme), programme.parts().get(0));
+        assertThat(programme.parts()).extracting(Programme.Part::stepS).containsOnly(Optional.of(1.0));
+        // A second before the first step begins the first part, and two before the end of all the second one.
+        RecordedPart part = part(
+                written(programme),
+                new Programme.Part(
+                        "both",
+                        programme.parts().get(0).fromS() - 1,
+                        programme.parts().get(1).toS(),
+                        Optional.empty()));
         double[] at = new double[3];
         SoundMeter.measure(
                 part, new SoundAnalysis(Resolution.OCTAVE, 900, 1100, 0.01, 0.01, Weighting.Z), (timeS, levelDb) -> {

@@ -66,6 +66,61 @@ class TransferTest {
         assertThat(transfer.coherence()).allSatisfy(c -> assertThat(c).isLessThan(0.1));
     }
 
+    /** The sound by a clock that runs fast by some parts in a million: its samples lie between those of the other, which a cubic tells. */
+    private static double[] drifted(double[] sound, double share) {
+        double[] heard = new double[sound.length];
+        for (int i = 0; i < heard.length; i++) {
+            double at = i * (1 + share);
+            int k = (int) Math.floor(at);
+            double t = at - k;
+            double[] y = new double[4];
+            for (int j = 0; j < 4; j++) {
+                int n = k - 1 + j;
+                y[j] = n >= 0 && n < sound.length ? sound[n] : 0;
+            }
+            // Lagrange through four samples; below a tenth of the rate it tells the sound to a hundredth.
+            heard[i] = 0.1
+                    * (y[0] * -t * (t - 1) * (t - 2) / 6
+                            + y[1] * (t + 1) * (t - 1) * (t - 2) / 2
+                            + y[2] * -(t + 1) * t * (t - 2) / 2
+                            + y[3] * (t + 1) * t * (t - 1) / 6);
+        }
+        return heard;
+    }
+
+    /**
+     * A path of −20 dB recorded on another clock: all follows, and the delay grows by what the clocks differ by. Within a piece of half a second
+     * it grows too, which costs the last band of 60 millionths a tenth.
+     */
+    @ParameterizedTest
+    @ValueSource(doubles = {10e-6, -30e-6, 60e-6})
+    void twoClocksAreNoNoise(double share) throws Exception {
+        int rateHz = 96_000;
+        double[] sound = Sounds.noise(0.1, 30, rateHz, 21);
+        WavFile played = Sounds.file(folder.resolve("a.wav"), SampleFormat.FLOAT_64, rateHz, sound);
+        WavFile heard = Sounds.file(folder.resolve("b.wav"), SampleFormat.FLOAT_64, rateHz, drifted(sound, share));
+        Transfer transfer = Transfer.of(RecordedPart.whole(played, 1), RecordedPart.whole(heard, 1));
+        assertThat(transfer.note()).isEmpty();
+        assertThat(transfer.coherence()).allSatisfy(c -> assertThat(c).isGreaterThan(0.85));
+        // A response that is read ahead of its time lags by ever less.
+        assertThat(transfer.drift()).isCloseTo(-share, offset(0.3e-6));
+    }
+
+    /** What is noise stays noise: half of the energy does not follow on any clock. */
+    @Test
+    void noiseOnTwoClocksIsStillFound() throws Exception {
+        double[] sound = Sounds.noise(0.1, 30, RATE_HZ, 21);
+        double[] heard = drifted(sound, 20e-6);
+        double[] noise = Sounds.noise(0.01, 30, RATE_HZ, 22);
+        for (int i = 0; i < heard.length; i++) {
+            heard[i] += noise[i];
+        }
+        Transfer transfer = Transfer.of(part("a.wav", sound), part("b.wav", heard));
+        assertThat(transfer.coherence().subList(0, 15))
+                .allSatisfy(c -> assertThat(c).isCloseTo(0.5, offset(0.1)));
+        assertThat(transfer.drift()).isCloseTo(-20e-6, offset(1e-6));
+    }
+
     @Test
     void aShortPartCannotBeCompared() throws Exception {
         double[] sound = Sounds.noise(0.1, 2, RATE_HZ, 21);
