@@ -135,7 +135,7 @@ record Stretch(List<Double> levelDb) {
      */
     double jumpDb() {
         double largest = 0;
-        for (int m : new int[] {1, 5, levelDb.size() / 10}) {
+        for (int m : new int[] {1, 5, Math.max(1, levelDb.size() / 10)}) {
             int at = jumpsAt(m);
             if (at > 0) {
                 double size =
