@@ -158,6 +158,23 @@ public class TraceChecksTest {
                 .isEmpty();
     }
 
+    /**
+     * A level without any scatter that comes down from 12 dB above with a time constant of 5 ms, and is there after a tenth of the 0.4 s before the step:
+     * the halves of these 0.4 s differ by 12 dB × 5/200 = 0.3 dB.
+     */
+    @Test
+    void aLevelThatGlidesIsNoStep() {
+        double[] times = new double[5001];
+        double[] levels = new double[5001];
+        for (int i = 0; i < times.length; i++) {
+            times[i] = i * 0.0004;
+            levels[i] = approach(times[i], TAU_S) + (times[i] < UP.get(0) ? 12 * Math.exp(-times[i] / 0.005) : 0);
+        }
+        Session session = made().trace("device=Skerry, setting=flood, insertion=1", UP, times, levels)
+                .session();
+        assertThat(Inspecting.by(new TraceStart(), List.of(session))).isEmpty();
+    }
+
     /** The last fifth goes from 1.68 s to 2 s: a step at 1.8 s lies in it, whatever its size. */
     @ParameterizedTest
     @ValueSource(doubles = {1, 3, 12})

@@ -54,6 +54,9 @@ class WordsInTemplatesTest {
             "level drift",
             "gain steadiness",
             "harmonic distortion",
+            "noise dose",
+            "permissible duration",
+            "pure tone",
             "field microphone ");
 
     private static List<Path> classes() throws IOException {
