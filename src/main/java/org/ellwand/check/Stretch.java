@@ -55,6 +55,11 @@ record Stretch(List<Double> levelDb) {
         return step.at().in(Unit.SECOND);
     }
 
+    /** Of more than one sample. */
+    Stretch withoutLast() {
+        return new Stretch(levelDb.subList(0, levelDb.size() - 1));
+    }
+
     /** Whether there are enough samples. */
     boolean isLongEnough() {
         return levelDb.size() >= FEWEST;

@@ -17,7 +17,7 @@ import org.ellwand.words.Remark;
  *
  * <p>Looked at too is whether the level steps there and stays ({@link Stretch#jumpDb}): the sound then stepped before the time that is
  * stated, and a time counts from too late, or something else happened. Of that, too, 1 dB is noted and 3 dB are not judged by. Accuses
- * fewer than 1 in 1000 sound sessions.
+ * fewer than 1 in 1000 sound sessions. A time is known to a sample: one that lies a sample before the step may hold it.
  */
 final class TraceStart implements DataCheck {
     private static final double NOTED_DB = 1;
@@ -48,7 +48,7 @@ final class TraceStart implements DataCheck {
     }
 
     private static void judge(Tally tally, Trace trace, Stretch before) {
-        double jump = Math.abs(before.jumpDb());
+        double jump = Math.abs(before.withoutLast().jumpDb());
         if (jump > NOTED_DB) {
             add(tally, trace, "trace-steps-before", jump, NOTED_DB, jump > SPOILT_DB);
             return;
