@@ -104,45 +104,32 @@ final class Copies implements DataCheck {
     }
 
     private static void add(Tally tally, CurveReading before, CurveReading reading) {
-        int bands = reading.spectrum().bandList().size();
-        tally.add(
-                reading.conditions(),
-                List.of(),
-                Errs.EITHER,
-                Consequence.UNUSABLE,
-                new Measure(bands, BANDS, "bands"),
-                Remark.of("copied")
-                        .with("bands", bands)
-                        .with("place", before.place().toString())
-                        .with("threshold", BANDS));
+        add(tally, reading, Remark.of("copied").with("place", before.place().toString()));
     }
 
     private static void add(Tally tally, SameCurves.Of other, CurveReading reading) {
+        Remark elsewhere = Remark.of("copied-elsewhere")
+                .with("place", other.reading().place().toString())
+                .with("session", other.session());
+        add(tally, reading, elsewhere);
+    }
+
+    private static void add(Tally tally, CurveReading reading, Remark remark) {
         int bands = reading.spectrum().bandList().size();
-        tally.add(
-                reading.conditions(),
-                List.of(),
-                Errs.EITHER,
-                Consequence.UNUSABLE,
-                new Measure(bands, BANDS, "bands"),
-                Remark.of("copied-elsewhere")
-                        .with("bands", bands)
-                        .with("place", other.reading().place().toString())
-                        .with("session", other.session())
-                        .with("threshold", BANDS));
+        Remark said = remark.with("bands", bands).with("threshold", BANDS);
+        add(tally, reading.conditions(), new Measure(bands, BANDS, "bands"), said);
     }
 
     private static void add(Tally tally, Trace before, Trace trace) {
         int samples = trace.levelDb().size();
-        tally.add(
-                trace.named(),
-                List.of(),
-                Errs.EITHER,
-                Consequence.UNUSABLE,
-                new Measure(samples, SAMPLES, "samples"),
-                Remark.of("copied-trace")
-                        .with("samples", samples)
-                        .with("place", before.place().file())
-                        .with("threshold", SAMPLES));
+        Remark said = Remark.of("copied-trace")
+                .with("place", before.place().file())
+                .with("samples", samples)
+                .with("threshold", SAMPLES);
+        add(tally, trace.named(), new Measure(samples, SAMPLES, "samples"), said);
+    }
+
+    private static void add(Tally tally, Conditions whose, Measure agree, Remark said) {
+        tally.add(whose, List.of(), Errs.EITHER, Consequence.UNUSABLE, agree, said);
     }
 }

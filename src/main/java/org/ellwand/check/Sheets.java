@@ -57,6 +57,21 @@ final class Sheets {
         return sounding(session, CurveReading::isFieldMicrophone);
     }
 
+    /**
+     * Of each sound the first reading of the field microphone whose bands take in 125 Hz to 8 kHz, so that their sum is about the level of
+     * the sound. A later reading that differs from the first is a drift ({@link FieldDrift}).
+     */
+    static List<CurveReading> wholeFields(Session session) {
+        return grouped(fields(session), REPEATS).values().stream()
+                .map(takes -> takes.get(0))
+                .filter(reading -> {
+                    LevelCurve curve = curve(reading);
+                    return Curves.at(curve, 125).isPresent()
+                            && Curves.at(curve, 8000).isPresent();
+                })
+                .toList();
+    }
+
     static List<CurveReading> inPlace(Session session) {
         return sounding(session, CurveReading::isInPlace);
     }
@@ -187,6 +202,11 @@ final class Sheets {
 
     /** The level of a stimulus in dB SPL. */
     static Optional<Double> levelDb(Session session, CurveReading reading) {
-        return session.stimulusOf(reading.conditions()).flatMap(s -> s.levelIn(Unit.DB_SPL));
+        return levelIn(session, reading, Unit.DB_SPL);
+    }
+
+    /** The level of a stimulus, where it is stated in this unit. */
+    static Optional<Double> levelIn(Session session, CurveReading reading, Unit unit) {
+        return session.stimulusOf(reading.conditions()).flatMap(s -> s.levelIn(unit));
     }
 }

@@ -47,23 +47,18 @@ final class SofterThanStated implements DataCheck {
     public Checked check(Material material) {
         Session session = material.session();
         Tally tally = new Tally(this, session);
-        // A later reading that differs from the first is a drift ({@link FieldDrift}).
-        Sheets.grouped(Sheets.fields(session), Sheets.REPEATS).values().forEach(takes -> {
-            CurveReading reading = takes.get(0);
-            LevelCurve curve = Sheets.curve(reading);
+        for (CurveReading reading : Sheets.wholeFields(session)) {
             String kind = Levels.kind(session, reading).toLowerCase(Locale.ROOT);
-            if (Curves.at(curve, 125).isPresent()
-                    && Curves.at(curve, 8000).isPresent()
-                    && BROAD.stream().anyMatch(kind::contains)) {
-                judge(tally, session, reading, curve, kind);
+            if (BROAD.stream().anyMatch(kind::contains)) {
+                judge(tally, session, reading, Sheets.curve(reading), kind);
             }
-        });
+        }
         return tally.done();
     }
 
     private static void judge(Tally tally, Session session, CurveReading reading, LevelCurve curve, String kind) {
-        boolean weighted = stated(session, reading, Unit.DB_SPL).isEmpty();
-        Optional<Double> stated = stated(session, reading, weighted ? Unit.DB_A : Unit.DB_SPL);
+        boolean weighted = Sheets.levelIn(session, reading, Unit.DB_SPL).isEmpty();
+        Optional<Double> stated = Sheets.levelIn(session, reading, weighted ? Unit.DB_A : Unit.DB_SPL);
         if (stated.isEmpty()) {
             return;
         }
@@ -87,10 +82,6 @@ final class SofterThanStated implements DataCheck {
                             .with("sum", sum)
                             .with("outside", outside));
         }
-    }
-
-    private static Optional<Double> stated(Session session, CurveReading reading, Unit unit) {
-        return session.stimulusOf(reading.conditions()).flatMap(sound -> sound.levelIn(unit));
     }
 
     /** How far a sum may lie below the level of the sound for want of bands alone. */

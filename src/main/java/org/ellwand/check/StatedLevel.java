@@ -2,7 +2,6 @@ package org.ellwand.check;
 
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import org.ellwand.acoustics.Weighting;
 import org.ellwand.amount.Unit;
 import org.ellwand.check.Finding.Consequence;
@@ -40,35 +39,28 @@ final class StatedLevel implements DataCheck {
     public Checked check(Material material) {
         Session session = material.session();
         Tally tally = new Tally(this, session);
-        // A later reading that differs from the first is a drift ({@link FieldDrift}).
-        Sheets.grouped(Sheets.fields(session), Sheets.REPEATS).values().forEach(takes -> {
-            CurveReading reading = takes.get(0);
+        for (CurveReading reading : Sheets.wholeFields(session)) {
             LevelCurve curve = Sheets.curve(reading);
-            Optional<Double> stated = Sheets.levelDb(session, reading);
-            if (Curves.at(curve, 125).isPresent() && Curves.at(curve, 8000).isPresent()) {
-                stated.ifPresent(db -> {
-                    tally.looked();
-                    judge(tally, session, reading, curve, db);
-                });
-                weighted(tally, session, reading, curve);
-            }
-        });
+            Sheets.levelDb(session, reading).ifPresent(db -> {
+                tally.looked();
+                judge(tally, session, reading, curve, db);
+            });
+            Sheets.levelIn(session, reading, Unit.DB_A).ifPresent(db -> {
+                tally.looked();
+                weighted(tally, session, reading, curve, db);
+            });
+        }
         return tally.done();
     }
 
     /** The level in dB(A), where it is none in dB SPL; the other way round the same slip. */
-    private static void weighted(Tally tally, Session session, CurveReading reading, LevelCurve curve) {
-        Optional<Double> stated = session.stimulusOf(reading.conditions()).flatMap(s -> s.levelIn(Unit.DB_A));
-        if (stated.isEmpty()) {
-            return;
-        }
-        tally.looked();
+    private static void weighted(Tally tally, Session session, CurveReading reading, LevelCurve curve, double stated) {
         double plain = Curves.overallDb(curve, Weighting.Z);
         double weighted = Curves.overallDb(curve, Weighting.A);
-        double off = Math.abs(stated.get() - weighted);
+        double off = Math.abs(stated - weighted);
         Measure measure = new Measure(off, farDb(session, curve), "dB");
-        if (Math.abs(stated.get() - plain) < NEAR_DB && off > measure.threshold()) {
-            add(tally, reading, measure, "stated-weighted", stated.get(), plain, weighted);
+        if (Math.abs(stated - plain) < NEAR_DB && off > measure.threshold()) {
+            add(tally, reading, measure, "stated-weighted", stated, plain, weighted);
         }
     }
 

@@ -62,30 +62,12 @@ public record Rule(
         Place place) {
     /** {@return this rule about each ear and each unit that was measured, where it spoke of people or products} */
     public Rule ofEach() {
-        return new Rule(
-                name,
-                quantity,
-                limit,
+        return copy(
                 statistic,
-                bands,
-                resolution,
                 weighting,
                 where,
-                stimulus,
-                level,
-                referredToField,
-                between,
-                ratio,
                 ears.map(some -> new Population.Each()),
-                units.map(some -> new Population.Each()),
-                of,
-                reference,
-                target,
-                method,
-                stated,
-                assumed,
-                table,
-                place);
+                units.map(some -> new Population.Each()));
     }
 
     /**
@@ -94,30 +76,7 @@ public record Rule(
      * @param conditions all of them, by name
      */
     public Rule under(Map<String, Choice> conditions) {
-        return new Rule(
-                name,
-                quantity,
-                limit,
-                statistic,
-                bands,
-                resolution,
-                weighting,
-                Map.copyOf(conditions),
-                stimulus,
-                level,
-                referredToField,
-                between,
-                ratio,
-                ears,
-                units,
-                of,
-                reference,
-                target,
-                method,
-                stated,
-                assumed,
-                table,
-                place);
+        return copy(statistic, weighting, Map.copyOf(conditions), ears, units);
     }
 
     /**
@@ -127,30 +86,7 @@ public record Rule(
      * @param weighted the weighting; empty for none
      */
     public Rule with(Statistic other, Optional<Weighting> weighted) {
-        return new Rule(
-                name,
-                quantity,
-                limit,
-                Optional.of(other),
-                bands,
-                resolution,
-                weighted,
-                where,
-                stimulus,
-                level,
-                referredToField,
-                between,
-                ratio,
-                ears,
-                units,
-                of,
-                reference,
-                target,
-                method,
-                stated,
-                assumed,
-                table,
-                place);
+        return copy(Optional.of(other), weighted, where, ears, units);
     }
 
     /**
@@ -161,5 +97,38 @@ public record Rule(
      */
     public Rule with(Statistic other, Weighting weighted) {
         return with(other, Optional.of(weighted));
+    }
+
+    /** This rule, where these parts may be others. */
+    private Rule copy(
+            Optional<Statistic> made,
+            Optional<Weighting> weighted,
+            Map<String, Choice> conditions,
+            Optional<Population> people,
+            Optional<Population> samples) {
+        return new Rule(
+                name,
+                quantity,
+                limit,
+                made,
+                bands,
+                resolution,
+                weighted,
+                conditions,
+                stimulus,
+                level,
+                referredToField,
+                between,
+                ratio,
+                people,
+                samples,
+                of,
+                reference,
+                target,
+                method,
+                stated,
+                assumed,
+                table,
+                place);
     }
 }
