@@ -4,7 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.List;
 import java.util.Map;
-import java.util.TreeMap;
+import java.util.concurrent.ConcurrentSkipListMap;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.ellwand.demo.Bands;
@@ -27,14 +27,14 @@ class SoundSessionsTest {
      */
     @Test
     void aPlugWithoutElectronicsIsAlwaysSilent() {
-        for (int i = 0; i < SESSIONS; i++) {
+        IntStream.range(0, SESSIONS).parallel().forEach(i -> {
             Session session = SoundSittings.of(Integer.toString(i));
             assertThat(Inspecting.by(new OwnNoise(), List.of(session)))
                     .as(session.id())
                     .hasSize(1)
                     .allMatch(finding -> finding.remark().key().equals("noise-not-told-apart"))
                     .allMatch(finding -> finding.consequence() == Finding.Consequence.BOUNDED);
-        }
+        });
     }
 
     /**
@@ -54,8 +54,8 @@ class SoundSessionsTest {
 
     @TestFactory
     Stream<DynamicTest> soundSessionsAreNotAccused() {
-        Map<String, Integer> accused = new TreeMap<>();
-        IntStream.range(0, SESSIONS).forEach(i -> {
+        Map<String, Integer> accused = new ConcurrentSkipListMap<>();
+        IntStream.range(0, SESSIONS).parallel().forEach(i -> {
             Session session = SoundSittings.of(Integer.toString(i));
             for (DataCheck check : Checks.ALL) {
                 Session looked = check instanceof OwnNoise ? hissing(session) : session;
