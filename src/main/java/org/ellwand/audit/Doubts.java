@@ -177,8 +177,7 @@ final class Doubts {
         double sign = finding.isOfOwnNoise() && judged.signInQuiet() != 0 ? judged.signInQuiet() : judged.signInPlace();
         boolean either = finding.errs() == Finding.Errs.EITHER
                 || judged.rule().between().isPresent()
-                || statistic == Statistic.SPREAD
-                || statistic == Statistic.SLOPE
+                || statistic.comparesBands()
                 || ofReference(finding, judged.rule())
                 || sign == 0;
         boolean attenuationHigher = finding.errs() == Finding.Errs.HIDES_ATTENUATION;

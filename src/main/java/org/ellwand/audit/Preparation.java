@@ -33,7 +33,6 @@ import org.ellwand.words.Remark;
 
 /** The subjects of a rule made ready: readings numbered, bands sorted into those that serve and those that are missing. */
 final class Preparation {
-    private static final Set<Statistic> OF_SEVERAL_BANDS = Set.of(Statistic.SPREAD, Statistic.SLOPE);
     private static final Set<Statistic> OF_BANDS = Set.of(Statistic.EVERY_BAND, Statistic.LOWEST, Statistic.HIGHEST);
 
     /** Lots have few layouts; of more, those that came first are kept. */
@@ -142,7 +141,7 @@ final class Preparation {
             bare.add(made);
             dropped.add(Remark.of(nothing(subject, made))
                     .with("conditions", subject.conditions().toString()));
-        } else if (made.bands().size() < 2 && OF_SEVERAL_BANDS.contains(statistic())) {
+        } else if (made.bands().size() < 2 && statistic().comparesBands()) {
             dropped.add(Remark.of("one-band")
                     .with("conditions", subject.conditions().toString()));
         } else {

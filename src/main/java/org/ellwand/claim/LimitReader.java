@@ -83,9 +83,9 @@ final class LimitReader {
     }
 
     private String what() {
-        String statistic = words.given().glance(RuleKey.STATISTIC).orElse("");
-        if (statistic.equals("slope") || statistic.equals("spread")) {
-            return "a " + statistic;
+        Optional<Statistic> compared = statistic().filter(Statistic::comparesBands);
+        if (compared.isPresent()) {
+            return "a " + compared.get().text();
         }
         return words.given().has(RuleKey.BETWEEN) ? "a difference of " + form.name() : form.name();
     }
@@ -148,18 +148,21 @@ final class LimitReader {
     private boolean isOverallLevel() {
         return form.dimension() == Dimension.LEVEL
                 && form.needed().containsKey(RuleKey.REFERRED_TO.text())
-                && words.given()
-                        .glance(RuleKey.STATISTIC)
-                        .filter("overall"::equals)
-                        .isPresent();
+                && statistic().equals(Optional.of(Statistic.OVERALL));
+    }
+
+    private Optional<Statistic> statistic() {
+        return words.given().glance(RuleKey.STATISTIC).flatMap(Statistic::named);
     }
 
     /** The units a limit may be in; none where any will do. */
     private Set<Unit> units() {
-        String statistic = words.given().glance(RuleKey.STATISTIC).orElse("");
-        boolean difference = words.given().has(RuleKey.BETWEEN) || statistic.equals("spread");
+        boolean difference = words.given().has(RuleKey.BETWEEN)
+                || statistic().filter(Statistic::comparesBands).isPresent();
         boolean level = form.dimension() == Dimension.LEVEL || form.dimension() == Dimension.LEVEL_A;
-        if (statistic.equals("slope") && form.needed().containsKey(RuleKey.STATISTIC.text()) && !isOfStimulus()) {
+        if (statistic().equals(Optional.of(Statistic.SLOPE))
+                && form.needed().containsKey(RuleKey.STATISTIC.text())
+                && !isOfStimulus()) {
             return EnumSet.of(Unit.DB_PER_OCTAVE);
         }
         if (level && difference && !(isOfStimulus() && !words.given().has(RuleKey.BETWEEN))) {

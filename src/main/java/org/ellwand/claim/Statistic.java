@@ -33,6 +33,14 @@ public enum Statistic {
         return text;
     }
 
+    /** {@return whether it holds bands against each other: two are needed, and what moves all of them one way may move it either way} */
+    public boolean comparesBands() {
+        return switch (this) {
+            case SPREAD, SLOPE -> true;
+            case EVERY_BAND, MEAN, MEDIAN, LOWEST, HIGHEST, OVERALL -> false;
+        };
+    }
+
     /**
      * {@return the statistic of this name; empty where there is none}
      *

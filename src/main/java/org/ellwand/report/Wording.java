@@ -20,6 +20,6 @@ final class Wording {
     }
 
     private static boolean speaksOfBands(Statistic statistic) {
-        return statistic != Statistic.SPREAD && statistic != Statistic.SLOPE && statistic != Statistic.OVERALL;
+        return !statistic.comparesBands() && statistic != Statistic.OVERALL;
     }
 }
