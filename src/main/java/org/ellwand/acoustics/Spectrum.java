@@ -150,7 +150,7 @@ public final class Spectrum {
 
     /** {@return all levels in dB, lowest band first; a new array} */
     public double[] levelsDb() {
-        return levelsDb.clone();
+        return Arrays.copyOf(levelsDb, levelsDb.length);
     }
 
     /** {@return whether every level is the value and none only bounds it} */

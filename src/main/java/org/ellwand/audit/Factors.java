@@ -162,7 +162,10 @@ final class Factors {
         }
 
         Draft at(double hz) {
-            return cause.independentAcrossBands() ? named(hz) : whole.orElseGet(this::ofAllBands);
+            if (cause.independentAcrossBands()) {
+                return named(hz);
+            }
+            return whole.isPresent() ? whole.get() : ofAllBands();
         }
 
         private Draft ofAllBands() {

@@ -55,7 +55,8 @@ final class Sensitivity {
 
     /** The slopes of all points with a level; made where something is added to it. */
     private double[] row(int reading, int band) {
-        double[][] rows = byReading.computeIfAbsent(reading, r -> unmoved(levelsDb[r].length));
+        double[][] known = byReading.get(reading);
+        double[][] rows = known != null ? known : byReading.computeIfAbsent(reading, r -> unmoved(levelsDb[r].length));
         if (rows[band].length == 0) {
             rows[band] = new double[points];
         }

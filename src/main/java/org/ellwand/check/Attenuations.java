@@ -37,7 +37,8 @@ final class Attenuations {
 
     /** The attenuation of a reading in place, where its open ear was measured; not to be changed. */
     Optional<LevelCurve> of(CurveReading inPlace) {
-        return Optional.ofNullable(ofSounding.get(inPlace)).or(() -> workedOut(inPlace));
+        LevelCurve known = ofSounding.get(inPlace);
+        return known != null ? Optional.of(known) : workedOut(inPlace);
     }
 
     private Optional<LevelCurve> workedOut(CurveReading inPlace) {

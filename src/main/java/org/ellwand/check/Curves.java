@@ -21,7 +21,12 @@ final class Curves {
         return curves.size() == 1 ? curves.get(0) : combined(curves, Curves::average);
     }
 
-    /** What some make of the numbers of several curves, band by band, at the bands that they all have. */
+    /** The numbers of a curve, to be changed. (The quick compiler takes its time over a clone.) */
+    private static double[] copy(LevelCurve curve) {
+        return Arrays.copyOf(curve.numbers(), curve.size());
+    }
+
+    /** What some make of the numbers of several curves, which it may put in order, band by band, at the bands that they all have. */
     private static LevelCurve combined(List<LevelCurve> curves, ToDoubleFunction<double[]> of) {
         List<LevelCurve> common = onCommonBands(curves);
         if (common.isEmpty()) {
@@ -61,7 +66,7 @@ final class Curves {
     /** One curve less another, at the bands that both have. */
     static LevelCurve less(LevelCurve one, LevelCurve other) {
         List<LevelCurve> both = onCommonBands(List.of(one, other));
-        double[] difference = both.get(0).numbers().clone();
+        double[] difference = copy(both.get(0));
         double[] subtrahend = both.get(1).numbers();
         for (int b = 0; b < difference.length; b++) {
             difference[b] -= subtrahend[b];
@@ -87,7 +92,7 @@ final class Curves {
     }
 
     static double rootMeanSquare(LevelCurve curve) {
-        double[] squares = curve.numbers().clone();
+        double[] squares = copy(curve);
         for (int b = 0; b < squares.length; b++) {
             squares[b] *= squares[b];
         }
@@ -103,7 +108,7 @@ final class Curves {
     }
 
     static double overallDb(LevelCurve curve, Weighting weighting) {
-        double[] weighted = curve.numbers().clone();
+        double[] weighted = copy(curve);
         for (int b = 0; b < weighted.length && weighting != Weighting.Z; b++) {
             weighted[b] += Weights.db(weighting, curve.bands().get(b));
         }
@@ -121,7 +126,7 @@ final class Curves {
     }
 
     static double median(double[] numbers) {
-        double[] sorted = numbers.clone();
+        double[] sorted = Arrays.copyOf(numbers, numbers.length);
         Arrays.sort(sorted);
         return (sorted[(sorted.length - 1) / 2] + sorted[sorted.length / 2]) / 2;
     }
@@ -137,9 +142,8 @@ final class Curves {
      */
     static LevelCurve lowerMedianOf(List<LevelCurve> curves) {
         return combined(curves, numbers -> {
-            double[] sorted = numbers.clone();
-            Arrays.sort(sorted);
-            return sorted[(sorted.length - 1) / 2];
+            Arrays.sort(numbers);
+            return numbers[(numbers.length - 1) / 2];
         });
     }
 

@@ -19,6 +19,8 @@ final class Weights {
     private Weights() {}
 
     static double db(Weighting weighting, Band band) {
-        return KNOWN.getOrDefault(weighting, Map.of()).computeIfAbsent(band, b -> weighting.atDb(b.exactHz()));
+        Map<Band, Double> known = KNOWN.getOrDefault(weighting, Map.of());
+        Double db = known.get(band);
+        return db != null ? db : known.computeIfAbsent(band, b -> weighting.atDb(b.exactHz()));
     }
 }

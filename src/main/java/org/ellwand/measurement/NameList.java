@@ -22,8 +22,8 @@ final class NameList {
     private final Set<String> asSet;
     private final int hash;
     private final Places places = new Places();
-    private final Rests rests = new Rests();
-    private final Rests parts = new Rests();
+    private final Rests rests = new Rests(dropped -> rest(name -> !dropped.contains(name)));
+    private final Rests parts = new Rests(kept -> rest(kept::contains));
     private final Map<String, NameList> longer = new ConcurrentHashMap<>();
 
     /** What is left of a list of names. */
@@ -60,10 +60,16 @@ final class NameList {
         private final Map<Set<String>, Rest> all = new ConcurrentHashMap<>();
         private volatile List<Asked> latest = List.of();
 
+        private final Function<Set<String>, Rest> workedOut;
+
         private record Asked(Set<String> names, Rest rest) {}
 
+        Rests(Function<Set<String>, Rest> workedOut) {
+            this.workedOut = workedOut;
+        }
+
         @SuppressWarnings("ReferenceEquality") // The very set; a copy of a set that cannot change is itself.
-        Rest of(Set<String> names, Function<Set<String>, Rest> workedOut) {
+        Rest of(Set<String> names) {
             List<Asked> known = latest;
             for (int i = 0; i < known.size(); i++) {
                 if (known.get(i).names() == names) {
@@ -149,19 +155,22 @@ final class NameList {
 
     /** These names and one that is not among them. */
     NameList with(String name) {
-        return longer.computeIfAbsent(name, more -> {
-            List<String> all = new ArrayList<>(List.of(names));
-            all.add(placeFor(more), more);
-            return new NameList(all);
-        });
+        NameList known = longer.get(name);
+        return known != null
+                ? known
+                : longer.computeIfAbsent(name, more -> {
+                    List<String> all = new ArrayList<>(List.of(names));
+                    all.add(placeFor(more), more);
+                    return new NameList(all);
+                });
     }
 
     Rest without(Set<String> dropped) {
-        return rests.of(dropped, d -> rest(name -> !d.contains(name)));
+        return rests.of(dropped);
     }
 
     Rest only(Set<String> kept) {
-        return parts.of(kept, k -> rest(k::contains));
+        return parts.of(kept);
     }
 
     private Rest rest(Predicate<String> kept) {

@@ -128,7 +128,8 @@ public record Session(
      * @param conditions of the reading
      */
     public Optional<Stimulus> stimulusOf(Conditions conditions) {
-        return conditions.get(ConditionNames.STIMULUS).map(stimuli::get);
+        Optional<String> name = conditions.get(ConditionNames.STIMULUS);
+        return name.isEmpty() ? Optional.empty() : Optional.ofNullable(stimuli.get(name.get()));
     }
 
     /**

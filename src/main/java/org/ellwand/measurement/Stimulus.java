@@ -29,6 +29,11 @@ public record Stimulus(String id, String kind, List<Amount> levels, Optional<Amo
      * @return in dB; empty where it was not given in this weighting
      */
     public Optional<Double> levelIn(Unit unit) {
-        return levels.stream().filter(a -> a.unit() == unit).map(Amount::value).findFirst();
+        for (Amount level : levels) {
+            if (level.unit() == unit) {
+                return Optional.of(level.value());
+            }
+        }
+        return Optional.empty();
     }
 }

@@ -88,7 +88,12 @@ final class Curve {
     }
 
     boolean sumsBands() {
-        return unlike.stream().anyMatch(s -> s.resolution() != resolution);
+        for (Spectrum spectrum : unlike) {
+            if (spectrum.resolution() != resolution) {
+                return true;
+            }
+        }
+        return false;
     }
 
     private static Spectrum spectrum(Reading reading) {
