@@ -6,19 +6,26 @@ import com.networknt.schema.Error;
 import com.networknt.schema.Schema;
 import com.networknt.schema.SchemaRegistry;
 import com.networknt.schema.SpecificationVersion;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
 import java.util.List;
 import java.util.Set;
 import java.util.TreeSet;
+import java.util.stream.Stream;
 import org.ellwand.input.InputException;
 import org.ellwand.input.YamlNode;
 import org.ellwand.input.YamlReader;
 import org.ellwand.quantity.Quantities;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
 import tools.jackson.databind.JsonNode;
 import tools.jackson.databind.json.JsonMapper;
 import tools.jackson.databind.node.ArrayNode;
 import tools.jackson.databind.node.JsonNodeFactory;
 import tools.jackson.databind.node.ObjectNode;
+import tools.jackson.dataformat.yaml.YAMLMapper;
 
 class ClaimsSchemaTest {
     /** Faults of phrases, of keys that do not fit together, of places outside the file: only the reader sees them. */
@@ -72,13 +79,40 @@ class ClaimsSchemaTest {
             "unknown edition",
             "weighting of single bands");
 
-    private static final Schema SCHEMA = SchemaRegistry.withDefaultDialect(SpecificationVersion.DRAFT_2020_12)
-            .getSchema(
-                    JsonMapper.builder().build().readTree(ClaimsSchema.text(Quantities.forms(), Set.of("direction"))));
+    private static final Schema SCHEMA = schema(Set.of("direction"));
+
+    private static Schema schema(Set<String> declared) {
+        return SchemaRegistry.withDefaultDialect(SpecificationVersion.DRAFT_2020_12)
+                .getSchema(JsonMapper.builder().build().readTree(ClaimsSchema.text(Quantities.forms(), declared)));
+    }
 
     @Test
     void acceptsTheExample() throws Exception {
         assertThat(errors(ClaimsFolder.resource("skerry.yaml"))).isEmpty();
+    }
+
+    /** All but the one that a test of {@code start} copies: it is a file with a product's name and nothing else. */
+    static Stream<Path> everyClaimsFile() throws IOException {
+        try (Stream<Path> claims = Files.walk(Path.of("claims"));
+                Stream<Path> sources = Files.walk(Path.of("src"))) {
+            return Stream.concat(claims, sources)
+                    .filter(file -> file.toString().endsWith(".yaml")
+                            && !file.endsWith("made-up.yaml")
+                            && file.getParent().toString().contains("claims"))
+                    .sorted()
+                    .toList()
+                    .stream();
+        }
+    }
+
+    @ParameterizedTest
+    @MethodSource("everyClaimsFile")
+    void acceptsEveryClaimsFileOfTheProject(Path file) throws Exception {
+        Schema schema = schema(Set.of("hand", "direction", "distance", "sound", "applied", "washes"));
+        assertThat(schema.validate(json(YamlReader.read(Path.of(""), file.toString()))))
+                .isEmpty();
+        // As editors see it, with numbers that are numbers.
+        assertThat(schema.validate(YAMLMapper.builder().build().readTree(file))).isEmpty();
     }
 
     @Test

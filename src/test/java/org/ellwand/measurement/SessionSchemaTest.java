@@ -6,6 +6,8 @@ import com.networknt.schema.Error;
 import com.networknt.schema.Schema;
 import com.networknt.schema.SchemaRegistry;
 import com.networknt.schema.SpecificationVersion;
+import java.io.IOException;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Set;
@@ -16,7 +18,7 @@ import org.ellwand.input.YamlNode;
 import org.ellwand.input.YamlReader;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
-import org.junit.jupiter.params.provider.ValueSource;
+import org.junit.jupiter.params.provider.MethodSource;
 import tools.jackson.databind.JsonNode;
 import tools.jackson.databind.json.JsonMapper;
 import tools.jackson.databind.node.ArrayNode;
@@ -43,17 +45,21 @@ class SessionSchemaTest {
     private static final Schema SCHEMA = SchemaRegistry.withDefaultDialect(SpecificationVersion.DRAFT_2020_12)
             .getSchema(JsonMapper.builder().build().readTree(SessionSchema.text()));
 
+    static Stream<String> everySessionFile() throws IOException {
+        try (Stream<Path> sessions = Files.walk(Path.of("measurements"));
+                Stream<Path> sources = Files.walk(Path.of("src"))) {
+            return Stream.concat(sessions, sources)
+                    .filter(file -> file.toString().endsWith(".yaml")
+                            && file.getParent().toString().contains("measurements"))
+                    .map(Path::toString)
+                    .sorted()
+                    .toList()
+                    .stream();
+        }
+    }
+
     @ParameterizedTest
-    @ValueSource(
-            strings = {
-                "measurements/skerry-crew-01.yaml",
-                "measurements/skerry-crew-02.yaml",
-                "measurements/tide-crew-01.yaml",
-                "measurements/tide-crew-02.yaml",
-                "measurements/bench.yaml",
-                "src/test/resources/org/ellwand/measurement/first/measurements/crew-01.yaml",
-                "src/main/resources/org/ellwand/start/measurements/my-session.yaml"
-            })
+    @MethodSource("everySessionFile")
     void acceptsTheSessionsOfTheProject(String file) throws InputException {
         assertThat(SCHEMA.validate(json(YamlReader.read(Path.of(""), file)))).isEmpty();
         // As editors see it, with numbers that are numbers.
