@@ -4,6 +4,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.junit.jupiter.api.Assertions.assertTimeoutPreemptively;
 
 import java.io.IOException;
+import java.nio.ByteBuffer;
+import java.nio.ByteOrder;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -82,7 +84,9 @@ class LargeInputsTest {
                 .map(text -> Arguments.of(Target.RECORD, text));
         Stream<Arguments> remarks = Stream.of(filled("", "a = {b}\n"), filled("no-rule = ", "{a} "), filled("", "x"))
                 .map(text -> Arguments.of(Target.REMARKS, text));
-        Stream<Arguments> all = Stream.of(yaml, sheets, records, remarks).flatMap(s -> s);
+        Stream<Arguments> sounds = sounds().map(sound -> Arguments.of(Target.WAV, sound));
+        Stream<Arguments> all =
+                Stream.of(yaml, sheets, records, remarks, sounds).flatMap(s -> s);
         // Names of ten megabytes help nobody: the number of the input stands for it.
         List<Arguments> list = all.toList();
         return IntStream.range(0, list.size())
@@ -90,10 +94,39 @@ class LargeInputsTest {
                         i, list.get(i).get()[0], new Input((String) list.get(i).get()[1])));
     }
 
+    /** As bytes in ISO 8859-1: chunks without end, samples that are no numbers, many channels, sizes beyond the file. */
+    private static Stream<String> sounds() {
+        String pcm = "fmt \20\0\0\0\1\0\1\0\200\273\0\0\0\167\1\0\2\0\20\0";
+        String floats = "fmt \20\0\0\0\3\0\1\0\200\273\0\0\0\356\2\0\4\0\40\0";
+        String wide = "fmt \20\0\0\0\1\0\0\1\200\273\0\0\0\0\167\1\0\2\20\0";
+        return Stream.of(
+                        filled("", "none\0\0\0\0"),
+                        filled(pcm, "data\0\0\0\0"),
+                        filled(pcm + "data" + size(BYTES - 100), "\0\200"),
+                        filled(floats + "data" + size(BYTES - 100), "\377\377\377\177"),
+                        filled(floats + "data" + size(BYTES - 100), "\0\0\200\177"),
+                        filled(wide + "data" + size((BYTES - 100) / 512 * 512), "\1\2"),
+                        filled(pcm + "data\377\377\377\377", "\0"),
+                        filled("", pcm))
+                .map(chunks -> "RIFF" + size(chunks.length() + 4) + "WAVE" + chunks);
+    }
+
+    private static String size(int bytes) {
+        byte[] ends = ByteBuffer.allocate(4)
+                .order(ByteOrder.LITTLE_ENDIAN)
+                .putInt(bytes)
+                .array();
+        return new String(ends, StandardCharsets.ISO_8859_1);
+    }
+
     private record Input(String text) {
         @Override
         public String toString() {
-            return text.substring(0, Math.min(40, text.length())).replace("\n", " ");
+            return text.substring(0, Math.min(40, text.length())).replaceAll("[^ -~]", " ");
+        }
+
+        byte[] bytes(Target target) {
+            return text.getBytes(target == Target.WAV ? StandardCharsets.ISO_8859_1 : StandardCharsets.UTF_8);
         }
     }
 
@@ -101,7 +134,7 @@ class LargeInputsTest {
     @MethodSource("inputs")
     void nothingHangs(int number, Target target, Input input) throws IOException {
         target.prepare(folder);
-        byte[] bytes = input.text().getBytes(StandardCharsets.UTF_8);
+        byte[] bytes = input.bytes(target);
         Files.write(folder.resolve(target.file()), bytes);
         assertTimeoutPreemptively(PATIENCE, () -> {
             try {
