@@ -241,7 +241,8 @@ final class CompareCommand implements Callable<Integer> {
                 name(first, firstScope.scope()),
                 name(second, secondScope.scope()),
                 margin.orElse(""),
-                dated.orElse(""));
+                dated.orElse(""),
+                !firstScope.scope().equals(secondScope.scope()));
         Map<String, Object> model = ComparisonModel.of(comparison, names);
         TemplateWriter writer =
                 TemplateWriter.with(Files.isDirectory(second) ? AuditedFolder.templates(second) : Optional.empty());

@@ -21,8 +21,9 @@ public final class ComparisonModel {
      * @param second the second audit, as it is called
      * @param margin as it was written; empty where none was stated
      * @param dated the date that is printed; empty for none
+     * @param sideBySide whether the two are of different firmwares, editions or products, so that neither corrects the other
      */
-    public record Names(String first, String second, String margin, String dated) {}
+    public record Names(String first, String second, String margin, String dated, boolean sideBySide) {}
 
     private ComparisonModel(Names names) {
         this.names = names;
@@ -44,6 +45,7 @@ public final class ComparisonModel {
         model.put("second", names.second());
         model.put("margin", names.margin());
         model.put("dated", names.dated());
+        model.put("sideBySide", names.sideBySide());
         model.put("sameNames", comparison.sameNames());
         model.put(
                 "products",

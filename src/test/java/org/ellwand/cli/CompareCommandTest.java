@@ -7,6 +7,7 @@ import java.io.PrintWriter;
 import java.io.Writer;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -135,6 +136,35 @@ class CompareCommandTest {
         assertThat(Files.readString(out.resolve("comparison.json"))).contains("\"standardUncertainty\" : 0.0942809");
         assertThat(Files.readString(out.resolve("correction.md")))
                 .contains("One verdict changed")
+                .startsWith("**Note.** ")
+                .contains("*pass* (20.0 dB) in firmware 2.0, *marginal* (19.4 dB) in firmware 2.1.");
+    }
+
+    /** The same firmware, judged from sheets that had been mixed up. */
+    @Test
+    void ofOneFirmwareTheLaterAuditCorrectsTheEarlier() throws IOException {
+        Path earlier = temp.resolve("earlier");
+        try (Stream<Path> files = Files.walk(yard)) {
+            for (Path file : files.filter(Files::isRegularFile).toList()) {
+                Path copy = earlier.resolve(yard.relativize(file).toString());
+                Files.createDirectories(copy.resolveSibling(""));
+                String text = Files.readString(file);
+                boolean sheet = file.toString().endsWith(".csv");
+                Files.writeString(
+                        copy,
+                        sheet ? text.replace("2.0", "x").replace("2.1", "2.0").replace("x", "2.1") : text);
+            }
+        }
+        run(
+                "compare",
+                earlier.toString(),
+                yard.toString(),
+                "--first-firmware=2.1",
+                "--second-firmware=2.1",
+                "--out",
+                out.toString());
+        assertThat(Files.readString(out.resolve("correction.md")))
+                .startsWith("**Correction.** ")
                 .contains("an earlier version of this article said *pass* (20.0 dB); it is *marginal* (19.4 dB).");
     }
 

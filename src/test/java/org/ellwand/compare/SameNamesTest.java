@@ -45,7 +45,7 @@ class SameNamesTest {
         Comparison comparison = new Comparer(Optional.empty()).compare(lot(first, 1), lot(second, 2));
         assertThat(comparison.sameNames()).containsExactly("lot-1");
         Map<String, Object> model =
-                ComparisonModel.of(comparison, new ComparisonModel.Names("first", "second", "", ""));
+                ComparisonModel.of(comparison, new ComparisonModel.Names("first", "second", "", "", false));
         TemplateWriter writer = TemplateWriter.with(Optional.empty());
         for (String page : List.of("comparison.md.ftl", "comparison.html.ftl", "correction.md.ftl")) {
             assertThat(new String(writer.write(page, model), StandardCharsets.UTF_8))

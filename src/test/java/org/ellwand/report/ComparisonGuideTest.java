@@ -38,7 +38,7 @@ class ComparisonGuideTest {
     void documentsEveryKeyOfAComparison() throws Exception {
         Object model = ComparisonModel.of(
                 new Comparer(Optional.empty()).compare(edition("box-2025"), edition("letter-2026")),
-                new ComparisonModel.Names("box", "letter", "", ""));
+                new ComparisonModel.Names("box", "letter", "", "", false));
         assertThat(TemplateGuideTest.documented("## What a comparison sees"))
                 .isEqualTo(new TreeSet<>(ModelPaths.of(model)));
     }
