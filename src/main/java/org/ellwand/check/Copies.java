@@ -18,7 +18,7 @@ import org.ellwand.words.Remark;
  * levels kept to 0.1 dB, ten bands do so once in some hundred thousand times. It is a slip of copying, and nobody can say
  * which of the two was measured. (Ten bands: common practice, no source.) A curve of a few different levels only is a
  * number written down, not a copied curve, and is not accused. Two sessions that hold one curve are accused both, but for the open curve of
- * one ear, which may serve two. Traces are held against each other in the same way. Accuses fewer than 1 in 1000 sound sessions.
+ * one ear, which may serve two. Traces that scatter are held against each other in the same way. Accuses fewer than 1 in 1000 sound sessions.
  */
 final class Copies implements DataCheck {
     /** So many bands that agree exactly are no chance. */
@@ -26,6 +26,9 @@ final class Copies implements DataCheck {
 
     /** So many levels of a trace (common practice, no source). */
     private static final int SAMPLES = 50;
+
+    /** A trace that turns less often has no scatter: it was reckoned, not measured (common practice, no source). */
+    private static final int TURNS = 10;
 
     private static final Set<String> WHOSE = Set.of("ear", "head", "side");
 
@@ -63,13 +66,24 @@ final class Copies implements DataCheck {
     private static void traces(Session session, Tally tally) {
         Map<List<Double>, Trace> seen = new HashMap<>();
         for (Trace trace : session.traces()) {
-            boolean many = trace.levelDb().size() >= SAMPLES
-                    && trace.levelDb().stream().distinct().count() >= BANDS;
+            boolean many = trace.levelDb().size() >= SAMPLES && turns(trace.levelDb()) >= TURNS;
             Trace before = many ? seen.putIfAbsent(trace.levelDb(), trace) : null;
             if (before != null && !before.conditions().equals(trace.conditions())) {
                 add(tally, before, trace);
             }
         }
+    }
+
+    /** How often levels that rose fall, or the other way round. */
+    private static int turns(List<Double> levelDb) {
+        int turns = 0;
+        double last = 0;
+        for (int i = 1; i < levelDb.size(); i++) {
+            double rise = levelDb.get(i) - levelDb.get(i - 1);
+            turns += rise * last < 0 ? 1 : 0;
+            last = rise == 0 ? last : rise;
+        }
+        return turns;
     }
 
     /** Curves of enough bands, as they were read. */

@@ -2,6 +2,7 @@ package org.ellwand.check;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.DoubleUnaryOperator;
@@ -323,9 +324,12 @@ public class TraceChecksTest {
     @Test
     void oneTraceUnderTwoNames() {
         double[] times = IntStream.range(0, 1000).mapToDouble(i -> i / 1000.0).toArray();
-        double[] levels = IntStream.range(0, 1000)
+        double[] reckoned = IntStream.range(0, 1000)
                 .mapToDouble(i -> 80 - 10 * Math.exp(-i / 100.0))
                 .toArray();
+        NormalStream draw = new NormalStream(Seeds.of("traces", "copied"));
+        double[] levels =
+                Arrays.stream(reckoned).map(db -> db + 0.1 * draw.next()).toArray();
         String first = "device=Skerry, setting=flood, insertion=1";
         Session copied = made().trace(first, UP, times, levels)
                 .trace("device=Skerry, setting=flood, insertion=2", UP, times, levels)
@@ -337,5 +341,9 @@ public class TraceChecksTest {
                 .trace(first, UP, times, levels)
                 .session();
         assertThat(Inspecting.by(new Copies(), List.of(twoSteps))).isEmpty();
+        Session formula = made().trace(first, UP, times, reckoned)
+                .trace("device=Skerry, setting=flood, insertion=2", UP, times, reckoned)
+                .session();
+        assertThat(Inspecting.by(new Copies(), List.of(formula))).isEmpty();
     }
 }
