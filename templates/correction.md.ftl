@@ -24,4 +24,4 @@ Figures that moved by more than noise, with the verdict as before:
 </#list>
 </#if>
 
-As before, this is not a rating; for exposure to noise at work, local law and a hearing professional decide.
+<#if sideBySide>This<#else>As before, this</#if> is not a rating; for exposure to noise at work, local law and a hearing professional decide.

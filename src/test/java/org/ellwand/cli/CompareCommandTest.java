@@ -104,8 +104,9 @@ class CompareCommandTest {
         }
         assertThat(out.resolve("correction.md"))
                 .content()
-                .endsWith("this is not a rating; for exposure to noise at work, local law and a hearing professional"
-                        + " decide.\n");
+                .endsWith(
+                        "\n\nThis is not a rating; for exposure to noise at work, local law and a hearing professional"
+                                + " decide.\n");
     }
 
     @Test
