@@ -66,7 +66,9 @@ final class Copies implements DataCheck {
     private static void traces(Session session, Tally tally) {
         Map<List<Double>, Trace> seen = new HashMap<>();
         for (Trace trace : session.traces()) {
-            boolean many = trace.levelDb().size() >= SAMPLES && turns(trace.levelDb()) >= TURNS;
+            boolean many = trace.levelDb().size() >= SAMPLES
+                    && trace.levelDb().stream().distinct().count() >= BANDS
+                    && turns(trace.levelDb()) >= TURNS;
             Trace before = many ? seen.putIfAbsent(trace.levelDb(), trace) : null;
             if (before != null && !before.conditions().equals(trace.conditions())) {
                 add(tally, before, trace);
