@@ -1,5 +1,6 @@
 package org.ellwand.measurement;
 
+import java.util.Arrays;
 import java.util.Collection;
 import java.util.HashMap;
 import java.util.List;
@@ -18,6 +19,7 @@ import org.ellwand.input.Place;
  * names is kept: it tells which of several readings of the open ear this is.
  */
 final class ConditionFiller {
+    private static final String SESSION = "session";
     private static final List<String> NO_DEVICES = List.of(Reading.OPEN_EAR, Reading.FIELD_MICROPHONE);
 
     private final String session;
@@ -27,6 +29,42 @@ final class ConditionFiller {
     private final Map<Given, Place> seen = new HashMap<>();
     private final Map<String, Optional<String>> nearest = new HashMap<>();
     private final Map<List<String>, NameList> lists = new HashMap<>();
+
+    private final Map<Shape, Filling> fillings = new HashMap<>();
+
+    /**
+     * What readings have in common whose conditions are put together in the same way.
+     *
+     * @param own names of the conditions of the row or column itself
+     */
+    private record Shape(Map<String, String> beside, List<String> own, boolean inPlace) {}
+
+    /** Puts the conditions of readings together: a lot has a hundred thousand of a few shapes. */
+    private static final class Filling {
+        private final NameList names;
+        /** What they are where the row or column does not say otherwise. */
+        private final String[] texts;
+        /** Where the row's or column's own go, in their order; negative where they are dropped. */
+        private final int[] places;
+
+        Filling(NameList names, String[] texts, int[] places) {
+            this.names = names;
+            this.texts = texts;
+            this.places = places;
+        }
+
+        Conditions of(Collection<String> own) {
+            String[] filled = Arrays.copyOf(texts, texts.length);
+            int next = 0;
+            for (String text : own) {
+                int place = places[next++];
+                if (place >= 0) {
+                    filled[place] = text;
+                }
+            }
+            return new Conditions(names, filled);
+        }
+    }
 
     /** What was given, and under which conditions. */
     private record Given(String kind, Conditions conditions) {}
@@ -45,26 +83,39 @@ final class ConditionFiller {
      * @param own conditions of the row or column itself
      */
     Optional<Conditions> fill(Map<String, String> beside, Map<String, String> own, Place place) {
-        SortedMap<String, String> all = new TreeMap<>(defaults);
-        all.putAll(beside);
-        all.putAll(own);
-        all.put("session", session);
-        String device = all.getOrDefault(ConditionNames.DEVICE, "");
+        String device = given(ConditionNames.DEVICE, beside, own).orElse("");
         int before = problems.size();
         checkDevice(device, place);
-        checkStimulus(all, place);
-        if (!isInPlace(device)) {
+        given(ConditionNames.STIMULUS, beside, own).ifPresent(stimulus -> checkStimulus(stimulus, place));
+        if (problems.size() > before) {
+            return Optional.empty();
+        }
+        Shape shape = new Shape(beside, List.copyOf(own.keySet()), isInPlace(device));
+        return Optional.of(fillings.computeIfAbsent(shape, this::filling).of(own.values()));
+    }
+
+    private Optional<String> given(String name, Map<String, String> beside, Map<String, String> own) {
+        return Optional.ofNullable(own.get(name))
+                .or(() -> Optional.ofNullable(beside.get(name)))
+                .or(() -> Optional.ofNullable(defaults.get(name)));
+    }
+
+    private Filling filling(Shape shape) {
+        SortedMap<String, String> all = new TreeMap<>(defaults);
+        all.putAll(shape.beside());
+        shape.own().forEach(name -> all.put(name, ""));
+        all.put(SESSION, session);
+        if (!shape.inPlace()) {
             all.keySet().removeAll(ConditionNames.OF_THE_PRODUCT);
-            if (!own.containsKey(ConditionNames.INSERTION)) {
+            if (!shape.own().contains(ConditionNames.INSERTION)) {
                 all.remove(ConditionNames.INSERTION);
             }
         }
-        return problems.size() > before ? Optional.empty() : Optional.of(new Conditions(all, this::listOf));
-    }
-
-    /** Readings of the same conditions share the list of their names. */
-    private NameList listOf(Collection<String> names) {
-        return lists.computeIfAbsent(List.copyOf(names), NameList::new);
+        NameList names = lists.computeIfAbsent(List.copyOf(all.keySet()), NameList::new);
+        int[] places = shape.own().stream()
+                .mapToInt(name -> name.equals(SESSION) ? -1 : names.place(name))
+                .toArray();
+        return new Filling(names, all.values().toArray(String[]::new), places);
     }
 
     static boolean isInPlace(String device) {
@@ -81,9 +132,8 @@ final class ConditionFiller {
         }
     }
 
-    private void checkStimulus(Map<String, String> all, Place place) {
-        String stimulus = all.get(ConditionNames.STIMULUS);
-        if (stimulus != null && !stimuli.containsKey(stimulus)) {
+    private void checkStimulus(String stimulus, Place place) {
+        if (!stimuli.containsKey(stimulus)) {
             problems.add(
                     place,
                     "'stimulus: " + stimulus + "' is not under 'stimuli'" + Nearest.hint(stimulus, stimuli.keySet())

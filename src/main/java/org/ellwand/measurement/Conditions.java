@@ -1,7 +1,6 @@
 package org.ellwand.measurement;
 
 import java.util.Arrays;
-import java.util.Collection;
 import java.util.Collections;
 import java.util.List;
 import java.util.Map;
@@ -9,7 +8,6 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.SortedMap;
 import java.util.TreeMap;
-import java.util.function.Function;
 
 /**
  * The conditions of a reading, by name: {@code session}, {@code ear}, {@code setting}, {@code stimulus}, … They are few, and
@@ -26,19 +24,16 @@ public final class Conditions {
      * @param values texts by name; copied
      */
     public Conditions(SortedMap<String, String> values) {
-        this(values, NameList::new);
+        this(new NameList(values.keySet()), values.values().toArray(String[]::new));
     }
 
     /**
      * Conditions by name.
      *
-     * @param names the list of the sorted names; conditions that share it are soon compared
+     * @param names conditions that share the list are soon compared
+     * @param texts in the order of the names; the conditions' own from now on
      */
-    Conditions(SortedMap<String, String> values, Function<Collection<String>, NameList> names) {
-        this(names.apply(values.keySet()), values.values().toArray(String[]::new));
-    }
-
-    private Conditions(NameList names, String[] texts) {
+    Conditions(NameList names, String[] texts) {
         this.names = names;
         this.texts = texts;
         this.hash = 31 * names.hashCode() + Arrays.hashCode(texts);

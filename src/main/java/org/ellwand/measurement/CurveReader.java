@@ -54,9 +54,10 @@ final class CurveReader {
         if (wanting || problems.isEnough()) {
             return;
         }
-        Map<Conditions, SheetCurve> wholes = new HashMap<>();
-        List<Filled> filled = new ArrayList<>();
-        for (SheetCurve curve : curves(entry)) {
+        List<SheetCurve> curves = curves(entry);
+        Map<Conditions, SheetCurve> wholes = new HashMap<>(2 * curves.size());
+        List<Filled> filled = new ArrayList<>(curves.size());
+        for (SheetCurve curve : curves) {
             Place place = new Place(entry.file().relative(), curve.line(), 0);
             Optional<Conditions> conditions = filler.fill(entry.defaults(), curve.cells(), place);
             if (conditions.isPresent() && !isPart(entry, curve, wholes.putIfAbsent(conditions.get(), curve))) {

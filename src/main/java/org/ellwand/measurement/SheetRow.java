@@ -125,7 +125,7 @@ final class SheetRow extends CsvCallbackHandler<SheetRow> {
             widen();
         }
         int cell = size++;
-        if (changed[cell] || !Arrays.equals(chars[cell], 0, lengths[cell], buffer, from, from + count)) {
+        if (changed[cell] || !isAsAbove(cell, buffer, from, count)) {
             changed[cell] = true;
             if (count > chars[cell].length) {
                 chars[cell] = new char[2 * count];
@@ -133,6 +133,20 @@ final class SheetRow extends CsvCallbackHandler<SheetRow> {
             System.arraycopy(buffer, from, chars[cell], 0, count);
             lengths[cell] = count;
         }
+    }
+
+    /** Cells are short: comparing them here is quicker than asking to have arrays compared. */
+    private boolean isAsAbove(int cell, char[] buffer, int from, int count) {
+        if (lengths[cell] != count) {
+            return false;
+        }
+        char[] above = chars[cell];
+        for (int i = count - 1; i >= 0; i--) {
+            if (above[i] != buffer[from + i]) {
+                return false;
+            }
+        }
+        return true;
     }
 
     private void widen() {

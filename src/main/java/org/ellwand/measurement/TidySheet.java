@@ -1,6 +1,8 @@
 package org.ellwand.measurement;
 
 import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
@@ -8,7 +10,6 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.TreeSet;
-import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import org.ellwand.input.FormulaSign;
 import org.ellwand.input.Nearest;
@@ -201,12 +202,17 @@ final class TidySheet implements SheetUser {
 
     /** The curves, in the order in which they begin. */
     List<SheetCurve> curves() {
-        return readings.all().stream().map(this::curve).collect(Collectors.toList());
+        int[] byName = IntStream.range(0, conditions.size())
+                .boxed()
+                .sorted(Comparator.comparing(names::get))
+                .mapToInt(i -> i)
+                .toArray();
+        return readings.all().stream().map(reading -> curve(reading, byName)).toList();
     }
 
-    private SheetCurve curve(SheetReading reading) {
-        Map<String, String> cells = new TreeMap<>();
-        for (int i = 0; i < conditions.size(); i++) {
+    private SheetCurve curve(SheetReading reading, int[] byName) {
+        Map<String, String> cells = new LinkedHashMap<>();
+        for (int i : byName) {
             if (reading.key()[i] != 0) {
                 cells.put(names.get(i), FormulaSign.plain(texts.get(i).text(reading.key()[i])));
             }
