@@ -58,7 +58,7 @@ final class CalibrationOptions {
     Tone tone(Optional<Integer> channel) throws IOException, InputException {
         double levelDb = AmountOption.in(spec, "--calibrated-at", calibratedAt, Unit.DB_SPL, "94 dB SPL");
         double toneHz = AmountOption.in(spec, "--calibrator-frequency", calibratorFrequency, Unit.HZ, "1 kHz");
-        WavFile file = WavFile.read(calibration, calibration.toString());
+        WavFile file = NamedRecording.read(calibration);
         RecordedPart part = RecordedPart.of(
                 file,
                 calibrationChannel.or(() -> file.channels() == 1 ? Optional.of(1) : channel),

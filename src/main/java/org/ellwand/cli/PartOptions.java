@@ -47,7 +47,7 @@ final class PartOptions {
 
     /** The part between --from and --to. */
     RecordedPart of(Path path, Optional<Integer> number) throws IOException, InputException {
-        WavFile file = WavFile.read(path, path.toString());
+        WavFile file = NamedRecording.read(path);
         Optional<Double> fromS = time("--from", from);
         Optional<Double> toS = time("--to", to);
         if (countFromFile()) {

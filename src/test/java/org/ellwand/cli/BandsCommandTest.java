@@ -104,6 +104,21 @@ class BandsCommandTest {
         }
     }
 
+    /** A slip of whoever named it, not a failure of the machine. */
+    @Test
+    void aRecordingThatIsNotThereIsBadInput() throws IOException {
+        String ear = wav("ear.wav", sine(500, 0.1, 2));
+        String gone = temp.resolve("gone.wav").toString();
+        CommandLineRun missing = new CommandLineRun(2, "", gone + ": no such file\n");
+        assertThat(bands(gone)).isEqualTo(missing);
+        assertThat(run("bands", ear, "--calibration", gone, "--calibrated-at", "94 dB SPL"))
+                .isEqualTo(missing);
+        assertThat(bands(ear, "--times-from", "sync mark", "--stimulus", gone).exitCode())
+                .isEqualTo(2);
+        assertThat(bands(temp.toString()))
+                .isEqualTo(new CommandLineRun(2, "", temp + ": is a folder; a recording is a file\n"));
+    }
+
     @Test
     void oneChannelOfSeveralHasToBeNamed() throws IOException {
         String ear = wav("ear.wav", sine(500, 0.1, 2), sine(1000, 0.1, 2));
