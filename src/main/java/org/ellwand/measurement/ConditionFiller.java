@@ -29,7 +29,6 @@ final class ConditionFiller {
     private final Map<Given, Place> seen = new HashMap<>();
     private final Map<String, Optional<String>> nearest = new HashMap<>();
     private final Map<List<String>, NameList> lists = new HashMap<>();
-
     private final Map<Shape, Filling> fillings = new HashMap<>();
 
     /**
@@ -94,10 +93,10 @@ final class ConditionFiller {
         return Optional.of(fillings.computeIfAbsent(shape, this::filling).of(own.values()));
     }
 
+    /** What the row or column says of a condition, else what stands beside the file, else the session. */
     private Optional<String> given(String name, Map<String, String> beside, Map<String, String> own) {
-        return Optional.ofNullable(own.get(name))
-                .or(() -> Optional.ofNullable(beside.get(name)))
-                .or(() -> Optional.ofNullable(defaults.get(name)));
+        Map<String, String> under = beside.containsKey(name) ? beside : defaults;
+        return Optional.ofNullable((own.containsKey(name) ? own : under).get(name));
     }
 
     private Filling filling(Shape shape) {
