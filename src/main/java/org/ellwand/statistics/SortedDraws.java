@@ -2,12 +2,18 @@ package org.ellwand.statistics;
 
 import java.util.Arrays;
 
-/** Draws in their order, to be counted; what is NaN is left out. */
+/** Draws in their order, to be counted; what is NaN, which a sort puts last, is left out. */
 final class SortedDraws {
     private final double[] sorted;
 
     SortedDraws(double[] draws) {
-        sorted = Arrays.stream(draws).filter(d -> !Double.isNaN(d)).sorted().toArray();
+        double[] ordered = draws.clone();
+        Arrays.sort(ordered);
+        int numbers = ordered.length;
+        while (numbers > 0 && Double.isNaN(ordered[numbers - 1])) {
+            numbers--;
+        }
+        sorted = Arrays.copyOf(ordered, numbers);
     }
 
     int size() {
