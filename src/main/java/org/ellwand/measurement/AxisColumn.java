@@ -32,7 +32,7 @@ final class AxisColumn {
 
     /** The position of a row, or {@link #NONE}. */
     int read(SheetRow row) {
-        int id = texts.id(row, column.index());
+        int id = texts.id(row.cell(column.index()));
         if (id >= positions.length) {
             int known = positions.length;
             positions = Arrays.copyOf(positions, 2 * id + 16);

@@ -15,16 +15,16 @@ final class CellTexts {
     private int last;
 
     /** The number of a cell's text; 0 is the empty text, new texts count up. */
-    int id(SheetRow row, int cell) {
-        if (row.isEmpty(cell)) {
+    int id(SheetCell cell) {
+        if (cell.length() == 0) {
             return 0;
         }
-        if (!isAt(last, row, cell)) {
-            int expected = next[last];
-            int found = isAt(expected, row, cell) ? expected : find(row.chars(cell), row.length(cell));
-            next[last] = found;
-            last = found;
+        int expected = next[last];
+        if (!isAt(expected, cell.chars(), cell.length())) {
+            expected = find(cell.chars(), cell.length());
+            next[last] = expected;
         }
+        last = expected;
         return last;
     }
 
@@ -64,10 +64,6 @@ final class CellTexts {
         slots[slot] = id;
         growWhenHalfFull();
         return id;
-    }
-
-    private boolean isAt(int id, SheetRow row, int cell) {
-        return isAt(id, row.chars(cell), row.length(cell));
     }
 
     private boolean isAt(int id, char[] there, int length) {

@@ -26,7 +26,9 @@ final class ConditionFiller {
     private final Map<String, String> defaults;
     private final Map<String, Stimulus> stimuli;
     private final Found problems;
-    private final Map<Given, Place> seen = new HashMap<>();
+    /** Where what was given stands, by kind and conditions. */
+    private final Map<String, Map<Conditions, Place>> seen = new HashMap<>();
+
     private final Map<String, Optional<String>> nearest = new HashMap<>();
     private final Map<List<String>, NameList> lists = new HashMap<>();
     private final Map<Shape, Filling> fillings = new HashMap<>();
@@ -64,9 +66,6 @@ final class ConditionFiller {
             return new Conditions(names, filled);
         }
     }
-
-    /** What was given, and under which conditions. */
-    private record Given(String kind, Conditions conditions) {}
 
     ConditionFiller(String session, Map<String, String> defaults, Map<String, Stimulus> stimuli, Found problems) {
         this.session = session;
@@ -160,7 +159,7 @@ final class ConditionFiller {
      * @param kind what else tells two readings apart: {@code curve}, the figure's name, …
      */
     void once(String kind, Conditions conditions, Place place) {
-        Place before = seen.putIfAbsent(new Given(kind, conditions), place);
+        Place before = seen.computeIfAbsent(kind, k -> new HashMap<>()).putIfAbsent(conditions, place);
         if (before != null) {
             problems.add(place, "the same " + kind + " was given before, at " + before + ": " + conditions);
         }

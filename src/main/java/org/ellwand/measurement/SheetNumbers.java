@@ -34,9 +34,11 @@ final class SheetNumbers {
 
     /** The number of a cell, NaN with a {@link #fault} where it is none. */
     double read(SheetRow row, int cell) {
-        fault = "";
-        char[] chars = row.chars(cell);
-        int end = row.length(cell);
+        if (!fault.isEmpty()) {
+            fault = "";
+        }
+        char[] chars = row.cell(cell).chars();
+        int end = row.cell(cell).length();
         int at = 0;
         boolean negative = at < end && isMinus(chars[at]);
         if (negative || (at < end && chars[at] == '+')) {

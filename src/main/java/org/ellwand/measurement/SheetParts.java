@@ -156,9 +156,8 @@ final class SheetParts {
     }
 
     private InputStream open(int part) throws IOException {
-        long from = cuts.get(part);
-        byte[] rows = bytes(path, from, (int) (cuts.get(part + 1) - from));
-        return new SequenceInputStream(new ByteArrayInputStream(head), new ByteArrayInputStream(rows));
+        return new SequenceInputStream(
+                new ByteArrayInputStream(head), new FilePart(path, cuts.get(part), cuts.get(part + 1)));
     }
 
     private int headLines() {

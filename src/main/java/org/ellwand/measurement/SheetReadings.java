@@ -3,23 +3,24 @@ package org.ellwand.measurement;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 
 /** The readings of a sheet by the numbers of their condition texts, in the order in which they first appear. */
 final class SheetReadings {
     private final List<SheetReading> readings = new ArrayList<>();
     private int[] slots = new int[64];
     private int[] hashes = new int[64];
-    private int last = -1;
+    private @Nullable SheetReading last;
 
     /** The reading that was asked for last, or, where there is none yet, the one with this key. */
     SheetReading last(int[] key, int line) {
-        return last < 0 ? with(key, line) : readings.get(last);
+        return last == null ? with(key, line) : last;
     }
 
     /** The reading with this key; a new one begins in this line. The key is copied where it is kept. */
     SheetReading with(int[] key, int line) {
-        last = find(key, line);
-        return readings.get(last);
+        last = readings.get(find(key, line));
+        return last;
     }
 
     /**

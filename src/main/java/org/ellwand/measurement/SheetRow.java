@@ -10,15 +10,13 @@ import java.util.Arrays;
  */
 final class SheetRow extends CsvCallbackHandler<SheetRow> {
     private static final int USUAL_CELLS = 16;
-    private static final int USUAL_LENGTH = 16;
 
     private final int linesAbove;
-    private char[][] chars = new char[USUAL_CELLS][USUAL_LENGTH];
-    private int[] lengths = new int[USUAL_CELLS];
-    private boolean[] changed = new boolean[USUAL_CELLS];
+    private SheetCell[] cells = {};
     private int size;
     private int line;
     private boolean quotes;
+    private boolean kept;
     private RecordType type = RecordType.DATA;
 
     /** @param linesAbove lines of the file that the parser does not see */
@@ -42,7 +40,7 @@ final class SheetRow extends CsvCallbackHandler<SheetRow> {
     }
 
     boolean isEmpty(int cell) {
-        return lengths[cell] == 0;
+        return cells[cell].length() == 0;
     }
 
     boolean isBlank() {
@@ -54,34 +52,25 @@ final class SheetRow extends CsvCallbackHandler<SheetRow> {
         return true;
     }
 
-    /** Whether cells say what they said when they were kept; one that changed to and fro meanwhile counts as changed. */
-    boolean isKept(int[] cells) {
-        for (int cell : cells) {
-            if (changed[cell]) {
-                return false;
-            }
-        }
-        return true;
+    /** Whether the cells that were kept say what they said then; one that changed to and fro meanwhile counts as changed. */
+    boolean isKept() {
+        return kept;
     }
 
-    /** What those cells say is remembered. */
-    void keep(int[] cells) {
-        for (int cell : cells) {
-            changed[cell] = false;
+    /** What those cells say is remembered; no others may have been kept before. */
+    void keep(int[] those) {
+        for (int cell : those) {
+            cells[cell].keep();
         }
+        kept = true;
     }
 
     String text(int cell) {
-        return new String(chars[cell], 0, lengths[cell]);
+        return cells[cell].toString();
     }
 
-    /** The characters of a cell, up to its length. */
-    char[] chars(int cell) {
-        return chars[cell];
-    }
-
-    int length(int cell) {
-        return lengths[cell];
+    SheetCell cell(int cell) {
+        return cells[cell];
     }
 
     @Override
@@ -112,48 +101,22 @@ final class SheetRow extends CsvCallbackHandler<SheetRow> {
         while (from < to && isSpace(buffer[to - 1])) {
             to--;
         }
-        append(buffer, from, to - from);
+        if (size == cells.length) {
+            widen();
+        }
+        kept &= !cells[size++].set(buffer, from, to - from);
     }
 
     /** Spreadsheets also write no-break spaces. */
     private static boolean isSpace(char c) {
-        return c <= ' ' || c == '\u00A0' || c == '\u202F';
-    }
-
-    private void append(char[] buffer, int from, int count) {
-        if (size == lengths.length) {
-            widen();
-        }
-        int cell = size++;
-        if (changed[cell] || !isAsAbove(cell, buffer, from, count)) {
-            changed[cell] = true;
-            if (count > chars[cell].length) {
-                chars[cell] = new char[2 * count];
-            }
-            System.arraycopy(buffer, from, chars[cell], 0, count);
-            lengths[cell] = count;
-        }
-    }
-
-    /** Cells are short: comparing them here is quicker than asking to have arrays compared. */
-    private boolean isAsAbove(int cell, char[] buffer, int from, int count) {
-        if (lengths[cell] != count) {
-            return false;
-        }
-        char[] above = chars[cell];
-        for (int i = count - 1; i >= 0; i--) {
-            if (above[i] != buffer[from + i]) {
-                return false;
-            }
-        }
-        return true;
+        return c <= ' ' || (c > '~' && (c == '\u00A0' || c == '\u202F'));
     }
 
     private void widen() {
-        chars = Arrays.copyOf(chars, 2 * size);
-        Arrays.fill(chars, size, 2 * size, new char[0]);
-        lengths = Arrays.copyOf(lengths, 2 * size);
-        changed = Arrays.copyOf(changed, 2 * size);
+        cells = Arrays.copyOf(cells, 2 * size + USUAL_CELLS);
+        for (int cell = size; cell < cells.length; cell++) {
+            cells[cell] = new SheetCell();
+        }
     }
 
     @Override

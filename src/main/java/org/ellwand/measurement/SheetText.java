@@ -16,7 +16,7 @@ import java.nio.file.Path;
 /** The text of a data file: UTF-8, with or without a mark at its start; a byte that is not UTF-8 is an error. */
 record SheetText(SheetText.Bytes bytes) {
     private static final char MARK = '\uFEFF';
-    private static final int BUFFER = 1 << 16;
+    private static final int BUFFER = 1 << 13;
 
     /** What the text is decoded from, from its start each time. */
     interface Bytes {

@@ -139,7 +139,7 @@ final class TidySheet implements SheetUser {
         if (position == AxisColumn.NONE) {
             return;
         }
-        boolean same = row.isKept(cells) || isSameKey(row);
+        boolean same = row.isKept() || isSameKey(row);
         SheetReading reading = same ? readings.last(key, row.line()) : readings.with(key, row.line());
         int before = reading.add(position, value, row.line());
         if (before > 0) {
@@ -192,7 +192,7 @@ final class TidySheet implements SheetUser {
     private boolean isSameKey(SheetRow row) {
         boolean same = true;
         for (int i = 0; i < key.length; i++) {
-            int id = ids[i].id(row, cells[i]);
+            int id = ids[i].id(row.cell(cells[i]));
             same &= id == key[i];
             key[i] = id;
         }

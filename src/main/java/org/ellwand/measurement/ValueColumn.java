@@ -18,7 +18,7 @@ record ValueColumn(SheetColumn column, SheetNumbers numbers, String expected, St
             return Double.NaN;
         }
         double number = numbers.read(row, cell);
-        if (!numbers.fault().isEmpty() || Math.abs(number) > MOST) {
+        if (!(Math.abs(number) <= MOST)) {
             String fault = numbers.fault().isEmpty() ? "is larger than anything measured" : numbers.fault();
             problems.add(
                     new Place(file, row.line(), 0),

@@ -11,8 +11,9 @@ import org.ellwand.input.InputException;
 import org.ellwand.measurement.SessionReader;
 
 /**
- * How fast a session is read, beside the library for separated values by itself on the same sheet, which only hands over the
- * cells of every row as texts. Both on one thread; processor time, so that other work on the machine counts for little.
+ * How fast a session is read, or the same sheet by the library for separated values alone, which only hands over the cells of
+ * every row as texts. On one thread; processor time, so that other work on the machine counts for little. Each has a machine
+ * of its own: code that both share would be compiled for both.
  */
 public final class ReadingSpeed {
     private ReadingSpeed() {}
@@ -22,19 +23,17 @@ public final class ReadingSpeed {
         void read() throws IOException, InputException;
     }
 
-    /** {@code ReadingSpeed FOLDER RUNS}: medians of that many runs of each, taken in turn, for the session {@code lot-1}. */
+    /** {@code ReadingSpeed FOLDER RUNS library|session}: the median of that many runs, in seconds, for the session {@code lot-1}. */
     public static void main(String[] args) throws IOException, InputException {
         Path folder = Path.of(args[0]);
-        int runs = Integer.parseInt(args[1]);
-        double[] library = new double[runs];
-        double[] session = new double[runs];
-        for (int r = 0; r < runs; r++) {
-            library[r] = seconds(() -> rows(folder.resolve("measurements/lot-1.csv")));
-            session[r] = seconds(() -> SessionReader.read(folder, "measurements/lot-1.yaml"));
+        Reading reading = args[2].equals("library")
+                ? () -> rows(folder.resolve("measurements/lot-1.csv"))
+                : () -> SessionReader.read(folder, "measurements/lot-1.yaml");
+        double[] seconds = new double[Integer.parseInt(args[1])];
+        for (int r = 0; r < seconds.length; r++) {
+            seconds[r] = seconds(reading);
         }
-        System.out.printf(
-                "library %.2f s, session %.2f s, %.2f of its speed%n",
-                median(library), median(session), median(library) / median(session));
+        System.out.println(median(seconds));
     }
 
     private static void rows(Path sheet) throws IOException {
