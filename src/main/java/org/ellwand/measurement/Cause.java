@@ -42,7 +42,9 @@ public record Cause(String name, SharedBy sharedBy, boolean independentAcrossBan
      * @throws IllegalArgumentException where no size covers the frequency
      */
     public double sizeAt(double nominalHz) {
-        for (Size size : sizes) {
+        // By place: asked for every number of every reading, an iterator each time would cost more than the search.
+        for (int i = 0; i < sizes.size(); i++) {
+            Size size = sizes.get(i);
             if (nominalHz >= size.fromHz && nominalHz < size.toHz) {
                 return size.size;
             }

@@ -156,8 +156,9 @@ final class SheetParts {
     }
 
     private InputStream open(int part) throws IOException {
-        return new SequenceInputStream(
-                new ByteArrayInputStream(head), new FilePart(path, cuts.get(part), cuts.get(part + 1)));
+        long from = cuts.get(part);
+        byte[] rows = bytes(path, from, (int) (cuts.get(part + 1) - from));
+        return new SequenceInputStream(new ByteArrayInputStream(head), new ByteArrayInputStream(rows));
     }
 
     private int headLines() {
