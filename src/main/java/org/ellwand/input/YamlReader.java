@@ -102,7 +102,8 @@ public final class YamlReader {
     }
 
     private static InputException tooLong(String file) {
-        return new InputException(Place.ofFile(file), "longer than " + LONGEST + " characters, which is more than is read from one file");
+        return new InputException(
+                Place.ofFile(file), "longer than " + LONGEST + " characters, which is more than is read from one file");
     }
 
     private static void refuseTab(String text, String file) throws InputException {

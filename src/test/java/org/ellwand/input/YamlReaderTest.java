@@ -95,7 +95,9 @@ class YamlReaderTest {
                 new Refused("# only\n", "a.yaml: empty"),
                 new Refused("a: " + "[".repeat(40), "a.yaml:1:34: nested deeper than 30 levels"),
                 new Refused("a: " + "x".repeat(100_001), "a.yaml:1:4: a text longer than 100000 characters"),
-                new Refused("#".repeat(1_000_001), "a.yaml: longer than 1000000 characters, which is more than is read from one file"));
+                new Refused(
+                        "#".repeat(1_000_001),
+                        "a.yaml: longer than 1000000 characters, which is more than is read from one file"));
     }
 
     @ParameterizedTest
