@@ -34,6 +34,7 @@ final class SheetNumbers {
 
     /** The number of a cell, NaN with a {@link #fault} where it is none. */
     double read(SheetRow row, int cell) {
+        // A look is cheaper than setting a field in every row.
         if (!fault.isEmpty()) {
             fault = "";
         }

@@ -16,6 +16,7 @@ import java.nio.file.Path;
 /** The text of a data file: UTF-8, with or without a mark at its start; a byte that is not UTF-8 is an error. */
 record SheetText(SheetText.Bytes bytes) {
     private static final char MARK = '\uFEFF';
+    /** No more than the parser asks for at a time, so that it is handed on without a copy in between. */
     private static final int BUFFER = 1 << 13;
 
     /** What the text is decoded from, from its start each time. */

@@ -18,6 +18,7 @@ record ValueColumn(SheetColumn column, SheetNumbers numbers, String expected, St
             return Double.NaN;
         }
         double number = numbers.read(row, cell);
+        // So NaN, which comes with a fault, is caught as well.
         if (!(Math.abs(number) <= MOST)) {
             String fault = numbers.fault().isEmpty() ? "is larger than anything measured" : numbers.fault();
             problems.add(
